@@ -1,0 +1,152 @@
+import type { Kind } from '../quantity/kinds.ts';
+import type { Problem } from '../quantity/problem.ts';
+import type { Note, Values } from '../sheets/frame.ts';
+
+/** A sheet with the numbers that were put through it. All values SI. */
+export interface Working {
+  readonly sheet: string;
+  readonly version: number;
+  readonly inputs: Values;
+  readonly outputs: Values;
+  readonly notes: readonly Note[];
+  /** Where an input came from: a place in the book, or the output of another working of this floor. */
+  readonly from: Readonly<Record<string, Origin>>;
+  /** What is left over where the answer was found by iteration. */
+  readonly residual?: number;
+}
+
+export type Origin =
+  | { readonly path: string; readonly assumed?: boolean }
+  | { readonly working: number; readonly output: string };
+
+/** One number of one floor; absent `value` is unknown. */
+export interface Figure {
+  readonly id: string;
+  readonly kind: Kind;
+  readonly value?: number;
+  /** 95 % interval, where any input carries a spread or a range. */
+  readonly low?: number;
+  readonly high?: number;
+  /** Index into the floor's workings. */
+  readonly working?: number;
+  /** Which output of that working. */
+  readonly output?: string;
+  /** Book paths that were absent and for which a default was taken. */
+  readonly assumed: readonly string[];
+  /** Book paths whose absence makes the figure unknown. */
+  readonly missing: readonly string[];
+}
+
+export type Verdict = 'carries' | 'short' | 'unknown';
+
+/** Demand against what the floor has. */
+export interface Finding {
+  readonly id: string;
+  readonly verdict: Verdict;
+  /** What is asked: the black tick. */
+  readonly demand: Figure;
+  /** What the floor has or makes: the bar. */
+  readonly have: Figure;
+  /** `least`: have must reach demand; `most`: have must stay under it. */
+  readonly sense: 'least' | 'most';
+  /** (have - demand) / demand, turned so that positive is good; absent where unknown. */
+  readonly margin?: number;
+  /** The book path whose answer would decide, for `unknown`. */
+  readonly decides?: string;
+  /** Levers that may carry it; solved by `remediesFor`. */
+  readonly levers: readonly string[];
+  readonly notes: readonly Note[];
+}
+
+/** One lane in one row of bottles on this floor. */
+export interface LaneFigures {
+  readonly lane: string;
+  readonly preset: number;
+  readonly presetFrom: 'book' | 'worked out';
+  /** Smallest whole count that reaches the level here. */
+  readonly presetForLevel?: number;
+  readonly flowAllOpen: number;
+  readonly flowAtEnd: number;
+  /** From all lanes open to this lane's count, steady. */
+  readonly countTime: number;
+  /** To fully closed: count time, delay and closing, without the lag of the run. */
+  readonly fillTime: number;
+  readonly volume: number;
+  readonly afterRun: number;
+  readonly overflow: number;
+  /** Level volume minus volume, where the lane stays short. */
+  readonly shortBy: number;
+  readonly nozzleVelocity?: number;
+}
+
+/** One stretch of the cycle chart. */
+export interface CycleBar {
+  /** Station tag. */
+  readonly station: string;
+  /** `works`, `waits`. */
+  readonly state: 'works' | 'waits';
+  /** What it does or waits for: an event id of the catalogue. */
+  readonly what: string;
+  readonly parts?: Readonly<Record<string, string>>;
+  readonly from: number;
+  readonly to: number;
+}
+
+export interface Hold {
+  /** Event ids of the critical chain, in order, with the seconds of each step. */
+  readonly chain: readonly { readonly step: string; readonly station: string; readonly seconds: number }[];
+  /** Station tag of what sets the pace. */
+  readonly station: string;
+  /** Which machine: `washer`, `fill`, `closing`, `take-off`, `supply`. */
+  readonly by: string;
+  /** Cycle minus the cycle that the washer alone would make; 0 when the washer sets the pace. */
+  readonly waits: number;
+}
+
+export interface OperatingPoint {
+  readonly lanesOpen: number;
+  readonly flow: number;
+  readonly pressure: number;
+}
+
+export interface FloorAssessment {
+  readonly floor: string;
+  readonly name: string;
+  readonly role: 'built on' | 'bound for' | 'other';
+  readonly format: string;
+  readonly liquid?: string;
+  readonly figures: Readonly<Record<string, Figure>>;
+  readonly findings: readonly Finding[];
+  readonly lanes: readonly LaneFigures[];
+  readonly hold?: Hold;
+  readonly cycle: readonly CycleBar[];
+  readonly curve: {
+    /** Supply at the manifold: pressure left there against flow. */
+    readonly supply: readonly { readonly flow: number; readonly pressure: number }[];
+    readonly points: readonly OperatingPoint[];
+  };
+  /** Tank over the agreed hour: time, surface level or share of volume left. */
+  readonly tank: readonly { readonly time: number; readonly level: number }[];
+  readonly workings: readonly Working[];
+  readonly problems: readonly Problem[];
+  readonly notes: readonly Note[];
+}
+
+export interface Assessment {
+  readonly format: string;
+  readonly floors: readonly FloorAssessment[];
+}
+
+/** The least change that carries a finding, or that none does. */
+export interface Remedy {
+  readonly lever: string;
+  readonly finding: string;
+  readonly floor: string;
+  /** Patches of the book, path and the text to put there; empty where no candidate carries. */
+  readonly patch: readonly { readonly path: string; readonly value: unknown }[];
+  /** Shown answer, SI, with its kind; absent where none carries. */
+  readonly answer?: { readonly kind: Kind; readonly value: number; readonly text: string };
+  /** What the next smaller candidate still gives, and by how much it misses. */
+  readonly nextSmaller?: { readonly text: string; readonly margin: number };
+  readonly margin?: number;
+}

@@ -1,0 +1,61 @@
+/**
+ * Every kind of quantity that the tool tells apart, with the unit in which it is kept inside.
+ * Gauge and absolute pressure, a temperature and a difference of temperatures, normal and actual air
+ * are different kinds although their units look alike.
+ */
+export const kinds = {
+  ratio: '1',
+  count: '1',
+  length: 'm',
+  area: 'm2',
+  volume: 'm3',
+  mass: 'kg',
+  time: 's',
+  angle: 'rad',
+  velocity: 'm/s',
+  acceleration: 'm/s2',
+  frequency: 'Hz',
+  rotationalSpeed: 'rev/s',
+  temperature: 'K',
+  temperatureDifference: 'K',
+  gaugePressure: 'Pa',
+  absolutePressure: 'Pa',
+  pressureDifference: 'Pa',
+  volumeFlow: 'm3/s',
+  normalAirVolume: 'm3',
+  normalAirFlow: 'm3/s',
+  actualAirFlow: 'm3/s',
+  massFlow: 'kg/s',
+  density: 'kg/m3',
+  dynamicViscosity: 'Pa s',
+  kinematicViscosity: 'm2/s',
+  elasticModulus: 'Pa',
+  /** Kv of IEC 60534: the flow of water in m3/h at a loss of 1 bar. Kept as that number. */
+  flowCoefficient: 'm3/h',
+  /** Pulses of a meter in a cubic metre. */
+  pulseDensity: '1/m3',
+  /** Bottles, rows, starts in a second. */
+  rate: '1/s',
+  force: 'N',
+  torque: 'N m',
+  energy: 'J',
+  power: 'W',
+  apparentPower: 'VA',
+  voltage: 'V',
+  current: 'A',
+  resistance: 'ohm',
+  conductivity: 'S/m',
+  massFraction: '1',
+  relativeHumidity: '1',
+  linearDensity: 'kg/m',
+} as const;
+
+export type Kind = keyof typeof kinds;
+
+declare const brand: unique symbol;
+
+/** A number in the SI unit of its kind. Made by `si`, `parseQuantity` or a sheet; never by a cast elsewhere. */
+export type Si<K extends Kind> = number & { readonly [brand]: K };
+
+/** The one maker of a branded value from a plain number that is already in the unit of its kind. */
+export const si = <K extends Kind>(_kind: K, value: number): Si<K> => value as Si<K>;

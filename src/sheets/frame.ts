@@ -1,0 +1,157 @@
+import type { Kind } from '../quantity/kinds.ts';
+import { accept, type Problem, type Result, refuse } from '../quantity/problem.ts';
+
+/** One number that a sheet takes or gives, in the SI unit of its kind. */
+export interface NumberField {
+  readonly type: 'number';
+  readonly kind: Kind;
+  /** Symbol as it stands in the formula, in TeX. */
+  readonly symbol: string;
+  readonly above?: number;
+  readonly least?: number;
+  readonly below?: number;
+  readonly most?: number;
+  /** Taken where the input is left out; shown as assumed. */
+  readonly assumed?: number;
+}
+
+/** Several numbers of one kind: the points of a curve, the pieces of a pipe. */
+export interface ListField {
+  readonly type: 'list';
+  readonly kind: Kind;
+  readonly symbol: string;
+  readonly above?: number;
+  readonly least?: number;
+  readonly most?: number;
+  readonly fewest?: number;
+}
+
+export interface ChoiceField<T extends string = string> {
+  readonly type: 'choice';
+  readonly symbol: string;
+  readonly options: readonly T[];
+  readonly assumed?: T;
+}
+
+export type Field = NumberField | ListField | ChoiceField;
+export type Value = number | readonly number[] | string;
+export type Values = Readonly<Record<string, Value>>;
+
+/** Computable, but something the reader must know: it travels with the figure to the screen and the paper. */
+export interface Note {
+  readonly code: string;
+  readonly parts?: Readonly<Record<string, string | number>>;
+}
+
+export type Mark = 'read' | 'computed' | 'memory' | 'common practice';
+
+export interface Source {
+  readonly title: string;
+  readonly edition?: string;
+  readonly place?: string;
+  readonly mark: Mark;
+}
+
+export interface Limit<I, O> {
+  readonly code: string;
+  readonly broken: (inputs: I, outputs: O) => boolean;
+  /** Numbers that the sentence of the note wants. */
+  readonly parts?: (inputs: I, outputs: O) => Readonly<Record<string, string | number>>;
+}
+
+/**
+ * One calculation as data: form, command line, papers and documentation are made from it.
+ * The words of a sheet stand beside it in `*.text.ts`, its published cases in `*.cases.ts`.
+ */
+export interface Sheet<I = Values, O = Values> {
+  /** `discipline/name`. */
+  readonly id: string;
+  /** Raised when a coefficient, a formula or an assumption changes. */
+  readonly version: number;
+  readonly inputs: { readonly [K in keyof I]-?: Field };
+  readonly outputs: { readonly [K in keyof O]-?: Field };
+  /** TeX, one line an equation. */
+  readonly formula: readonly string[];
+  readonly limits: readonly Limit<I, O>[];
+  readonly sources: readonly Source[];
+  /** Problems between fields; what one field allows stands in the field. */
+  readonly check?: (inputs: I) => readonly Problem[];
+  readonly compute: (inputs: I) => O;
+}
+
+export interface Computed<O> {
+  readonly outputs: O;
+  readonly notes: readonly Note[];
+  /** Names of the inputs that were left out and taken from the sheet's own default. */
+  readonly assumed: readonly string[];
+}
+
+/** Gives the sheet as it was declared; only fixes the types of its inputs and outputs. */
+export const defineSheet = <I extends object, O extends object>(sheet: Sheet<I, O>): Sheet<I, O> => sheet;
+
+const fieldProblems = (name: string, field: Field, value: unknown): Problem[] => {
+  const wrong = (code: string, allowed: string): Problem => ({ code, path: name, given: value, allowed });
+  if (field.type === 'choice') {
+    return typeof value === 'string' && field.options.includes(value)
+      ? []
+      : [{ code: 'SHEET_CHOICE', path: name, given: value, allowed: field.options }];
+  }
+  const numbers = field.type === 'list' ? value : [value];
+  if (!Array.isArray(numbers)) return [wrong('SHEET_LIST', 'a list of numbers')];
+  if (field.type === 'list' && numbers.length < (field.fewest ?? 1)) {
+    return [wrong('SHEET_LIST_SHORT', `${field.fewest ?? 1}`)];
+  }
+  for (const n of numbers) {
+    if (typeof n !== 'number' || !Number.isFinite(n)) return [wrong('SHEET_NUMBER', 'a finite number')];
+    if (field.above !== undefined && !(n > field.above)) return [wrong('SHEET_RANGE', `> ${field.above}`)];
+    if (field.least !== undefined && n < field.least) return [wrong('SHEET_RANGE', `>= ${field.least}`)];
+    if (field.most !== undefined && n > field.most) return [wrong('SHEET_RANGE', `<= ${field.most}`)];
+    if (field.type === 'number' && field.below !== undefined && !(n < field.below)) {
+      return [wrong('SHEET_RANGE', `< ${field.below}`)];
+    }
+  }
+  return [];
+};
+
+const finite = (value: Value): boolean =>
+  typeof value === 'number'
+    ? Number.isFinite(value)
+    : typeof value === 'string' || value.every((n) => Number.isFinite(n));
+
+/** Runs a sheet on inputs that may come from anywhere: every problem at once, or outputs with their notes. */
+export const runSheet = <I extends object, O extends object>(
+  sheet: Sheet<I, O>,
+  given: Readonly<Record<string, unknown>>,
+): Result<Computed<O>> => {
+  const fields = Object.entries(sheet.inputs as Record<string, Field>);
+  const known = new Set(fields.map(([name]) => name));
+  const problems: Problem[] = Object.keys(given)
+    .filter((name) => !known.has(name))
+    .map((name) => ({ code: 'SHEET_INPUT_UNKNOWN', path: name, allowed: [...known] }));
+  const assumed: string[] = [];
+  const inputs: Record<string, unknown> = {};
+  for (const [name, field] of fields) {
+    let value = given[name];
+    if (value === undefined && field.type !== 'list' && field.assumed !== undefined) {
+      value = field.assumed;
+      assumed.push(name);
+    }
+    if (value === undefined) problems.push({ code: 'SHEET_INPUT_MISSING', path: name });
+    else problems.push(...fieldProblems(name, field, value));
+    inputs[name] = value;
+  }
+  if (problems.length === 0) problems.push(...(sheet.check?.(inputs as I) ?? []));
+  if (problems.length > 0) return refuse(...problems);
+  const outputs = sheet.compute(inputs as I);
+  const lost = Object.entries(outputs).filter(([, value]) => !finite(value as Value));
+  if (lost.length > 0) {
+    return refuse(...lost.map(([name]) => ({ code: 'SHEET_NOT_COMPUTABLE', path: name })));
+  }
+  const notes = sheet.limits
+    .filter((limit) => limit.broken(inputs as I, outputs))
+    .map((limit) => ({
+      code: limit.code,
+      ...(limit.parts === undefined ? {} : { parts: limit.parts(inputs as I, outputs) }),
+    }));
+  return accept({ outputs, notes, assumed });
+};
