@@ -1,0 +1,166 @@
+import * as z from 'zod';
+
+/**
+ * The contract between the pages and the server: pure schemas and one table of routes.
+ * The server registers this table; `makeClient` calls it. Nothing here knows a disk, a socket or a store.
+ */
+
+const identifier = z
+  .string()
+  .regex(/^[A-Za-z0-9_-]{1,64}$/)
+  .describe('Identifier of a book');
+const revisionNumber = z.coerce
+  .number()
+  .int()
+  .min(1)
+  .max(1_000_000_000)
+  .describe('Number of a revision, 1 is the first');
+const moment = z.string().describe('Moment in ISO 8601, UTC');
+const author = z.string().trim().min(1).max(200).describe('Who wrote it');
+const reason = z.string().trim().max(2000).describe('Why it was written, in the words of the writer');
+/** Text of a book. The body limit of the server is the real bound; this one keeps the schema honest about it. */
+const bookText = z.string().describe('The book as it stands in the file');
+
+/** The most bytes that one request may carry. A book of a long line with its joins stays under 1 MB. */
+export const bodyLimit = 5 * 1024 * 1024;
+
+export const problemSchema = z.object({
+  code: z.string(),
+  path: z.string(),
+  given: z.unknown().optional(),
+  allowed: z.union([z.string(), z.array(z.string())]).optional(),
+  parts: z.record(z.string(), z.union([z.string(), z.number()])).optional(),
+});
+
+/** What every refusal looks like: one sentence for a reader, and the problems as data. */
+export const failureSchema = z.object({
+  message: z.string(),
+  problems: z.array(problemSchema),
+  /** With 409: the number of the newest revision. */
+  newest: z.number().int().optional(),
+});
+export type Failure = z.infer<typeof failureSchema>;
+
+export const bookSummarySchema = z.object({
+  id: identifier,
+  title: z.string(),
+  /** Number of the newest revision. */
+  revision: z.number().int(),
+  savedAt: moment,
+});
+export type BookSummary = z.infer<typeof bookSummarySchema>;
+
+export const revisionSummarySchema = z.object({
+  book: identifier,
+  number: z.number().int(),
+  basedOn: z.number().int().nullable(),
+  author: z.string(),
+  reason: z.string(),
+  savedAt: moment,
+  /** SHA-256 of the text, hexadecimal. */
+  sha256: z.string(),
+});
+export type RevisionSummary = z.infer<typeof revisionSummarySchema>;
+
+export const revisionSchema = revisionSummarySchema.extend({ text: bookText });
+export type Revision = z.infer<typeof revisionSchema>;
+
+/** The envelope of a record as it travels; what its parts mean stands in `src/record`. */
+export const recordSchema = z.object({
+  id: z.string().min(1).max(200),
+  book: z.string().min(1).max(200),
+  revision: z.number().int().min(0),
+  kind: z.string().min(1).max(100),
+  version: z.number().int().min(1),
+  writer: z.string().min(1).max(200),
+  sequence: z.number().int().min(0),
+  deviceTime: z.string().max(64),
+  supersedes: z.string().max(200).optional(),
+  body: z.unknown(),
+  previous: z.string().regex(/^[0-9a-f]{64}$/),
+  hash: z.string().regex(/^[0-9a-f]{64}$/),
+});
+export type TravellingRecord = z.infer<typeof recordSchema>;
+
+export const routes = {
+  readHealth: {
+    method: 'GET',
+    path: '/api/health',
+    answers: { 200: z.object({ ok: z.literal(true), version: z.string(), kept: z.string() }) },
+  },
+  listBooks: {
+    method: 'GET',
+    path: '/api/books',
+    answers: { 200: z.array(bookSummarySchema) },
+  },
+  createBook: {
+    method: 'POST',
+    path: '/api/books',
+    body: z.strictObject({
+      /** Taken from the book itself where it is left out. */
+      title: z.string().trim().max(300).optional(),
+      text: bookText,
+      author: author.optional(),
+      reason: reason.optional(),
+    }),
+    answers: { 201: revisionSchema },
+  },
+  readBook: {
+    method: 'GET',
+    path: '/api/books/:id',
+    params: z.object({ id: identifier }),
+    answers: { 200: revisionSchema },
+  },
+  listRevisions: {
+    method: 'GET',
+    path: '/api/books/:id/revisions',
+    params: z.object({ id: identifier }),
+    answers: { 200: z.array(revisionSummarySchema) },
+  },
+  readRevision: {
+    method: 'GET',
+    path: '/api/books/:id/revisions/:number',
+    params: z.object({ id: identifier, number: revisionNumber }),
+    answers: { 200: revisionSchema },
+  },
+  /** 409 with `newest` where `basedOn` is not the newest; sending the same text again is answered with 200. */
+  saveRevision: {
+    method: 'POST',
+    path: '/api/books/:id/revisions',
+    params: z.object({ id: identifier }),
+    body: z.strictObject({
+      text: bookText,
+      basedOn: z.number().int().min(1),
+      author: author.optional(),
+      reason: reason.optional(),
+    }),
+    answers: { 200: revisionSchema, 201: revisionSchema },
+  },
+  listRecords: {
+    method: 'GET',
+    path: '/api/books/:id/records',
+    params: z.object({ id: identifier }),
+    /** Position after which to read; 0 or absent reads all. */
+    query: z.object({ after: z.coerce.number().int().min(0).optional() }),
+    answers: { 200: z.object({ records: z.array(recordSchema), next: z.number().int() }) },
+  },
+  /** Idempotent: a record that is there already, word for word, is accepted again and added once. */
+  appendRecords: {
+    method: 'POST',
+    path: '/api/books/:id/records',
+    params: z.object({ id: identifier }),
+    body: z.strictObject({ records: z.array(recordSchema).min(1).max(1000) }),
+    answers: { 200: z.object({ added: z.number().int(), present: z.number().int() }) },
+  },
+} as const satisfies Record<string, RouteContract>;
+
+export interface RouteContract {
+  readonly method: 'GET' | 'POST';
+  readonly path: string;
+  readonly params?: z.ZodType;
+  readonly query?: z.ZodType;
+  readonly body?: z.ZodType;
+  readonly answers: Readonly<Record<number, z.ZodType>>;
+}
+
+export type RouteName = keyof typeof routes;
