@@ -1,0 +1,5 @@
+export { type Bundle, type Catalogue, flattened, makeCatalogue, prefixed } from './catalogue.ts';
+export { type Message, type Part, type Parts, parseMessage, partsOf } from './message.ts';
+export { numberText } from './number-text.ts';
+export { pseudoLocale } from './pseudo.ts';
+export { sharedWords } from './words/index.ts';
