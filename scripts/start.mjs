@@ -1,0 +1,3 @@
+import { runDoor } from './door.mjs';
+
+await runDoor(['open', ...process.argv.slice(2)]);

@@ -1,0 +1,55 @@
+import { spawn } from 'node:child_process';
+import { join } from 'node:path';
+import { chromiumWanted, provideChromium } from './chromium.mjs';
+import { install } from './install.mjs';
+import { requireNode } from './node-version.mjs';
+import { projectRoot } from './project-root.mjs';
+
+requireNode();
+
+const tool = (path) => join(projectRoot, 'node_modules', path);
+const node = (...args) => ({ command: process.execPath, args });
+
+/** Import rules are among the unit tests (tests/house), since a test must also see each rule fire. */
+const steps = () => [
+  { name: 'types', ...node(tool('typescript/bin/tsc'), '--noEmit', '-p', '.') },
+  { name: 'lint', ...node(tool('@biomejs/biome/bin/biome'), 'check', '--error-on-warnings') },
+  { name: 'build', ...node('scripts/build.mjs') },
+  { name: 'unit, property and import rules', ...node(tool('vitest/vitest.mjs'), 'run') },
+  {
+    name: 'browser',
+    before: () => (provideChromium() === undefined ? chromiumWanted : undefined),
+    ...node(tool('vitest/vitest.mjs'), 'run', '--config', 'vitest.browser.config.ts'),
+  },
+];
+
+const run = ({ command, args }) =>
+  new Promise((resolve) => {
+    const child = spawn(command, args, { cwd: projectRoot, stdio: 'inherit' });
+    child.on('error', () => resolve(127));
+    child.on('close', (status, signal) => resolve(signal === null ? status : 1));
+  });
+
+const began = performance.now();
+const seconds = (from) => `${((performance.now() - from) / 1000).toFixed(0)} s`;
+const broken = [];
+try {
+  await install();
+  for (const step of steps()) {
+    const from = performance.now();
+    const hindered = step.before?.();
+    if (hindered !== undefined) process.stderr.write(`${hindered}\n`);
+    const status = hindered === undefined ? await run(step) : 1;
+    process.stdout.write(`${status === 0 ? 'passed' : 'FAILED'}  ${step.name}, ${seconds(from)}\n`);
+    if (status !== 0) broken.push(step.name);
+  }
+} catch (cause) {
+  process.stderr.write(`${cause instanceof Error ? cause.message : String(cause)}\n`);
+  broken.push('install');
+}
+process.stdout.write(
+  broken.length === 0
+    ? `All tests passed in ${seconds(began)}.\n`
+    : `Not passed: ${broken.join('; ')} (${seconds(began)}).\n`,
+);
+process.exitCode = broken.length === 0 ? 0 : 1;
