@@ -1,0 +1,172 @@
+/**
+ * The layer table of ARCHITECTURE.md as law. Each rule says why it stands and what to do instead.
+ * `tests/house/import-rules.test.ts` runs it over src and feeds every rule a line that must make it fire.
+ */
+
+const computation = ['quantity', 'sheets', 'hydraulics', 'line', 'fill', 'floor', 'proof', 'joins'];
+const aboveStore = ['quantity', 'text', 'sheets', 'book', 'record', 'hydraulics', 'line', 'fill', 'floor'];
+
+/** Folder: what it may import besides itself and the catalogue of words. */
+const layers = {
+  quantity: [],
+  text: [],
+  sheets: ['quantity'],
+  book: ['quantity'],
+  record: ['quantity'],
+  hydraulics: ['quantity', 'sheets'],
+  line: ['quantity', 'sheets', 'hydraulics'],
+  fill: ['quantity', 'sheets', 'hydraulics', 'line'],
+  floor: ['quantity', 'sheets', 'book', 'hydraulics', 'line', 'fill'],
+  proof: aboveStore,
+  joins: aboveStore,
+  store: ['quantity', 'book', 'record'],
+  papers: [...computation, 'book', 'record'],
+  server: [...computation, 'book', 'record', 'store', 'papers'],
+  cli: [...computation, 'book', 'record', 'store', 'papers'],
+  web: [...computation, 'book', 'record'],
+};
+
+const pure = [
+  'quantity',
+  'text',
+  'sheets',
+  'book',
+  'record',
+  'hydraulics',
+  'line',
+  'fill',
+  'floor',
+  'proof',
+  'joins',
+];
+
+/** Tests may look anywhere: they hold one layer against another. */
+const tests = '(?:\\.test\\.tsx?$|\\.test-d\\.ts$|^src/[^/]+/testing/)';
+const contract = '^src/server/(?:api|client)\\.ts$';
+
+const mayImport = (name) => [...new Set([name, ...(name === 'text' ? [] : ['text']), ...layers[name]])];
+
+const layerRules = Object.keys(layers).map((name) => ({
+  name: `layer-${name}`,
+  comment:
+    `src/${name} may import only ${mayImport(name)
+      .map((folder) => `src/${folder}`)
+      .join(
+        ', ',
+      )}: imports go down, so that a figure's way has one direction and each layer can be tested alone. ` +
+    'Move the shared part down into a layer that both may see, or hand the value in from above.',
+  severity: 'error',
+  from: { path: `^src/${name}/`, pathNot: tests },
+  to: {
+    path: '^src/',
+    pathNot: [`^src/(?:${mayImport(name).join('|')})/`, ...(name === 'web' ? [contract] : [])],
+  },
+}));
+
+module.exports = {
+  forbidden: [
+    ...layerRules,
+    {
+      name: 'known-layer',
+      comment:
+        'Code stands in a folder of the layer table. Put the file into the layer whose work it does; a new layer is a decision for ARCHITECTURE.md first.',
+      severity: 'error',
+      from: { path: '^src/', pathNot: `^src/(?:${Object.keys(layers).join('|')})/` },
+      to: {},
+    },
+    {
+      name: 'pure-core',
+      comment:
+        'The pure layers have no clock, disk or network: the same code runs in the browser, the server and the command line. Take the value as an argument and let src/server or src/cli hand it in.',
+      severity: 'error',
+      from: { path: `^src/(?:${pure.join('|')})/`, pathNot: tests },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'pure-core-packages',
+      comment:
+        'Computation imports no package: what decides a figure is read in this repository. The schema library in src/book is the one exception. Write the small function, or move the use of the package up to a door.',
+      severity: 'error',
+      from: { path: `^src/(?:${pure.join('|')})/`, pathNot: [tests] },
+      to: {
+        dependencyTypes: [
+          'npm',
+          'npm-dev',
+          'npm-optional',
+          'npm-peer',
+          'npm-bundled',
+          'npm-no-pkg',
+          'npm-unknown',
+        ],
+        pathNot: '(?:^|/)node_modules/zod/',
+      },
+    },
+    {
+      name: 'page-needs-no-node',
+      comment:
+        'The pages run in a browser, which has no node modules. Ask the server through src/server/client.ts.',
+      severity: 'error',
+      from: { path: '^src/web/', pathNot: tests },
+      to: { dependencyTypes: ['core'] },
+    },
+    {
+      name: 'contract-stays-light',
+      comment:
+        'src/server/api.ts and client.ts are loaded by the pages: they may import each other and the schema library, nothing else. Keep routes as data there and the work in the other files of src/server.',
+      severity: 'error',
+      from: { path: contract },
+      to: { pathNot: [contract, '(?:^|/)node_modules/zod/'] },
+    },
+    {
+      name: 'one-database-driver',
+      comment:
+        'The database driver is imported by src/store/sqlite-driver.ts alone, so that it can be exchanged in one place. Use the driver through that file.',
+      severity: 'error',
+      from: { path: '^src/', pathNot: '^src/store/sqlite-driver\\.ts$' },
+      to: { path: '(?:^|/)node_modules/(?:libsql|@libsql|better-sqlite3)/' },
+    },
+    {
+      name: 'cases-are-evidence',
+      comment:
+        'Published cases hold the code against the outside world; code that reads them could be made to fit them. Only tests and the registry, which shows what was verified, may import *.cases.ts.',
+      severity: 'error',
+      from: {
+        path: '^src/',
+        pathNot: [tests, '\\.cases\\.ts$', '^src/[^/]+/registry\\.ts$'],
+      },
+      to: { path: '\\.cases\\.ts$' },
+    },
+    {
+      name: 'tests-are-leaves',
+      comment:
+        'Nothing imports a test: what two tests share stands in a file of its own that says what it is.',
+      severity: 'error',
+      from: {},
+      to: { path: '\\.test\\.tsx?$' },
+    },
+    {
+      name: 'no-cycles',
+      comment:
+        'Two files that need each other are one thought in two places, or a third one is missing. Move what both need into a file below them.',
+      severity: 'error',
+      from: { path: '^src/' },
+      to: { circular: true },
+    },
+    {
+      name: 'resolvable',
+      comment: 'An import that leads nowhere. Mend the path, or add the package to package.json.',
+      severity: 'error',
+      from: { path: '^src/' },
+      to: { couldNotResolve: true },
+    },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    tsPreCompilationDeps: true,
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'node', 'default', 'types'],
+      extensions: ['.ts', '.tsx', '.js', '.mjs', '.cjs', '.json', '.css'],
+    },
+  },
+};
