@@ -1,3 +1,7 @@
+import { choiceField, numberField } from '../fields.ts';
+import { defineSheet } from '../frame.ts';
+import { darcyWeisbach, epanetManual } from './sources.ts';
+
 /** Where laminar flow ends and turbulent flow is certain; the limits of EPANET 2.2 User Manual, chapter 12. */
 export const laminarBelow = 2000;
 export const turbulentAbove = 4000;
@@ -81,3 +85,42 @@ export const swameeJainFactor = (re: number, relativeRoughness: number): number 
   const dx = (0.9 * perDecade * friction) / inside;
   return transition(re, value, (-2 * dx) / (x * x * x));
 };
+
+/** How the turbulent part is taken: the reference, or what EPANET has. */
+export type FrictionLaw = 'colebrook' | 'swamee-jain';
+
+export const frictionFactorSheet = defineSheet({
+  id: 'water/friction-factor',
+  version: 1,
+  inputs: {
+    reynolds: numberField('ratio', '\\mathrm{Re}', { least: 1e-6, most: 1e12 }),
+    relativeRoughness: numberField('ratio', '\\varepsilon / D', { least: 0, most: 0.5 }),
+    law: choiceField<FrictionLaw>('\\text{law}', ['colebrook', 'swamee-jain'], 'colebrook'),
+  },
+  outputs: { frictionFactor: numberField('ratio', 'f') },
+  formula: [
+    'f = \\frac{64}{\\mathrm{Re}} \\quad (\\mathrm{Re} \\le 2000)',
+    '\\frac{1}{\\sqrt{f}} = -2 \\log_{10} \\left( \\frac{\\varepsilon}{3.7 D} + \\frac{2.51}{\\mathrm{Re} \\sqrt{f}} \\right) \\quad (\\mathrm{Re} \\ge 4000)',
+    'f = \\frac{0.25}{\\left[ \\log_{10} \\left( \\frac{\\varepsilon}{3.7 D} + \\frac{5.74}{\\mathrm{Re}^{0.9}} \\right) \\right]^2} \\quad \\text{(Swamee-Jain)}',
+    'f = \\text{cubic with the value and slope of both neighbours} \\quad (2000 < \\mathrm{Re} < 4000)',
+  ],
+  limits: [
+    {
+      code: 'FRICTION_TRANSITION',
+      broken: ({ reynolds }) => reynolds > laminarBelow && reynolds < turbulentAbove,
+    },
+    { code: 'FRICTION_ROUGHNESS', broken: ({ relativeRoughness }) => relativeRoughness > 0.05 },
+    { code: 'FRICTION_REYNOLDS', broken: ({ reynolds }) => reynolds > 1e8 },
+  ],
+  sources: [darcyWeisbach, epanetManual],
+  compute: (i: {
+    readonly reynolds: number;
+    readonly relativeRoughness: number;
+    readonly law: FrictionLaw;
+  }) => ({
+    frictionFactor: (i.law === 'colebrook' ? frictionFactor : swameeJainFactor)(
+      i.reynolds,
+      i.relativeRoughness,
+    ),
+  }),
+});

@@ -1,4 +1,9 @@
 import { brentMinimum } from '../brent-minimum.ts';
+import { listField, numberField } from '../fields.ts';
+import { defineSheet } from '../frame.ts';
+import { listLengths } from '../list-lengths.ts';
+import { flows, heads } from './bounds.ts';
+import { epanetManual } from './sources.ts';
 
 export interface PumpPoint {
   /** m3/s, never negative. */
@@ -140,3 +145,63 @@ export const pumpHead = (curve: PumpCurve, flow: number, speedRatio: number): nu
   const forward = flow > 0 ? flow / speedRatio : 0;
   return speedRatio * speedRatio * (curve.shutOffHead - curve.factor * forward ** curve.exponent);
 };
+
+/** The points of a curve from two lists of one length. */
+export const pumpPoints = (flows: readonly number[], heads: readonly number[]): PumpPoint[] =>
+  flows.map((flow, i) => ({ flow, head: heads[i]! }));
+
+/** Flow at which a curve at its own speed gives no more head, m3/s; none where the curve never reaches zero. */
+export const runOutFlow = (curve: PumpCurve): number | undefined =>
+  curve.factor > 0 && curve.shutOffHead >= 0
+    ? (curve.shutOffHead / curve.factor) ** (1 / curve.exponent)
+    : undefined;
+
+export const pumpCurveSheet = defineSheet({
+  id: 'water/pump-curve',
+  version: 1,
+  inputs: {
+    flows: listField('volumeFlow', 'Q_i', flows),
+    heads: listField('length', 'H_i', heads),
+  },
+  outputs: {
+    shutOffHead: numberField('length', 'A'),
+    factor: numberField('ratio', 'B'),
+    exponent: numberField('ratio', 'C'),
+    residual: numberField('length', '\\Delta H_{\\mathrm{rms}}'),
+    runOutFlow: numberField('volumeFlow', 'Q_{\\max}'),
+  },
+  formula: [
+    'H = A - B Q^C, \\quad B \\ge 0, \\quad C > 0',
+    'A = H_0, \\quad C = \\frac{\\ln \\frac{H_0 - H_2}{H_0 - H_1}}{\\ln \\frac{Q_2}{Q_1}}, \\quad B = \\frac{H_0 - H_1}{Q_1^C} \\quad \\text{(three points, one at no flow)}',
+    'A = \\tfrac{4}{3} H_1, \\quad C = 2, \\quad B = \\frac{H_1}{3 Q_1^2} \\quad \\text{(one duty point)}',
+    '\\min_{A, B, C} \\sum_i \\left( A - B Q_i^C - H_i \\right)^2 \\quad \\text{(other points)}',
+  ],
+  limits: [
+    { code: 'PUMP_ONE_POINT', broken: ({ flows }) => flows.length === 1 },
+    { code: 'PUMP_TWO_POINTS', broken: ({ flows }) => flows.length === 2 },
+    {
+      code: 'PUMP_FIT_POOR',
+      broken: (_, { residual, shutOffHead }) => residual > 0.02 * Math.abs(shutOffHead),
+    },
+    {
+      code: 'PUMP_POINTS_RISE',
+      broken: ({ flows, heads }) => {
+        const points = pumpPoints(flows, heads).sort((a, b) => a.flow - b.flow);
+        return points.some((p, i) => i > 0 && p.head > points[i - 1]!.head);
+      },
+    },
+  ],
+  sources: [epanetManual],
+  check: ({ flows, heads }) => {
+    const problems = listLengths({ flows, heads });
+    if (problems.length > 0) return problems;
+    if (runOutFlow(fitPumpCurve(pumpPoints(flows, heads))) === undefined) {
+      return [{ code: 'PUMP_CURVE_FLAT', path: 'heads', given: heads }];
+    }
+    return [];
+  },
+  compute: ({ flows, heads }: { readonly flows: readonly number[]; readonly heads: readonly number[] }) => {
+    const curve = fitPumpCurve(pumpPoints(flows, heads));
+    return { ...curve, runOutFlow: runOutFlow(curve)! };
+  },
+});

@@ -1,3 +1,8 @@
+import { choiceField, numberField } from '../fields.ts';
+import { defineSheet } from '../frame.ts';
+import { bores } from './bounds.ts';
+import { derived, kvStandard } from './sources.ts';
+
 const gallonUS = 3.785411784e-3;
 const gallonImperial = 4.54609e-3;
 const poundPerSquareInch = 6894.757293168361;
@@ -30,3 +35,59 @@ const lossFactor = 200 * 3600 ** 2 * (Math.PI / 4) ** 2;
 export const kFromKv = (kv: number, bore: number): number => lossFactor * (bore ** 2 / kv) ** 2;
 /** Kv of a part with known loss coefficient K on the velocity in a stated bore: the inverse of `kFromKv`. */
 export const kvFromK = (k: number, bore: number): number => bore ** 2 * Math.sqrt(lossFactor / k);
+
+/** In which coefficient a valve's paper states it. */
+export type CoefficientBasis = 'kv' | 'cv-us' | 'cv-imperial' | 'k';
+
+/**
+ * Kv from any of the coefficients in use.
+ *
+ * Method   by basis: Kv itself, 0.86498 Cv (US), 1.0388 Cv (imperial), or from K on the velocity in the bore
+ * Symbols  coefficient  scalar  > 0;  bore  m, used by K only
+ * Returns  Kv, m3/h at 1 bar
+ * Source   `kvFromCvUS`, `kvFromCvImperial`, `kvFromK`
+ */
+export const kvFromCoefficient = (coefficient: number, basis: CoefficientBasis, bore: number): number => {
+  switch (basis) {
+    case 'kv':
+      return coefficient;
+    case 'cv-us':
+      return kvFromCvUS(coefficient);
+    case 'cv-imperial':
+      return kvFromCvImperial(coefficient);
+    case 'k':
+      return kvFromK(coefficient, bore);
+  }
+};
+
+interface ValveCoefficientInputs {
+  readonly coefficient: number;
+  readonly basis: CoefficientBasis;
+  readonly bore: number;
+}
+
+export const valveCoefficientSheet = defineSheet({
+  id: 'water/valve-coefficient',
+  version: 1,
+  inputs: {
+    coefficient: numberField('ratio', 'C', { least: 1e-6, most: 1e6 }),
+    basis: choiceField<CoefficientBasis>('\\text{basis}', ['kv', 'cv-us', 'cv-imperial', 'k'], 'kv'),
+    bore: numberField('length', 'D', bores),
+  },
+  outputs: {
+    kv: numberField('flowCoefficient', 'K_v'),
+    cvUS: numberField('ratio', 'C_{v,\\mathrm{US}}'),
+    cvImperial: numberField('ratio', 'C_{v,\\mathrm{imp}}'),
+    k: numberField('ratio', 'K'),
+  },
+  formula: [
+    'K_v = 0.864978\\, C_{v,\\mathrm{US}} = 1.038795\\, C_{v,\\mathrm{imp}}',
+    'K = 200 \\left( \\frac{3600 \\pi}{4} \\right)^2 \\frac{D^4}{K_v^2}',
+  ],
+  limits: [],
+  sources: [kvStandard, derived],
+  compute: ({ coefficient, basis, bore }: ValveCoefficientInputs) => {
+    const kv = kvFromCoefficient(coefficient, basis, bore);
+    return { kv, cvUS: cvUSFromKv(kv), cvImperial: cvImperialFromKv(kv), k: kFromKv(kv, bore) };
+  },
+});

@@ -1,3 +1,8 @@
+import { numberField } from '../fields.ts';
+import { defineSheet } from '../frame.ts';
+import { densities, flowCoefficients, flows, pressureDifferences } from './bounds.ts';
+import { kvStandard } from './sources.ts';
+
 /** Pa in the bar, and kg/m3 of the water, that define Kv; s in its hour. */
 const unitLoss = 1e5;
 const unitDensity = 1000;
@@ -35,3 +40,37 @@ export const valveLoss = (kv: number, flow: number, density: number): number => 
   const ratio = (hour * flow) / kv;
   return (unitLoss * density * ratio * Math.abs(ratio)) / unitDensity;
 };
+
+export const valveFlowSheet = defineSheet({
+  id: 'water/valve-flow',
+  version: 1,
+  inputs: {
+    kv: numberField('flowCoefficient', 'K_v', flowCoefficients),
+    pressureDifference: numberField('pressureDifference', '\\Delta p', pressureDifferences),
+    density: numberField('density', '\\rho', densities),
+  },
+  outputs: { flow: numberField('volumeFlow', 'Q') },
+  formula: ['Q = \\frac{K_v}{3600} \\sqrt{ \\frac{\\Delta p}{10^5} \\cdot \\frac{1000}{\\rho} }'],
+  limits: [{ code: 'VALVE_BACKWARD', broken: ({ pressureDifference }) => pressureDifference < 0 }],
+  sources: [kvStandard],
+  compute: (i: { readonly kv: number; readonly pressureDifference: number; readonly density: number }) => ({
+    flow: valveFlow(i.kv, i.pressureDifference, i.density),
+  }),
+});
+
+export const valveLossSheet = defineSheet({
+  id: 'water/valve-loss',
+  version: 1,
+  inputs: {
+    kv: numberField('flowCoefficient', 'K_v', flowCoefficients),
+    flow: numberField('volumeFlow', 'Q', flows),
+    density: numberField('density', '\\rho', densities),
+  },
+  outputs: { loss: numberField('pressureDifference', '\\Delta p') },
+  formula: ['\\Delta p = 10^5 \\frac{\\rho}{1000} \\left( \\frac{3600 Q}{K_v} \\right)^2'],
+  limits: [],
+  sources: [kvStandard],
+  compute: (i: { readonly kv: number; readonly flow: number; readonly density: number }) => ({
+    loss: valveLoss(i.kv, i.flow, i.density),
+  }),
+});

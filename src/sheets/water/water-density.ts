@@ -1,3 +1,8 @@
+import { numberField } from '../fields.ts';
+import { defineSheet } from '../frame.ts';
+import { temperatures } from './bounds.ts';
+import { iapwsLiquid } from './sources.ts';
+
 /** Specific gas constant of water, J/(kg K), of IAPWS SR6-08. */
 const R = 461.51805;
 /** The release's normalising temperature and pressure are 10 K and 0.1 MPa. */
@@ -30,3 +35,17 @@ export const waterDensity = (T: number): number => {
           beta * (3.11337859e-2 + beta * (-4.23546241e-2 + beta * (3.38713507e-2 + beta * -1.19946761e-2)))));
   return 1 / (scale * (1.93763157e-2 + warm + cold));
 };
+
+export const waterDensitySheet = defineSheet({
+  id: 'water/water-density',
+  version: 1,
+  inputs: { temperature: numberField('temperature', 'T', temperatures) },
+  outputs: { density: numberField('density', '\\rho') },
+  formula: [
+    '\\frac{1}{\\rho} = \\frac{10 R}{p_0} \\left( a_5 + \\sum_{i=6}^{10} a_i \\alpha^{n_i} + \\sum_{i=5}^{10} b_i \\beta^{m_i} \\right)',
+    '\\alpha = \\frac{10}{593 - T}, \\quad \\beta = \\frac{10}{T - 232}',
+  ],
+  limits: [],
+  sources: [iapwsLiquid],
+  compute: ({ temperature }: { readonly temperature: number }) => ({ density: waterDensity(temperature) }),
+});
