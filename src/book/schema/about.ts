@@ -1,0 +1,74 @@
+import { day, list, name, note, oneOf, part, words } from './part.ts';
+import { tag } from './tag.ts';
+
+const unit = (of: string) => words(`Unit in which ${of} is shown, as written in a quantity.`);
+
+export const units = part(
+  'Units in which figures are shown, by what they measure.',
+  {},
+  {
+    pressure: unit('a pressure'),
+    flow: unit('a flow'),
+    volume: unit('a volume'),
+    length: unit('a length or height'),
+    bore: unit('a bore or other small size'),
+    level: unit('a level in a bottle'),
+    temperature: unit('a temperature'),
+    velocity: unit('a velocity'),
+    mass: unit('a mass'),
+    force: unit('a force'),
+    torque: unit('a torque'),
+    density: unit('a density'),
+    viscosity: unit('a viscosity'),
+    airFlow: unit('an air flow'),
+    airVolume: unit('an air volume'),
+    power: unit('a power'),
+    energy: unit('an energy'),
+    rate: unit('a rate'),
+    flowCoefficient: unit('a flow coefficient'),
+  },
+);
+
+export const person = part(
+  'Someone who takes part in the hand-over.',
+  { tag: tag('person') },
+  {
+    name,
+    firm: words('Firm that the person speaks for.'),
+    role: words('What the person does in this hand-over.'),
+    contact: words('How to reach the person.'),
+    note,
+  },
+);
+
+export const about = part(
+  'What this book is about.',
+  {},
+  {
+    title: words('Title of the book.'),
+    serial: words('Serial number of the line.'),
+    demonstration: words('Present in a demonstration book: says that nothing in it is real.'),
+    builder: words('Firm that builds the line.'),
+    customer: words('Firm that will run the line.'),
+    project: words('Order or project number.'),
+    dates: part(
+      'Days that matter.',
+      {},
+      {
+        runOff: day,
+        ship: day,
+        arrive: day,
+        visit: day,
+        acceptance: day,
+        warrantyStart: day,
+        warrantyEnd: day,
+      },
+    ),
+    languages: list(words('Language tag, BCP 47.'), 'Languages of the papers, first one leading.'),
+    units,
+    system: oneOf(['metric', 'us'], 'System of units for what `units` does not name.'),
+    paper: oneOf(['A4', 'Letter'], 'Paper size.'),
+    people: list(person, 'People who take part.'),
+    note,
+  },
+);

@@ -1,0 +1,50 @@
+import { list, name, note, oneOf, part, whole, words } from './part.ts';
+import { quantity } from './quantity.ts';
+import { supply } from './supply.ts';
+import { refersTo, tag } from './tag.ts';
+import { air, drains, heat, power, room, water } from './utilities.ts';
+
+export const liquid = part(
+  'What the line is run on.',
+  {},
+  {
+    product: refersTo(['product'], 'The product.'),
+    temperature: quantity(
+      'temperature',
+      'Temperature at the filler. Absent: the fill temperature of the product.',
+    ),
+  },
+);
+
+export const laneSetting = part(
+  'How one lane is set on this floor, where it differs from the line.',
+  { lane: refersTo(['lane'], 'The lane.') },
+  {
+    format: refersTo(['format'], 'Format for which it holds. Absent: all.'),
+    preset: whole('Pulses after which the lane closes.', 1),
+    changeOver: whole('Pulses after which it goes from fast to slow.'),
+  },
+);
+
+export const floor = part(
+  'A place where the line runs.',
+  { tag: tag('floor') },
+  {
+    name,
+    role: oneOf(['built on', 'bound for', 'other'], 'Which floor it is in this hand-over.'),
+    datum: words('What the heights of this floor are measured from. Absent: the floor under the line.'),
+    standsAt: quantity('length', 'Height of the floor under the line above the datum. Absent: 0.'),
+    liquid,
+    supply,
+    temporarySupply: supply.describe('A supply that is there for the visit only.'),
+    settings: list(laneSetting, 'Settings of the lanes on this floor.'),
+    water,
+    power,
+    air,
+    drains,
+    heat,
+    room,
+    people: list(refersTo(['person'], 'Person.'), 'People who answer for this floor.'),
+    note,
+  },
+);

@@ -1,0 +1,199 @@
+import * as z from 'zod';
+import { claim, list, name, note, oneOf, part, whole, words } from './part.ts';
+import { above0, least0, quantity } from './quantity.ts';
+import { comesAfter, refersTo, tag } from './tag.ts';
+
+export const tieIn = part(
+  'A point where the line is tied in to the site.',
+  { tag: tag('tie-in') },
+  {
+    name,
+    kind: oneOf(
+      [
+        'product',
+        'water',
+        'hot water',
+        'air',
+        'power',
+        'drain',
+        'steam',
+        'hot water return',
+        'condensate',
+        'vent',
+        'gas',
+        'data',
+      ],
+      'What is tied in.',
+    ),
+    connection: words('Size and kind of the connection.'),
+    bore: quantity('length', 'Bore of the connection.', above0),
+    section: refersTo(['section'], 'Section on which it sits.'),
+    x: quantity('length', 'Place on the plan, along the section from its corner.'),
+    y: quantity('length', 'Place on the plan, across the section from its corner.'),
+    height: quantity('length', 'Height above the floor under the line.'),
+    flow: quantity('volumeFlow', 'Flow that it asks, where the book says no better.', least0),
+    pressure: quantity('gaugePressure', 'Pressure that it asks, where the book says no better.', least0),
+    temperature: quantity('temperature', 'Temperature that it asks.'),
+    quality: words('Quality that it asks.'),
+    note,
+  },
+);
+
+export const section = part(
+  'A part of the line that travels in one piece.',
+  { tag: tag('section') },
+  {
+    name,
+    mass: quantity('mass', 'Mass as it travels.', above0),
+    length: quantity('length', 'Length.', above0),
+    width: quantity('length', 'Width.', above0),
+    height: quantity('length', 'Height.', above0),
+    holds: list(refersTo(['station'], 'Station.'), 'Stations that stand on it.'),
+    feet: whole('Feet that it stands on.', 1),
+    foot: quantity('area', 'Area of one foot.', above0),
+    x: quantity('length', 'Place of its corner on the plan of the line.'),
+    y: quantity('length', 'Place of its corner on the plan of the line.'),
+    turned: quantity('angle', 'Angle to which it is turned on the plan.'),
+    centre: part(
+      'Centre of gravity, from its corner.',
+      {},
+      {
+        x: quantity('length', 'Along.'),
+        y: quantity('length', 'Across.'),
+        z: quantity('length', 'Up.'),
+      },
+    ),
+    liftingPoints: whole('Lifting points.'),
+    lifting: words('How it may be lifted, and by what.'),
+    frost: claim('It must be drained before it travels in frost.'),
+    note,
+  },
+);
+
+export const split = part(
+  'Where the line is parted for shipping.',
+  {
+    tag: tag('split'),
+    between: z
+      .tuple([
+        refersTo(['section'], 'Section on one side.'),
+        refersTo(['section'], 'Section on the other side.'),
+      ])
+      .describe('The two sections.'),
+  },
+  { name, note },
+);
+
+export const join = part(
+  'One thing that is parted at a split and made again.',
+  { tag: tag('join') },
+  {
+    split: refersTo(['split'], 'Split at which it is parted.'),
+    kind: oneOf(
+      [
+        'conductor',
+        'tube',
+        'hose',
+        'drain',
+        'duct',
+        'bond',
+        'mechanical',
+        'belt',
+        'guard',
+        'transport lock',
+        'other',
+      ],
+      'What it is.',
+    ),
+    name,
+    from: words('One end: terminal, port or part, as its label says.'),
+    to: words('Other end.'),
+    size: words('Size, as marked.'),
+    colour: words('Colour.'),
+    cable: words('Cable in which it runs.'),
+    core: words('Core of that cable.'),
+    potential: words('Potential that it carries.'),
+    torque: quantity('torque', 'Torque with which it is made.', above0),
+    length: quantity('length', 'Length.', above0),
+    box: words('Junction box in which it is made.'),
+    after: list(comesAfter('join', 'Tag of the join before.'), 'Joins that must be made before.'),
+    test: words('How it is tested once made.'),
+    note,
+  },
+);
+
+export const crate = part(
+  'A crate or pallet.',
+  { tag: tag('crate') },
+  {
+    name,
+    mass: quantity('mass', 'Mass packed.', above0),
+    length: quantity('length', 'Length.', above0),
+    width: quantity('length', 'Width.', above0),
+    height: quantity('length', 'Height.', above0),
+    holds: list(refersTo('any', 'Thing in it.'), 'Things in it that have tags.'),
+    contents: list(words('Contents.'), 'What else is in it.'),
+    dangerousGoods: words('Dangerous goods in it.'),
+    origin: words('Country of origin.'),
+    value: words('Value for the papers.'),
+    note,
+  },
+);
+
+export const setting = part(
+  'One thing that can be turned, typed or moved.',
+  { tag: tag('setting') },
+  {
+    name,
+    on: refersTo('any', 'Thing that it belongs to.'),
+    format: refersTo(['format'], 'Format for which it holds.'),
+    unit: words('Unit in which it is read.'),
+    least: words('Lowest allowed.'),
+    most: words('Highest allowed.'),
+    value: words('Value that it is to have.'),
+    note,
+  },
+);
+
+export const spare = part(
+  'A spare or wear part that is handed over.',
+  { tag: tag('spare') },
+  {
+    name,
+    count: whole('How many.'),
+    on: refersTo('any', 'Thing that it is for.'),
+    note,
+  },
+);
+
+export const instrument = part(
+  'An instrument with which is measured.',
+  { tag: tag('instrument') },
+  {
+    name,
+    serial: words('Serial number.'),
+    range: words('Range.'),
+    resolution: words('Resolution.'),
+    calibrated: words('Day of the last calibration.'),
+    due: words('Day of the next calibration.'),
+    note,
+  },
+);
+
+export const check = part(
+  'A check that is added to those which the book makes by itself, or changes one.',
+  { tag: tag('check') },
+  {
+    name,
+    on: list(refersTo('any', 'Thing.'), 'Things that it proves.'),
+    floors: list(refersTo(['floor'], 'Floor.'), 'Floors on which it is done. Absent: all.'),
+    point: oneOf(['none', 'witness', 'hold'], 'Whether the other side may, or must, be there.'),
+    after: list(comesAfter('check', 'Tag of the check before.'), 'Checks that come before.'),
+    instrument: refersTo(['instrument'], 'Instrument.'),
+    readings: whole('How many readings are taken.', 1),
+    limit: words('Limit of acceptance.'),
+    conditions: list(words('Condition.'), 'What must be so for a result to count.'),
+    duration: quantity('time', 'Time that it takes.', above0),
+    note,
+  },
+);

@@ -1,0 +1,208 @@
+import * as z from 'zod';
+import { lane } from './lane.ts';
+import { claim, list, name, note, oneOf, part, whole, words } from './part.ts';
+import { above0, least0, quantity, share } from './quantity.ts';
+import { comesAfter, refersTo, tag } from './tag.ts';
+
+export const stopCause = part(
+  'Something that makes a station stand now and then.',
+  { tag: tag('stop cause') },
+  {
+    name,
+    between: quantity('time', 'Mean running time between two stops.', above0),
+    clear: quantity('time', 'Mean time to clear one.', above0),
+    owner: oneOf(['machine', 'supply', 'people', 'material'], 'To whom the lost time is counted.'),
+    note,
+  },
+);
+
+const base = {
+  name,
+  after: list(
+    comesAfter('station', 'Tag of the station before.'),
+    'Stations that feed this one. Absent: the one before it in the list. Empty: it starts the line.',
+  ),
+  capacity: whole('Bottles that find room in it.', 1),
+  room: whole('Free places for bottles just before it.'),
+  stops: list(stopCause, 'What makes it stand.'),
+  note,
+};
+
+export const loadStation = part(
+  'Where bottles are put on the line.',
+  { kind: z.literal('load'), tag: tag('station') },
+  {
+    ...base,
+    by: oneOf(['operator', 'automatic'], 'Who or what puts them on.'),
+    rate: quantity('rate', 'Bottles that can be put on in a time.', above0),
+    missing: quantity('ratio', 'Share of places that stay empty.', share),
+  },
+);
+
+export const washNeed = part(
+  'What washing in a zone must reach, by the rule that holds.',
+  {},
+  {
+    rule: words('Rule and edition that asks for it.'),
+    contact: quantity('time', 'Least time of contact.', above0),
+    temperature: quantity('temperature', 'Least temperature.'),
+    concentration: quantity('massFraction', 'Least concentration.', share),
+    pressure: quantity('gaugePressure', 'Least spray pressure.', least0),
+  },
+);
+
+export const zone = part(
+  'One zone of the washer.',
+  { tag: tag('zone') },
+  {
+    name,
+    rows: whole('Rows of bottles that stand in it at once.', 1),
+    medium: oneOf(
+      ['water', 'recovered water', 'detergent', 'sanitiser', 'steam', 'air', 'none'],
+      'What is sprayed.',
+    ),
+    temperature: quantity('temperature', 'Temperature of the medium.'),
+    concentration: quantity('massFraction', 'Concentration of the medium.', share),
+    flow: quantity('volumeFlow', 'Fresh flow into the zone while it runs.', least0),
+    sprayFlow: quantity('volumeFlow', 'Flow through the spray nozzles.', least0),
+    sprayFraction: z.number().min(0).max(1).describe('Share of the dwell in which a bottle is wetted.'),
+    pressure: quantity('gaugePressure', 'Spray pressure at the nozzles.', least0),
+    tank: quantity('volume', 'Volume of the tank of the zone.', above0),
+    pump: refersTo(['drive'], 'Drive of the spray pump.'),
+    tieIn: refersTo(['tie-in'], 'Tie-in point that feeds it.'),
+    drain: refersTo(['tie-in'], 'Tie-in point that it drains to.'),
+    need: washNeed,
+    note,
+  },
+);
+
+export const washer = part(
+  'A washer that moves rows of bottles on by an index.',
+  { kind: z.literal('washer'), tag: tag('station') },
+  {
+    ...base,
+    row: whole('Bottles in a row.', 1),
+    rows: whole('Rows in the machine.', 1),
+    stroke: quantity(
+      'time',
+      'Time in which the rows move on, at the nominal frequency of its drive.',
+      least0,
+    ),
+    dwell: quantity('time', 'Time for which the rows stand between two strokes.', least0),
+    dwellBy: oneOf(
+      ['timer', 'drive'],
+      'Whether the dwell is timed, or comes from the cam and so goes with the frequency. Absent: timer.',
+    ),
+    pitch: quantity('length', 'Way that a row moves in one index.', above0),
+    drive: refersTo(['drive'], 'Drive of the index.'),
+    cylinders: list(
+      refersTo(['cylinder'], 'Cylinder of the index.'),
+      'Cylinders whose strokes are in the index.',
+    ),
+    carryOver: quantity('volume', 'Liquid that a bottle carries into the next zone.', least0),
+    zones: list(zone, 'Zones in the order in which the bottles pass.'),
+  },
+);
+
+export const discharge = part(
+  'Where bottles leave the washer and are set up.',
+  { kind: z.literal('discharge'), tag: tag('station') },
+  {
+    ...base,
+    time: quantity('time', 'Time for a row.', least0),
+    fallen: quantity('ratio', 'Share of bottles that fall.', share),
+  },
+);
+
+export const conveyor = part(
+  'A conveyor.',
+  { kind: z.literal('conveyor'), tag: tag('station') },
+  {
+    ...base,
+    length: quantity('length', 'Length that a bottle travels.', above0),
+    speed: quantity('velocity', 'Speed at the nominal frequency of its drive.', above0),
+    drive: refersTo(['drive'], 'Its drive.'),
+    accumulates: claim('Bottles may stand against each other while it runs on.'),
+  },
+);
+
+export const fillStation = part(
+  'The fill station: a row of bottles under its lanes.',
+  { kind: z.literal('fill'), tag: tag('station') },
+  {
+    ...base,
+    travelIn: quantity('time', 'From release of a row to standing under the lanes.', least0),
+    lift: quantity('time', 'Lift under the nozzles.', least0),
+    drip: quantity('time', 'Wait for the last drops after the longest lane has closed.', least0),
+    lower: quantity('time', 'Lowering.', least0),
+    clearOut: quantity('time', 'Until the row has left.', least0),
+    cylinders: list(
+      refersTo(['cylinder'], 'Cylinder.'),
+      'Cylinders whose strokes are in the fill-station time.',
+    ),
+    manifoldHeight: quantity('length', 'Height of the manifold above the datum of the floor.'),
+    mouthHeight: quantity(
+      'length',
+      'Height of the bottle mouths at the nozzles above the datum of the floor.',
+    ),
+    manifoldRating: quantity('gaugePressure', 'Highest pressure that the manifold may see.', above0),
+    manifoldBore: quantity('length', 'Bore of the manifold.', above0),
+    manifoldVolume: quantity('volume', 'Volume of manifold and hoses to the lanes.', above0),
+    overflowTo: words('Where overflow goes.'),
+    lanes: list(lane, 'Lanes, as they stand in the row.'),
+  },
+);
+
+export const chute = part(
+  'Cap chute with its two sensors.',
+  {},
+  {
+    capsBetweenSensors: whole('Caps between the low and the high sensor.', 1),
+    capsBelowLow: whole('Caps between the low sensor and the closing head.'),
+    highSensor: refersTo(['device'], 'Sensor that stops the sorter when covered.'),
+    lowSensor: refersTo(['device'], 'Sensor that starts the sorter when clear.'),
+    sorterRate: quantity('rate', 'Caps that the sorter gives in a time.', above0),
+  },
+);
+
+export const closing = part(
+  'The closing station.',
+  { kind: z.literal('closing'), tag: tag('station') },
+  {
+    ...base,
+    heads: whole('Heads that close at once.', 1),
+    perBottle: quantity('time', 'Time that one head takes for a bottle.', above0),
+    chute,
+    note,
+  },
+);
+
+export const takeOff = part(
+  'Where closed bottles leave the line.',
+  { kind: z.literal('take-off'), tag: tag('station') },
+  {
+    ...base,
+    by: oneOf(['operator', 'automatic'], 'Who or what takes them.'),
+    rate: quantity('rate', 'Bottles that can be taken in a time.', above0),
+  },
+);
+
+export const station = z
+  .discriminatedUnion('kind', [loadStation, washer, discharge, conveyor, fillStation, closing, takeOff])
+  .describe('A station, in flow order.');
+
+export const holdRule = part(
+  'One station waits for another.',
+  {
+    tag: tag('hold rule'),
+    holds: refersTo(['station'], 'Station that is held.'),
+    while: refersTo(['station'], 'Station that holds it.'),
+  },
+  {
+    until: oneOf(
+      ['release', 'fill end'],
+      'What frees it: `release`, the row has left; `fill end`, the last lane has closed.',
+    ),
+    note,
+  },
+);
