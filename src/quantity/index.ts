@@ -1,0 +1,17 @@
+export { type AirReference, airReferences } from './air-reference.ts';
+export { fromSi, toSi, type UnitName, unitsOf } from './convert.ts';
+export { defaultUnit, type UnitSystem } from './default-unit.ts';
+export { type FormatOptions, formatNumber, formatQuantity, type QuantityText } from './format-quantity.ts';
+export { kindText } from './kinds.text.ts';
+export { type Kind, kinds, type Si, si } from './kinds.ts';
+export type { ReadOptions } from './measure.ts';
+export { actualToNormal, normalToActual } from './normal-air.ts';
+export { type Entry, parseEntry } from './parse-entry.ts';
+export { parseQuantity, type Quantity } from './parse-quantity.ts';
+export { absoluteToGauge, gaugeToAbsolute, pressureDifference } from './pressure-reference.ts';
+export { accept, type Problem, type Result, refuse } from './problem.ts';
+export { quantityProblemText } from './problems.text.ts';
+export { type QuantityProblemCode, quantityProblems } from './problems.ts';
+export { type BookQuantity, type Reading, readEntry, type Standing, standings } from './read-entry.ts';
+export { raisedBy, temperatureDifference } from './temperature-difference.ts';
+export { unitNoteText } from './units.text.ts';
