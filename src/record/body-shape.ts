@@ -1,0 +1,54 @@
+import type { Problem } from '../quantity/problem.ts';
+import { isCount, isHash, isToken } from './envelope.ts';
+import { recordProblem } from './problems.ts';
+
+/** Says everything that is wrong with a value at a path; nothing wrong, an empty list. */
+export type Shape = (value: unknown, path: string) => readonly Problem[];
+
+const fits =
+  (allowed: string, test: (value: unknown) => boolean): Shape =>
+  (value, path) =>
+    test(value) ? [] : [recordProblem('RECORD_BODY', path, { given: value, allowed })];
+
+/** A text with something in it; quantities stay as they were typed, with their unit. */
+export const text = fits('a text that is not empty', (v) => typeof v === 'string' && v.trim() !== '');
+export const count = fits('whole number from 0', isCount);
+export const flag = fits('true or false', (v) => typeof v === 'boolean');
+export const digest = fits('SHA-256, 64 hexadecimal digits', isHash);
+export const token = fits('an id: letters, digits and . _ : -', isToken);
+
+export const oneOf = (...options: readonly string[]): Shape =>
+  fits(options.join(', '), (v) => typeof v === 'string' && options.includes(v));
+
+export const listOf =
+  (shape: Shape, fewest = 0): Shape =>
+  (value, path) => {
+    if (!Array.isArray(value) || value.length < fewest) {
+      return [recordProblem('RECORD_BODY', path, { given: value, allowed: `a list of ${fewest} or more` })];
+    }
+    return value.flatMap((item, i) => shape(item, `${path}/${i}`));
+  };
+
+/** An object with these members and no others: a mistyped name is found, not carried along. */
+export const members =
+  (needed: Readonly<Record<string, Shape>>, optional: Readonly<Record<string, Shape>> = {}): Shape =>
+  (value, path) => {
+    if (typeof value !== 'object' || value === null || Array.isArray(value)) {
+      return [recordProblem('RECORD_BODY', path, { given: value, allowed: 'an object' })];
+    }
+    const given = value as Readonly<Record<string, unknown>>;
+    const known = { ...needed, ...optional };
+    return [
+      ...Object.entries(needed).flatMap(([name, shape]) =>
+        shape(Object.hasOwn(given, name) ? given[name] : undefined, `${path}/${name}`),
+      ),
+      ...Object.entries(optional).flatMap(([name, shape]) =>
+        Object.hasOwn(given, name) ? shape(given[name], `${path}/${name}`) : [],
+      ),
+      ...Object.keys(given)
+        .filter((name) => !Object.hasOwn(known, name))
+        .map((name) =>
+          recordProblem('RECORD_BODY', `${path}/${name}`, { given: name, allowed: Object.keys(known) }),
+        ),
+    ];
+  };

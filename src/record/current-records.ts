@@ -1,0 +1,48 @@
+import type { Envelope } from './envelope.ts';
+import { byText } from './heads.ts';
+import { cyclicIds } from './supersession.ts';
+
+/** Several records that replace the same one, written apart from each other: people decide which counts. */
+export interface Contested {
+  readonly id: string;
+  readonly by: readonly string[];
+}
+
+export interface Current {
+  /** Records that no other replaces, in the order given. */
+  readonly current: readonly Envelope[];
+  readonly superseded: readonly Envelope[];
+  readonly contested: readonly Contested[];
+}
+
+/**
+ * Which records count now.
+ *
+ * Method   a record is superseded when another names it; all of a chain of corrections but the last are.
+ *          Of records that replace each other in a circle none counts as replaced: both are shown
+ * Symbols  records  the set, whole by verifyRecords
+ * Returns  current, superseded, contested (where two corrections of one record are both current)
+ * Problems none
+ * Assumes  ids are unique
+ * Cost     O(n)
+ * Source   definition
+ */
+export const currentRecords = (records: readonly Envelope[]): Current => {
+  const cyclic = cyclicIds(records);
+  const replacedBy = new Map<string, string[]>();
+  for (const { id, supersedes } of records) {
+    if (supersedes === undefined || cyclic.has(id)) continue;
+    const others = replacedBy.get(supersedes);
+    if (others) others.push(id);
+    else replacedBy.set(supersedes, [id]);
+  }
+  const isReplaced = (record: Envelope): boolean => replacedBy.has(record.id);
+  return {
+    current: records.filter((record) => !isReplaced(record)),
+    superseded: records.filter(isReplaced),
+    contested: [...replacedBy]
+      .filter(([, by]) => new Set(by).size > 1)
+      .map(([id, by]) => ({ id, by: [...new Set(by)].sort(byText) }))
+      .sort((a, b) => byText(a.id, b.id)),
+  };
+};

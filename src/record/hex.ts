@@ -1,0 +1,13 @@
+/** Lower-case hexadecimal, two digits a byte. */
+export const toHex = (bytes: Uint8Array): string => {
+  let text = '';
+  for (const byte of bytes) text += byte.toString(16).padStart(2, '0');
+  return text;
+};
+
+/** The bytes of a hexadecimal text that is known to be one: two digits a byte. */
+export const fromHex = (text: string): Uint8Array => {
+  const bytes = new Uint8Array(text.length / 2);
+  for (let i = 0; i < bytes.length; i++) bytes[i] = Number.parseInt(text.slice(2 * i, 2 * i + 2), 16);
+  return bytes;
+};

@@ -1,0 +1,121 @@
+import { count, digest, flag, listOf, members, oneOf, type Shape, text, token } from './body-shape.ts';
+
+/** One kind of record in one version of its body. */
+export interface RecordKind {
+  readonly kind: string;
+  readonly version: number;
+  readonly body: Shape;
+}
+
+export type KindRegistry = ReadonlyMap<string, RecordKind>;
+
+const keyOf = (kind: string, version: number): string => `${kind}/${version}`;
+
+/** A registry of kinds; the same kind and version twice is a fault of the program and throws. */
+export const kindRegistry = (...kinds: readonly RecordKind[]): KindRegistry => {
+  const registry = new Map<string, RecordKind>();
+  for (const kind of kinds) {
+    const key = keyOf(kind.kind, kind.version);
+    if (registry.has(key)) throw new Error(`record kind ${key} is registered twice`);
+    registry.set(key, kind);
+  }
+  return registry;
+};
+
+/** A registry with further kinds, those before it unchanged. */
+export const withKinds = (registry: KindRegistry, ...kinds: readonly RecordKind[]): KindRegistry =>
+  kindRegistry(...registry.values(), ...kinds);
+
+export const findKind = (registry: KindRegistry, kind: string, version: number): RecordKind | undefined =>
+  registry.get(keyOf(kind, version));
+
+const head = members({ book: token, writer: token, sequence: count, hash: digest });
+const tags = listOf(text);
+
+/**
+ * The kinds of the first release. Quantities in bodies are texts with their unit, as typed; tags refer to
+ * the book and are checked against it where the book is at hand. A changed body is a new version beside
+ * the old one: what was written stays readable.
+ */
+export const recordKinds: KindRegistry = kindRegistry(
+  {
+    kind: 'reading',
+    version: 1,
+    body: members(
+      { floor: text, of: text, value: text, by: text },
+      { spread: text, instrument: text, conditions: text, remark: text },
+    ),
+  },
+  {
+    kind: 'trial',
+    version: 1,
+    body: members(
+      {
+        floor: text,
+        by: text,
+        lanes: listOf(
+          members(
+            { lane: text, pulses: count },
+            { volume: text, mass: text, time: text, overflowed: flag, remark: text },
+          ),
+          1,
+        ),
+      },
+      { format: text, product: text, lanesOpen: count, conditions: text, remark: text },
+    ),
+  },
+  {
+    kind: 'run',
+    version: 1,
+    body: members(
+      { floor: text, from: text, to: text, bottles: count, by: text },
+      {
+        format: text,
+        rejected: count,
+        stops: listOf(members({ from: text, to: text, cause: text, external: flag })),
+        conditions: text,
+        remark: text,
+      },
+    ),
+  },
+  {
+    kind: 'join',
+    version: 1,
+    body: members(
+      { join: text, state: oneOf('parted', 'made', 'tested'), by: text },
+      { floor: text, remark: text },
+    ),
+  },
+  {
+    kind: 'check',
+    version: 1,
+    body: members(
+      { check: text, floor: text, result: oneOf('shown', 'proved', 'failed'), by: text },
+      { conditions: text, witness: text, evidence: listOf(token), remark: text },
+    ),
+  },
+  {
+    kind: 'photograph',
+    version: 1,
+    // the picture itself is kept beside the records, under its digest
+    body: members({ sha256: digest, mediaType: text, bytes: count, of: tags, by: text }, { caption: text }),
+  },
+  {
+    kind: 'punch',
+    version: 1,
+    body: members(
+      { point: text, text, state: oneOf('open', 'closed'), by: text },
+      { of: tags, class: text, due: text, owner: text },
+    ),
+  },
+  {
+    kind: 'signature',
+    version: 1,
+    // naming the heads is what makes a chain that is later cut or rewritten visible to the other party
+    body: members(
+      { by: text, role: text, statement: text, heads: listOf(head, 1) },
+      { key: text, value: text, algorithm: text, image: digest },
+    ),
+  },
+  { kind: 'note', version: 1, body: members({ text, by: text }, { of: tags }) },
+);
