@@ -22,3 +22,6 @@ export const volumes = { least: 0, most: 1e6 } as const;
 export const times = { least: 0, most: 1e9 } as const;
 export const areas = { least: 1e-8, most: 1e6 } as const;
 export const speedRatios = { least: 0.05, most: 5 } as const;
+export const exponents = { least: 0.3, most: 20 } as const;
+export const dischargeCoefficients = { least: 0.01, most: 1 } as const;
+export const frequencies = { above: 0, most: 1000 } as const;

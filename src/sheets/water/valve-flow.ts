@@ -41,6 +41,20 @@ export const valveLoss = (kv: number, flow: number, density: number): number => 
   return (unitLoss * density * ratio * Math.abs(ratio)) / unitDensity;
 };
 
+/**
+ * Kv that passes a flow at a pressure difference: the inverse of `valveFlow`.
+ *
+ * Method   Kv = 3600 Q sqrt(1e5/dp * rho/1000)
+ * Symbols  Q    flow                scalar  m3/s
+ *          dp   pressureDifference  scalar  Pa     > 0
+ *          rho  density             scalar  kg/m3  > 0
+ * Returns  Kv, m3/h at 1 bar
+ * Cost     O(1)
+ * Source   IEC 60534-1, definition of the flow coefficient
+ */
+export const kvNeeded = (flow: number, pressureDifference: number, density: number): number =>
+  hour * flow * Math.sqrt((unitLoss / pressureDifference) * (density / unitDensity));
+
 export const valveFlowSheet = defineSheet({
   id: 'water/valve-flow',
   version: 1,
