@@ -13,6 +13,6 @@ export const runDoor = async (argv) => {
   }
   const built = (name) => import(pathToFileURL(join(projectRoot, 'dist', 'node', name)).href);
   const { run, processWorld } = await built('cli.mjs');
-  const serve = async (options) => (await built('server.mjs')).serve(options);
+  const serve = async (options) => (await built('server.mjs')).serve({ ...options, root: projectRoot });
   process.exitCode = await run(argv, processWorld({ root: projectRoot, serve }));
 };

@@ -7,7 +7,7 @@ import * as z from 'zod';
 
 const identifier = z
   .string()
-  .regex(/^[A-Za-z0-9_-]{1,64}$/)
+  .regex(/^[A-Za-z0-9][A-Za-z0-9._:-]{0,127}$/)
   .describe('Identifier of a book');
 const revisionNumber = z.coerce
   .number()
@@ -53,9 +53,10 @@ export type BookSummary = z.infer<typeof bookSummarySchema>;
 export const revisionSummarySchema = z.object({
   book: identifier,
   number: z.number().int(),
-  basedOn: z.number().int().nullable(),
+  /** Absent for the first. */
+  basedOn: z.number().int().optional(),
   author: z.string(),
-  reason: z.string(),
+  reason: z.string().optional(),
   savedAt: moment,
   /** SHA-256 of the text, hexadecimal. */
   sha256: z.string(),
@@ -65,20 +66,20 @@ export type RevisionSummary = z.infer<typeof revisionSummarySchema>;
 export const revisionSchema = revisionSummarySchema.extend({ text: bookText });
 export type Revision = z.infer<typeof revisionSchema>;
 
-/** The envelope of a record as it travels; what its parts mean stands in `src/record`. */
+/** The envelope of a record as it travels; what it must be stands in `src/record`, which looks at every one. */
 export const recordSchema = z.object({
-  id: z.string().min(1).max(200),
-  book: z.string().min(1).max(200),
-  revision: z.number().int().min(0),
-  kind: z.string().min(1).max(100),
-  version: z.number().int().min(1),
-  writer: z.string().min(1).max(200),
-  sequence: z.number().int().min(0),
-  deviceTime: z.string().max(64),
-  supersedes: z.string().max(200).optional(),
+  id: z.string(),
+  book: z.string(),
+  revision: z.number(),
+  kind: z.string(),
+  version: z.number(),
+  writer: z.string(),
+  sequence: z.number(),
+  deviceTime: z.string(),
+  supersedes: z.string().optional(),
   body: z.unknown(),
-  previous: z.string().regex(/^[0-9a-f]{64}$/),
-  hash: z.string().regex(/^[0-9a-f]{64}$/),
+  previous: z.string(),
+  hash: z.string(),
 });
 export type TravellingRecord = z.infer<typeof recordSchema>;
 
@@ -97,9 +98,11 @@ export const routes = {
     method: 'POST',
     path: '/api/books',
     body: z.strictObject({
-      /** Taken from the book itself where it is left out. */
-      title: z.string().trim().max(300).optional(),
-      text: bookText,
+      /** Given by a page that may have to send it again; left out, the server makes one. */
+      id: identifier.optional(),
+      /** A book that exists; left out, a blank one with this title. */
+      text: bookText.optional(),
+      title: z.string().trim().min(1).max(300).optional(),
       author: author.optional(),
       reason: reason.optional(),
     }),
@@ -123,7 +126,7 @@ export const routes = {
     params: z.object({ id: identifier, number: revisionNumber }),
     answers: { 200: revisionSchema },
   },
-  /** 409 with `newest` where `basedOn` is not the newest; sending the same text again is answered with 200. */
+  /** 409 with `newest` where `basedOn` is not the newest; the same once more is no second revision. */
   saveRevision: {
     method: 'POST',
     path: '/api/books/:id/revisions',
@@ -134,23 +137,25 @@ export const routes = {
       author: author.optional(),
       reason: reason.optional(),
     }),
-    answers: { 200: revisionSchema, 201: revisionSchema },
+    answers: { 201: revisionSchema },
   },
   listRecords: {
     method: 'GET',
     path: '/api/books/:id/records',
     params: z.object({ id: identifier }),
-    /** Position after which to read; 0 or absent reads all. */
-    query: z.object({ after: z.coerce.number().int().min(0).optional() }),
-    answers: { 200: z.object({ records: z.array(recordSchema), next: z.number().int() }) },
+    /** `since` is the position of the answer before; absent reads from the first. */
+    query: z.object({ since: z.coerce.number().int().min(0).optional() }),
+    answers: {
+      200: z.object({ records: z.array(recordSchema), position: z.number().int(), more: z.boolean() }),
+    },
   },
   /** Idempotent: a record that is there already, word for word, is accepted again and added once. */
   appendRecords: {
     method: 'POST',
     path: '/api/books/:id/records',
     params: z.object({ id: identifier }),
-    body: z.strictObject({ records: z.array(recordSchema).min(1).max(1000) }),
-    answers: { 200: z.object({ added: z.number().int(), present: z.number().int() }) },
+    body: z.strictObject({ records: z.array(z.unknown()).min(1).max(1000) }),
+    answers: { 200: z.object({ added: z.array(z.string()), known: z.array(z.string()) }) },
   },
 } as const satisfies Record<string, RouteContract>;
 

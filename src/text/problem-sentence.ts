@@ -18,15 +18,21 @@ const shown = (value: unknown): string => {
   return text.length > longest ? `${text.slice(0, longest)}...` : text;
 };
 
+/** Parts that name a kind of quantity; its words stand under `kind.` where the catalogue has them. */
+const namesKind = new Set(['of', 'asked']);
+
 /** The sentence of a problem: its code's words with path, what came, what is allowed and its own parts put in. */
 export const problemSentence = (catalogue: Catalogue, problem: StatedProblem, locale?: string): string => {
   const { code, path, given, allowed } = problem;
+  const own = Object.entries(problem.parts ?? {}).map(([name, part]) => {
+    const isKind = namesKind.has(name) && catalogue.has(`kind.${part}`);
+    return [name, isKind ? catalogue.say(`kind.${part}`, {}, locale) : part] as const;
+  });
   const parts = {
-    code,
     path,
     given: shown(given),
     allowed: typeof allowed === 'string' ? allowed : (allowed ?? []).join(', '),
-    ...problem.parts,
+    ...Object.fromEntries(own),
   };
   return catalogue.has(code) ? catalogue.say(code, parts, locale) : `${path}: ${code}`;
 };

@@ -1,0 +1,51 @@
+import { join, resolve } from 'node:path';
+import type { Command } from './command.ts';
+import { cliProblem } from './problems.ts';
+import { words } from './words.ts';
+
+const portOf = (text: string): number | undefined => {
+  const port = /^\d{1,5}$/.test(text) ? Number(text) : Number.NaN;
+  return port <= 65535 ? port : undefined;
+};
+
+/** Opens the pages and stays until the person stops it. */
+export const openCommand: Command = {
+  name: 'open',
+  usage: '[--port N] [--host ADDRESS] [--data FOLDER]',
+  options: [
+    { name: 'port', value: 'N' },
+    { name: 'host', value: 'ADDRESS' },
+    { name: 'data', value: 'FOLDER' },
+    { name: 'allow-host', value: 'NAMES' },
+  ],
+  operands: [0, 0],
+  examples: ['twinfloor open --port 4780'],
+  run: async ({ values, flags }, world) => {
+    const given = values.port ?? '4780';
+    const port = portOf(given);
+    if (port === undefined) {
+      return { problems: [cliProblem('CLI_OPTION_VALUE', '--port', { given, allowed: '0 to 65535' })] };
+    }
+    const host = values.host ?? '127.0.0.1';
+    const data = values.data === undefined ? join(world.root, '.twinfloor') : resolve(world.cwd, values.data);
+    const allowHosts = (values['allow-host'] ?? '').split(',').map((name) => name.trim().toLowerCase());
+    const opened = await world.serve({
+      host,
+      port,
+      data,
+      allowHosts: allowHosts.filter((name) => name !== ''),
+    });
+    if (!opened.ok) return { problems: opened.problems };
+    const { address, kept, loopback, close } = opened.value;
+    if (flags.has('json')) {
+      world.out(`${JSON.stringify({ document: 'twinfloor open', version: 1, address, kept })}\n`);
+    } else {
+      world.out(`${words.say('open.running', { address })}\n${words.say('open.kept', { kept })}\n`);
+      if (!loopback) world.err(`${words.say('open.wide', { host })}\n`);
+    }
+    await world.untilStopped();
+    await close();
+    if (!flags.has('json')) world.out(`${words.say('open.stopped')}\n`);
+    return 0;
+  },
+};

@@ -1,0 +1,91 @@
+import { readFileSync } from 'node:fs';
+import { open, stat } from 'node:fs/promises';
+import { join, resolve } from 'node:path';
+import process from 'node:process';
+import { accept, type Result, refuse } from '../quantity/problem.ts';
+import { cliProblem } from './problems.ts';
+import type { World } from './world.ts';
+
+const megabytes = (bytes: number): string => `${(bytes / 1024 / 1024).toFixed(1)} MB`;
+
+const tooLarge = (path: string, held: string, most: number) =>
+  refuse(cliProblem('CLI_FILE_TOO_LARGE', path, { given: held, allowed: megabytes(most) }));
+
+const fileProblem = (path: string, cause: unknown) => {
+  const code = (cause as { code?: string }).code ?? String(cause);
+  if (code === 'ENOENT' || code === 'ENOTDIR') return refuse(cliProblem('CLI_FILE_ABSENT', path));
+  if (code === 'EISDIR') return refuse(cliProblem('CLI_FILE_IS_FOLDER', path));
+  if (code === 'EACCES' || code === 'EPERM') return refuse(cliProblem('CLI_FILE_DENIED', path));
+  return refuse(cliProblem('CLI_FILE_UNREADABLE', path, { given: code }));
+};
+
+/** Collects chunks up to a limit; nothing beyond it is kept in memory, however much is sent. */
+const collect = async (
+  path: string,
+  chunks: AsyncIterable<Uint8Array>,
+  most: number,
+): Promise<Result<Uint8Array>> => {
+  const kept: Uint8Array[] = [];
+  let held = 0;
+  for await (const chunk of chunks) {
+    held += chunk.length;
+    if (held > most) return tooLarge(path, `> ${megabytes(most)}`, most);
+    kept.push(chunk);
+  }
+  return accept(Buffer.concat(kept));
+};
+
+const readBytes = async (path: string, cwd: string, most: number): Promise<Result<Uint8Array>> => {
+  try {
+    if (path === '-') return await collect('-', process.stdin, most);
+    const whole = resolve(cwd, path);
+    const found = await stat(whole);
+    if (found.isDirectory()) return refuse(cliProblem('CLI_FILE_IS_FOLDER', path));
+    if (found.isFile() && found.size > most) return tooLarge(path, megabytes(found.size), most);
+    const file = await open(whole);
+    try {
+      return await collect(path, file.createReadStream({ autoClose: false }), most);
+    } finally {
+      await file.close();
+    }
+  } catch (cause) {
+    return fileProblem(path, cause);
+  }
+};
+
+/** A reader that went away (`| head`) ends the writing, not the program: its status still tells the verdict. */
+const writer = (stream: NodeJS.WriteStream): ((text: string) => void) => {
+  let open = true;
+  stream.on('error', (cause: NodeJS.ErrnoException) => {
+    if (cause.code !== 'EPIPE') throw cause;
+    open = false;
+  });
+  return (text) => {
+    if (open) stream.write(text);
+  };
+};
+
+const untilStopped = (): Promise<void> =>
+  new Promise((resolve) => {
+    for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, () => resolve());
+  });
+
+export interface ProcessWorld {
+  /** Folder of the program. */
+  readonly root: string;
+  readonly serve: World['serve'];
+}
+
+/** The world of this process. */
+export const processWorld = ({ root, serve }: ProcessWorld): World => ({
+  cwd: process.cwd(),
+  root,
+  version: (JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }).version,
+  locale: 'en',
+  columns: process.stdout.columns ?? 100,
+  out: writer(process.stdout),
+  err: writer(process.stderr),
+  readBytes: (path, most) => readBytes(path, process.cwd(), most),
+  serve,
+  untilStopped,
+});

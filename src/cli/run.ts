@@ -1,0 +1,64 @@
+import type { Problem } from '../quantity/problem.ts';
+import { readArguments } from './arguments.ts';
+import type { Command } from './command.ts';
+import { commands } from './commands.ts';
+import { commandHelp, overallHelp } from './help.ts';
+import { nearestName } from './nearest-name.ts';
+import { cliProblem } from './problems.ts';
+import { sentenceOf } from './sentence.ts';
+import type { World } from './world.ts';
+
+export { processWorld } from './process-world.ts';
+
+const unknownCommand = (given: string): Problem => {
+  const allowed = commands.map(({ name }) => name);
+  const nearest = nearestName(given, allowed);
+  return nearest === undefined
+    ? cliProblem('CLI_COMMAND_UNKNOWN', 'twinfloor', { given, allowed })
+    : cliProblem('CLI_COMMAND_NEAREST', 'twinfloor', { given, allowed, parts: { nearest } });
+};
+
+const tell = (problems: readonly Problem[], json: boolean, world: World): number => {
+  if (json) {
+    const told = problems.map((problem) => ({ ...problem, text: sentenceOf(problem) }));
+    world.out(`${JSON.stringify({ document: 'twinfloor problems', version: 1, problems: told }, null, 2)}\n`);
+  } else {
+    world.err(`${problems.map(sentenceOf).join('\n')}\n`);
+  }
+  return 2;
+};
+
+const runCommand = async (command: Command, argv: readonly string[], world: World): Promise<number> => {
+  const json = argv.includes('--json');
+  const call = readArguments(command, argv);
+  if (!call.ok) return tell(call.problems, json, world);
+  if (call.value.flags.has('help')) {
+    if ((await command.help?.(call.value, world)) !== true) world.out(commandHelp(command, world));
+    return 0;
+  }
+  const ended = await command.run(call.value, world);
+  return typeof ended === 'number' ? ended : tell(ended.problems, json, world);
+};
+
+/** Runs one call of the command line and gives its exit status: 0 fine, 1 a finding is short, 2 bad input. */
+export const run = async (argv: readonly string[], world: World): Promise<number> => {
+  const [name, ...rest] = argv;
+  try {
+    if (name === '--version') {
+      world.out(`${world.version}\n`);
+      return 0;
+    }
+    if (name === undefined || name === 'help' || name === '--help' || name === '-h') {
+      const asked = commands.find((command) => command.name === rest[0]);
+      world.out(asked === undefined ? overallHelp(commands, world) : commandHelp(asked, world));
+      return 0;
+    }
+    const command = commands.find((one) => one.name === name);
+    if (command === undefined) return tell([unknownCommand(name)], rest.includes('--json'), world);
+    return await runCommand(command, rest, world);
+  } catch (cause) {
+    // the outermost door: whatever comes here is a mistake of the program, and its place helps to mend it
+    const given = cause instanceof Error ? (cause.stack ?? cause.message) : String(cause);
+    return tell([cliProblem('CLI_FAULT', 'twinfloor', { parts: { given } })], argv.includes('--json'), world);
+  }
+};

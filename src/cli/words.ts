@@ -1,0 +1,14 @@
+import { kindText } from '../quantity/kinds.text.ts';
+import { quantityProblemText } from '../quantity/problems.text.ts';
+import { makeCatalogue, prefixed, sharedWords } from '../text/index.ts';
+import { commandsText } from './commands.text.ts';
+import { cliProblemText } from './problems.text.ts';
+
+/** Every word that the command line may say, but those of the sheets, which come with their sheet. */
+export const words = makeCatalogue([
+  ...sharedWords,
+  quantityProblemText,
+  prefixed('kind.', kindText),
+  cliProblemText,
+  commandsText,
+]);

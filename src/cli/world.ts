@@ -1,0 +1,35 @@
+import type { Result } from '../quantity/problem.ts';
+
+/** What the door to the pages is opened with. */
+export interface OpenOptions {
+  readonly host: string;
+  readonly port: number;
+  readonly data: string;
+  readonly allowHosts: readonly string[];
+}
+
+/** A server that runs; `closed` resolves when it was closed cleanly. */
+export interface Opened {
+  readonly address: string;
+  /** Whether only this machine can reach it. */
+  readonly loopback: boolean;
+  readonly kept: string;
+  readonly close: () => Promise<void>;
+}
+
+/** Everything outside that a command may touch. Handed in, so that a test can hand in another one. */
+export interface World {
+  readonly cwd: string;
+  readonly root: string;
+  readonly version: string;
+  readonly locale: string;
+  /** Width of the terminal in characters. */
+  readonly columns: number;
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+  /** Bytes of a file, or of standard input for `-`; never more than `most`. */
+  readonly readBytes: (path: string, most: number) => Promise<Result<Uint8Array>>;
+  readonly serve: (options: OpenOptions) => Promise<Result<Opened>>;
+  /** Resolves when the person asks the program to end. */
+  readonly untilStopped: () => Promise<void>;
+}

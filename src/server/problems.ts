@@ -1,0 +1,28 @@
+import type { Problem } from '../quantity/problem.ts';
+
+/** Every problem that the server itself finds, with the parts beside `path` that its words want. */
+export const serverProblems = {
+  SERVER_HOST_FOREIGN: ['given', 'allowed'],
+  SERVER_ORIGIN_FOREIGN: ['given', 'allowed'],
+  SERVER_BODY_TOO_LARGE: ['allowed'],
+  SERVER_BODY_NOT_JSON: [],
+  SERVER_BODY_NOT_UNDERSTOOD: ['allowed'],
+  /** A member of the request is absent or of the wrong form. */
+  SERVER_REQUEST: ['allowed'],
+  SERVER_NO_SUCH_PLACE: ['given'],
+  SERVER_FAULT: [],
+  SERVER_PORT_TAKEN: ['given'],
+  SERVER_PORT_DENIED: ['given'],
+  SERVER_HOST_ABSENT: ['given'],
+  SERVER_CANNOT_LISTEN: ['given', 'allowed'],
+  SERVER_PAGES_ABSENT: ['given'],
+} as const satisfies Record<string, readonly string[]>;
+
+export type ServerProblemCode = keyof typeof serverProblems;
+
+/** A problem of this folder; the type keeps the code among the listed ones. */
+export const serverProblem = (
+  code: ServerProblemCode,
+  path: string,
+  rest: Omit<Problem, 'code' | 'path'> = {},
+): Problem => ({ code, path, ...rest });
