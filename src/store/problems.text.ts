@@ -1,0 +1,34 @@
+import type { StoreProblemCode } from './problems.ts';
+
+/** What happened and what to do, by language. */
+export const storeProblemText: { readonly en: Readonly<Record<StoreProblemCode, string>> } = {
+  en: {
+    STORE_CONFLICT:
+      'Someone else wrote before you: {path} has {allowed}, yours follows {given}. Nothing was saved. Load the latest and make your change again.',
+    STORE_BOOK_EXISTS: 'A book {given} is stored already. Nothing was saved. Open it, or choose another id.',
+    STORE_BOOK_UNKNOWN: 'No book {given} is stored here. See the list of books.',
+    STORE_REVISION_UNKNOWN: 'There is no revision {given}. Stored: {allowed}.',
+    STORE_RECORD_GAP:
+      'Record {given} came before those in front of it; next is {allowed}. Nothing was saved. Send the missing records first.',
+    STORE_INPUT: '{path} cannot be stored. Expected: {allowed}. Nothing was saved.',
+    STORE_READ_ONLY:
+      'The data at {path} can be read but not written. Nothing was saved; what is stored is untouched. Give this user the right to write there, or choose another data folder.',
+    STORE_FULL:
+      'The disk that holds {path} is full. Nothing was saved; what is stored is untouched. Make room and try again.',
+    STORE_BUSY:
+      'Another program holds {path} for writing. Nothing was saved; what is stored is untouched. Try again, or close the other program.',
+    STORE_CORRUPT:
+      'The data at {path} is damaged. Nothing was written to it. Keep a copy of the file and of the files beside it, and restore from a backup or from an exported file of records.',
+    STORE_FROM_FUTURE:
+      'The data at {path} was written by a newer version of this program (format {given}, this one reads up to {allowed}). It is untouched. Use the newer version.',
+    STORE_FOREIGN:
+      'The file {path} is the data of another program. It is untouched. Choose another data folder.',
+    STORE_NOT_DURABLE:
+      'The data at {path} cannot be kept safe against a power cut there: {given} instead of {allowed}. It was not opened. Choose a folder on a local disk.',
+    STORE_CANNOT_OPEN:
+      'The data at {path} cannot be opened. It is untouched. Check that the folder exists, is a folder and is not held by another program.',
+    STORE_CLOSED: 'The store at {path} is closed. Open it again.',
+    STORE_FAILED:
+      'The disk that holds {path} failed. The last change was not saved; what was acknowledged before is untouched. Check the disk.',
+  },
+};

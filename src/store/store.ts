@@ -1,0 +1,84 @@
+import type { Result } from '../quantity/problem.ts';
+import type { Envelope, Head } from '../record/envelope.ts';
+
+/** One state of a book as someone saved it. Never changed or removed; undoing saves the old text anew. */
+export interface Revision extends RevisionEntry {
+  /** The book's file, character for character. */
+  readonly text: string;
+}
+
+export interface RevisionEntry {
+  readonly book: string;
+  /** From 1, without gaps. */
+  readonly number: number;
+  /** SHA-256 of the text in UTF-8. */
+  readonly sha256: string;
+  readonly author: string;
+  readonly reason?: string;
+  readonly savedAt: string;
+  /** The revision that the author had before them; absent for the first. */
+  readonly basedOn?: number;
+}
+
+export interface BookEntry {
+  readonly book: string;
+  readonly latest: RevisionEntry;
+}
+
+export interface NewBook {
+  readonly book: string;
+  readonly text: string;
+  readonly author: string;
+  readonly reason?: string;
+  /** Time of saving, RFC 3339; the caller's clock. */
+  readonly at: string;
+}
+
+export interface NewRevision extends NewBook {
+  /** Must be the latest, else someone else's change would be lost unseen. */
+  readonly basedOn: number;
+}
+
+export interface Appended {
+  /** Ids that are new. */
+  readonly added: readonly string[];
+  /** Ids that were here already, the same to the last byte. */
+  readonly known: readonly string[];
+}
+
+export interface RecordPage {
+  readonly records: readonly Envelope[];
+  /** Hand it back as `since` to read on. It counts within this store only. */
+  readonly position: number;
+  /** Whether the page's limit cut it. */
+  readonly more: boolean;
+}
+
+export interface ReadFrom {
+  readonly since?: number;
+  readonly most?: number;
+}
+
+/**
+ * Where books and records are kept. Whoever is acknowledged is on the disk: a promise that resolves has
+ * been synced.
+ *
+ * What does not fit is returned as problems (conflict, unknown book, wrong input), with nothing written.
+ * Where the world fails (disk full, read only, damaged, busy) the promise rejects with a StoreFailure,
+ * with nothing written. Every write may be repeated: the same content once more is no second write.
+ */
+export interface Store {
+  readonly listBooks: () => Promise<readonly BookEntry[]>;
+  readonly createBook: (first: NewBook) => Promise<Result<RevisionEntry>>;
+  readonly latestRevision: (book: string) => Promise<Result<Revision>>;
+  readonly readRevision: (book: string, number: number) => Promise<Result<Revision>>;
+  readonly listRevisions: (book: string) => Promise<Result<readonly RevisionEntry[]>>;
+  readonly appendRevision: (next: NewRevision) => Promise<Result<RevisionEntry>>;
+  /** All of them or none. Each writer's records come in order and without gaps. */
+  readonly appendRecords: (book: string, records: readonly Envelope[]) => Promise<Result<Appended>>;
+  readonly readRecords: (book: string, from?: ReadFrom) => Promise<Result<RecordPage>>;
+  /** Last record of each writer, by writer. */
+  readonly heads: (book: string) => Promise<Result<readonly Head[]>>;
+  /** Ends it; twice does no harm. */
+  readonly close: () => Promise<void>;
+}
