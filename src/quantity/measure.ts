@@ -68,7 +68,7 @@ const isGap = (char: string | undefined): boolean =>
 const secondNumber = (text: string, from: number): number => {
   for (let i = from + 1; i < text.length; i += 1) {
     const behind = text[i - 1];
-    const joined = behind === '-' && isGap(text[i - 2]);
+    const joined = behind === '-' && text[i - 2] !== ' ';
     if ((isGap(behind) || joined) && startsNumber(text, i) && !'+-\u2212\u2013'.includes(text[i] as string))
       return i;
   }
@@ -95,7 +95,7 @@ const readTwoPart = (
   if (step <= 1 || second.value < 0 || !Number.isInteger(first.value)) return undefined;
   const down = first.value < 0 || Object.is(first.value, -0) ? -1 : 1;
   const inSmaller = first.value * step + down * second.value;
-  return { number: inSmaller, digits: first.digits + second.digits, unit: smaller };
+  return { number: inSmaller, digits: Math.min(first.digits + second.digits, 15), unit: smaller };
 };
 
 /**
@@ -123,6 +123,8 @@ export const readMeasure = (
     return problem('QUANTITY_AMBIGUOUS_NUMBER', options, whole, { allowed: scanned.ambiguous });
   }
   const before = text.slice(0, from).trim();
+  // only a word may stand before a number, as in `Kv 1.2`; a second sign may not
+  if (before !== '' && !/^[A-Za-z]/.test(before)) return unreadable();
   const behind = text.slice(scanned.end).trim();
   const name = before === '' ? behind : `${before} ${behind}`.trim();
   const unit = name === '' && unitElsewhere !== undefined ? unitElsewhere : findUnit(kind, name);

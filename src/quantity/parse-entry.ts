@@ -34,6 +34,10 @@ const single = <K extends Kind>(kind: K, text: string, options: ReadOptions): Re
   return accept({ value: si(kind, value), unit: read.unit.id, digits: read.digits });
 };
 
+/** Of `2 to 3 kg` the second half says what is wrong; the first only waits for its unit. */
+const telling = (left: Problem, right: Measure | Problem): Problem =>
+  left.code === 'QUANTITY_UNIT_MISSING' && isProblem(right) ? right : left;
+
 /** Two measures of which one may lean on the unit of the other. */
 const pair = (
   kind: Kind,
@@ -42,7 +46,7 @@ const pair = (
 ): readonly [Measure, Measure] | Problem => {
   const right = readMeasure(second, kind, options);
   const left = readMeasure(first, kind, options, isProblem(right) ? undefined : right.unit);
-  if (isProblem(left)) return left;
+  if (isProblem(left)) return telling(left, right);
   const again = isProblem(right) ? readMeasure(second, kind, options, left.unit) : right;
   return isProblem(again) ? again : [left, again];
 };
@@ -102,7 +106,7 @@ export const parseSpread = <K extends Kind>(
 ): Result<Entry<K>> => {
   const right = readMeasure(second, kind, spreadOptions);
   const left = readMeasure(first, kind, options, isProblem(right) ? undefined : right.unit);
-  if (isProblem(left)) return refuse(left);
+  if (isProblem(left)) return refuse(telling(left, right));
   const value = checkedSi(left.number, left.unit, kind, first, options);
   if (typeof value !== 'number') return refuse(value);
   const spread = spreadIn(second, kind, value, left.unit, spreadOptions);

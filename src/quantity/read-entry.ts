@@ -49,6 +49,7 @@ const reading = <K extends Kind>(
   entry: Entry<K>,
   origin: Origin,
   options: ReadOptions,
+  given: unknown,
 ): Result<Reading<K>> => {
   const { value, unit, digits } = entry;
   if (entry.low !== undefined && entry.high !== undefined && entry.low < entry.high) {
@@ -61,9 +62,8 @@ const reading = <K extends Kind>(
     return accept({ value, low: value, high: value, shape: 'exact', unit, digits, ...origin });
   const [low, high] = [value - spread, value + spread];
   if (low < 0 && kind === 'temperature')
-    return refuse(problem('QUANTITY_BELOW_ABSOLUTE_ZERO', options, spread));
-  if (low < 0 && kind === 'absolutePressure')
-    return refuse(problem('QUANTITY_BELOW_VACUUM', options, spread));
+    return refuse(problem('QUANTITY_BELOW_ABSOLUTE_ZERO', options, given));
+  if (low < 0 && kind === 'absolutePressure') return refuse(problem('QUANTITY_BELOW_VACUUM', options, given));
   const sd = spread / normal95;
   return accept({
     value,
@@ -84,7 +84,11 @@ const forms = ['text', '{ value, spread, standing, by, on }', '{ value: [low, hi
 
 /** A list or an object is named by its kind, so that a deep or circular one is never written out. */
 const named = (given: unknown): unknown =>
-  Array.isArray(given) ? 'list' : typeof given === 'object' && given !== null ? 'object' : given;
+  Array.isArray(given)
+    ? 'list'
+    : typeof given === 'object' && given !== null
+      ? 'object'
+      : (given ?? String(given));
 
 /** The entry of `{ value, spread }`. */
 const entryOf = <K extends Kind>(
@@ -131,12 +135,12 @@ export const readEntry = <K extends Kind>(
     refuse(problem('QUANTITY_FORM', options, named(given), { allowed: forms }));
   if (isText(given)) {
     const entry = parseEntry(given, kind, options);
-    return entry.ok ? reading(kind, entry.value, { standing: 'stated' }, options) : entry;
+    return entry.ok ? reading(kind, entry.value, { standing: 'stated' }, options, given) : entry;
   }
   if (typeof given === 'number' && findUnit(kind, '') !== undefined) {
     if (!Number.isFinite(given)) return refuse(problem('QUANTITY_NOT_FINITE', options, String(given)));
     const entry = { value: si(kind, given), unit: '', digits: 15 };
-    return reading(kind, entry, { standing: 'stated' }, options);
+    return reading(kind, entry, { standing: 'stated' }, options, given);
   }
   if (typeof given !== 'object' || given === null || Array.isArray(given)) return formless();
   const { value, spread, standing = 'stated', by, on } = given as Record<string, unknown>;
@@ -163,5 +167,6 @@ export const readEntry = <K extends Kind>(
       ...(isText(on) ? { on } : {}),
     },
     options,
+    isText(spread) ? `${value} ± ${spread}` : value,
   );
 };

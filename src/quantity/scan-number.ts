@@ -177,7 +177,7 @@ const settle = (cut: Cut, locale: string | undefined): Decimal | NumberFault => 
   const couldGroup = fraction.length === 3 && grouped(cut.runs) && !/^0/.test(before[0] as string);
   if (!couldGroup) return split;
   const decimal = locale === undefined ? undefined : decimalMark(locale);
-  const both = { ambiguous: [thousands.whole, `${split.whole}.${fraction}`] };
+  const both = { ambiguous: [thousands.whole, `${split.whole}${decimal ?? '.'}${fraction}`] };
   if (last === ',') return decimal === undefined ? both : decimal === ',' ? split : thousands;
   // a point is decimal in a book; where the reader's own mark is the comma, `1.050` could be either
   return decimal === ',' ? both : split;

@@ -59,7 +59,7 @@ const namedUnits = (airs: readonly FreeAir[]): readonly Unit[] =>
         if (air.id.startsWith('NL')) plain.push(`dm3${air.id.slice(2)}`);
         const spellings = [air.id, ...(air.also ?? [])];
         return unit(`${air.id} (${reference.id})`, product(air.factor, reference.keptRatio), {
-          label: `${air.label ?? air.id} (${reference.id.replaceAll('deg', '°').replace(' °', ' °')})`,
+          label: `${air.label ?? air.id} (${reference.id.replaceAll('deg', '°')})`,
           also: [
             ...(reference.id === bare(air) ? spellings : []),
             ...[...spellings, ...plain].flatMap((spelling) =>
