@@ -62,8 +62,8 @@ export const format = part(
     note,
   },
   [
-    ['level', 'brimful'],
-    ['neckBore', 'neck'],
-    ['neck', 'body'],
+    ['level', '<=', 'brimful'],
+    ['neckBore', '<', 'neck'],
+    ['neck', '<=', 'body'],
   ],
 );

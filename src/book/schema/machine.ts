@@ -34,7 +34,10 @@ export const drive = part(
     efficiency: quantity('ratio', 'Efficiency.', share),
     powerFactor: quantity('ratio', 'Power factor.', share),
     serviceFactor: plain('Service factor of the nameplate.', 0.5, 3),
-    starter: oneOf(['direct on line', 'star-delta', 'soft starter', 'inverter'], 'How it is started.'),
+    starter: oneOf(
+      ['direct on line', 'star-delta', 'soft starter'],
+      'How it is started, where it runs on the supply itself.',
+    ),
     overload: part(
       'Setting range of its overload relay.',
       {},
@@ -48,6 +51,9 @@ export const drive = part(
     shaftPower: quantity('power', 'Power that the load takes at rated speed.', least0),
     duty: quantity('ratio', 'Share of the time in which it runs.', share),
     pump: list(pumpPoint, 'Curve of the pump on its shaft, at the rated frequency.'),
+    inverter: claim(
+      'Its speed comes from an inverter and not from the frequency of the floor. Absent: it follows the floor.',
+    ),
     fed: words('What it drives through: gearbox, cam, belt.'),
     station,
     note,
@@ -127,7 +133,7 @@ export const cylinder = part(
     station,
     note,
   },
-  [['rod', 'bore']],
+  [['rod', '<', 'bore']],
 );
 
 export const airDrop = part(

@@ -1,10 +1,13 @@
+import './no-code-from-text.ts';
 import * as z from 'zod';
 
 type Shape = Record<string, z.ZodType>;
 type Optional<O extends Shape> = { [K in keyof O]: z.ZodExactOptional<O[K]> };
 
-/** Pairs of fields of one part of which the first must be less than the second. */
-export const orderedFields = z.registry<{ readonly less: readonly (readonly [string, string])[] }>();
+/** Two fields of one part, of which the first must be less than, or at most, the second. */
+export type Order<K extends string = string> = readonly [K, '<' | '<=', K];
+
+export const orderedFields = z.registry<{ readonly orders: readonly Order[] }>();
 
 /**
  * One part of the book: what must be there, and what may not be known yet. A key that is in neither is an error.
@@ -13,14 +16,27 @@ export const part = <R extends Shape, O extends Shape>(
   description: string,
   must: R,
   may: O,
-  less: readonly (readonly [keyof (R & O) & string, keyof (R & O) & string])[] = [],
+  orders: readonly Order<keyof (R & O) & string>[] = [],
 ): z.ZodObject<R & Optional<O>, z.core.$strict> => {
   const optional = Object.fromEntries(
     Object.entries(may).map(([key, field]) => [key, z.exactOptional(field)]),
   );
   const made = z.strictObject({ ...must, ...optional }).describe(description);
-  if (less.length > 0) orderedFields.add(made, { less });
+  if (orders.length > 0) orderedFields.add(made, { orders });
   return made as unknown as z.ZodObject<R & Optional<O>, z.core.$strict>;
+};
+
+/** A text that names a row of a table of ours, unless another field of the part stands in for the table. */
+export const tabledFields = z.registry<{ readonly rows: readonly string[]; readonly unless: string }>();
+
+/** A name out of a table; any other name needs the field that stands in for the table. */
+export const tabled = (rows: readonly string[], unless: string, description: string): z.ZodString => {
+  const field = z
+    .string()
+    .max(200)
+    .describe(`${description} Known: ${rows.join('; ')}. Any other needs ${unless}.`);
+  tabledFields.add(field, { rows, unless });
+  return field;
 };
 
 /** A text for people. */

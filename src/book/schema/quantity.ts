@@ -1,3 +1,4 @@
+import './no-code-from-text.ts';
 import * as z from 'zod';
 import type { Kind } from '../../quantity/kinds.ts';
 

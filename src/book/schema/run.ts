@@ -1,14 +1,14 @@
 import * as z from 'zod';
 import { fittingNames } from '../fitting.ts';
 import { pipeMaterialNames } from '../pipe-material.ts';
-import { list, name, note, oneOf, part, plain, whole, words } from './part.ts';
+import { list, name, note, oneOf, part, plain, tabled, whole } from './part.ts';
 import { above0, least0, quantity } from './quantity.ts';
 import { tag } from './tag.ts';
 
 export const fitting = part(
   'Fittings of one kind in a pipe piece.',
   {
-    kind: words(`What it is. Known with a loss coefficient: ${fittingNames.join('; ')}. Any other needs k.`),
+    kind: tabled(fittingNames, 'k', 'What it is.'),
   },
   {
     count: whole('How many. Absent: one.'),

@@ -19,7 +19,7 @@ export const mainSource = part(
     height: gaugeHeight,
     note,
   },
-  [['residual', 'static']],
+  [['residual', '<', 'static']],
 );
 
 export const gravitySource = part(
@@ -33,7 +33,6 @@ export const gravitySource = part(
     makeUp: quantity('volumeFlow', 'Flow into the tank while the line runs.', least0),
     note,
   },
-  [['outlet', 'surface']],
 );
 
 export const sourcePumpPoint = part(
@@ -94,7 +93,7 @@ export const pumpedSource = part(
         cutIn: quantity('gaugePressure', 'Pressure at which the pump starts.', least0),
         cutOut: quantity('gaugePressure', 'Pressure at which it stops.', least0),
       },
-      [['cutIn', 'cutOut']],
+      [['cutIn', '<', 'cutOut']],
     ),
     note,
   },

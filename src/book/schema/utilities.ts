@@ -148,7 +148,7 @@ export const air = part(
         oilFree: claim('No oil in its compression.'),
         startsPerHour: whole('Starts in an hour that it allows.', 1),
       },
-      [['cutIn', 'cutOut']],
+      [['cutIn', '<', 'cutOut']],
     ),
     otherUsers: quantity('normalAirFlow', 'What others draw at the same time.', least0),
     receiver: quantity('volume', 'Volume of the receiver.', least0),

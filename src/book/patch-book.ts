@@ -1,0 +1,70 @@
+import { type Problem, type Result, refuse } from '../quantity/problem.ts';
+import type { Book } from './book.ts';
+import { placeInList, pointerOf, stepsOf } from './pointer.ts';
+import { problemOf } from './problem-of.ts';
+import { readBook } from './read-book.ts';
+
+/** One change of a book. */
+export interface Patch {
+  /** JSON Pointer by index; `-` stands for the end of a list. */
+  readonly path: string;
+  /** What is to stand there; undefined takes away what does. */
+  readonly value?: unknown;
+  /** `insert` moves the rest of a list on; absent or `put`: what stands there is replaced. */
+  readonly op?: 'put' | 'insert' | 'remove';
+}
+
+const nowhere = Symbol('a place that the book does not have');
+
+const inList = (list: readonly unknown[], step: string, rest: readonly string[], patch: Patch): unknown => {
+  const index = step === '-' ? list.length : placeInList(step);
+  if (index === undefined || index > list.length) return nowhere;
+  if (rest.length > 0) {
+    const inner = applied(list[index], rest, patch);
+    return inner === nowhere ? nowhere : list.with(index, inner);
+  }
+  if (patch.op === 'remove' || patch.value === undefined) {
+    return index < list.length ? list.toSpliced(index, 1) : nowhere;
+  }
+  return list.toSpliced(index, patch.op === 'insert' ? 0 : 1, patch.value);
+};
+
+/** The data with one change; all that it does not touch is shared. */
+const applied = (data: unknown, [step, ...rest]: readonly string[], patch: Patch): unknown => {
+  if (step === undefined) return patch.value;
+  const removes = patch.op === 'remove' || patch.value === undefined;
+  // what is not there yet is made on the way to it
+  const at = data === undefined && !removes ? (step === '0' || step === '-' ? [] : {}) : data;
+  if (Array.isArray(at)) return inList(at, step, rest, patch);
+  if (at === undefined) return undefined;
+  if (typeof at !== 'object' || at === null) return nowhere;
+  const part = at as Readonly<Record<string, unknown>>;
+  const has = Object.hasOwn(part, step);
+  if (rest.length === 0 && removes) {
+    return has ? Object.fromEntries(Object.entries(part).filter(([key]) => key !== step)) : part;
+  }
+  if (!has && removes) return part;
+  const inner = rest.length === 0 ? patch.value : applied(has ? part[step] : undefined, rest, patch);
+  if (inner === nowhere) return nowhere;
+  return inner === part[step] ? part : { ...part, [step]: inner };
+};
+
+/**
+ * A book with some changes, read anew as a whole: a change that would break it anywhere is refused with what it
+ * breaks. The given book stays as it was, and the parts that no change touches are shared.
+ *
+ * Symbols  book  the book;  patches  changes in order, each at a place of the book as the ones before left it
+ * Problems BOOK_PLACE_UNKNOWN and those of `readBook`
+ * Cost     O(size of the book)
+ */
+export const patchBook = (book: Book, patches: readonly Patch[]): Result<Book> => {
+  const problems: Problem[] = [];
+  let data: unknown = book;
+  for (const patch of patches) {
+    const steps = stepsOf(patch.path);
+    const next = applied(data, steps, patch);
+    if (next === nowhere) problems.push(problemOf('BOOK_PLACE_UNKNOWN', steps, { given: pointerOf(steps) }));
+    else data = next;
+  }
+  return problems.length > 0 ? refuse(...problems) : readBook(data);
+};

@@ -1,0 +1,101 @@
+import { type Kind, kinds } from '../quantity/kinds.ts';
+import type { Problem } from '../quantity/problem.ts';
+import { type Reading, readEntry } from '../quantity/read-entry.ts';
+import type { Form } from './form.ts';
+import { pointerOf } from './pointer.ts';
+import { problemOf, shown } from './problem-of.ts';
+import type { Bounds, QuantityMeta } from './schema/quantity.ts';
+import { walk } from './walk.ts';
+
+type Part = Form & { readonly is: 'part' };
+type Steps = readonly (string | number)[];
+
+const boundsText = ({ least, above, most }: Bounds, kind: Kind): string => {
+  const unit = kinds[kind] === '1' ? '' : ` ${kinds[kind]}`;
+  const from = above !== undefined ? `> ${above}${unit}` : least !== undefined ? `>= ${least}${unit}` : '';
+  const to = most === undefined ? '' : `<= ${most}${unit}`;
+  return [from, to].filter((text) => text !== '').join(', ');
+};
+
+/** Whether a value, or an end of a range, lies outside what can be meant. A spread may reach over a bound. */
+const outside = ({ value, low, high, shape }: Reading<Kind>, { least, above, most }: Bounds): boolean => {
+  const ends = shape === 'range' ? [low, high] : [value];
+  return ends.some(
+    (end) =>
+      (least !== undefined && end < least) ||
+      (above !== undefined && end <= above) ||
+      (most !== undefined && end > most),
+  );
+};
+
+const writtenAs = (entry: unknown): string => {
+  if (typeof entry !== 'object' || entry === null) return shown(entry);
+  const { value } = entry as { value?: unknown };
+  return Array.isArray(value) ? value.map(shown).join(' … ') : shown(value);
+};
+
+const quantityProblem = (entry: unknown, meta: QuantityMeta, steps: Steps): readonly Problem[] => {
+  const read = readEntry(entry, meta.kind, { path: pointerOf(steps) });
+  if (!read.ok) return read.problems;
+  if (!outside(read.value, meta)) return [];
+  const allowed = boundsText(meta, meta.kind);
+  return [problemOf('BOOK_OUT_OF_RANGE', steps, { given: writtenAs(entry), allowed })];
+};
+
+/** Two quantities of one part that stand the wrong way round. */
+const orderProblems = (
+  value: Readonly<Record<string, unknown>>,
+  form: Part,
+  steps: Steps,
+): readonly Problem[] =>
+  form.orders.flatMap(([first, sign, second]) => {
+    const [one, other] = [first, second].map((key) => {
+      const field = form.fields.get(key);
+      const entry = value[key];
+      if (entry === undefined || field?.is !== 'quantity') return undefined;
+      const read = readEntry(entry, field.quantity.kind, { path: '' });
+      return read.ok ? read.value.value : undefined;
+    });
+    if (one === undefined || other === undefined) return [];
+    if (sign === '<' ? one < other : one <= other) return [];
+    const code = sign === '<' ? 'BOOK_NOT_LESS' : 'BOOK_MORE_THAN';
+    const parts = { than: second, limit: writtenAs(value[second]) };
+    return [problemOf(code, [...steps, first], { given: writtenAs(value[first]), parts })];
+  });
+
+const tableProblems = (
+  value: Readonly<Record<string, unknown>>,
+  form: Part,
+  steps: Steps,
+): readonly Problem[] =>
+  form.tables.flatMap(([key, { rows, unless }]) => {
+    const given = value[key];
+    if (typeof given !== 'string' || rows.includes(given) || value[unless] !== undefined) return [];
+    return [
+      problemOf('BOOK_NOT_IN_TABLE', [...steps, key], {
+        given: shown(given),
+        allowed: rows,
+        parts: { unless },
+      }),
+    ];
+  });
+
+/**
+ * What is wrong with the quantities of a book: units, dimensions, bounds, and pairs of which one must be less.
+ *
+ * Problems those of `readEntry`; BOOK_OUT_OF_RANGE, BOOK_NOT_LESS, BOOK_MORE_THAN, BOOK_NOT_IN_TABLE
+ * Cost     O(size of the data)
+ */
+export const quantityProblems = (data: unknown): readonly Problem[] => {
+  const problems: Problem[] = [];
+  walk(data, {
+    leaf: (value, form, steps) => {
+      if (form.is === 'quantity') problems.push(...quantityProblem(value, form.quantity, steps));
+    },
+    part: (value, form, steps) => {
+      if (form.orders.length > 0) problems.push(...orderProblems(value, form, steps));
+      problems.push(...tableProblems(value, form, steps));
+    },
+  });
+  return problems;
+};
