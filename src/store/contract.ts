@@ -260,12 +260,14 @@ export const storeContract = (name: string, makePlace: () => Promise<StorePlace>
         wholeOf(await store.appendRecords(BOOK, records));
         const fork = notes('alpha', 3, undefined, 'otherwise');
         const fresh = notes('beta', 1);
-        expect(codesOf(await store.appendRecords(BOOK, [...fresh, ...fork]))).toEqual(['STORE_CONFLICT']);
+        expect(codesOf(await store.appendRecords(BOOK, [...fresh, ...fork]))).toEqual([
+          'STORE_RECORD_CONFLICT',
+        ]);
         const [head] = wholeOf(await store.heads(BOOK));
         const sameId = notes('gamma', 1).map((record) => ({ ...record, id: 'alpha-0' }));
         expect(codesOf(await store.appendRecords(BOOK, sameId))).toEqual(['RECORD_CHANGED']);
         // follows a record that is not the one stored
-        expect(codesOf(await store.appendRecords(BOOK, fork.slice(2)))).toEqual(['STORE_CONFLICT']);
+        expect(codesOf(await store.appendRecords(BOOK, fork.slice(2)))).toEqual(['STORE_RECORD_CONFLICT']);
         expect(wholeOf(await store.readRecords(BOOK)).records).toEqual(records);
         expect(wholeOf(await store.heads(BOOK))).toEqual([head]);
       });

@@ -4,7 +4,9 @@ import type { StoreProblemCode } from './problems.ts';
 export const storeProblemText: { readonly en: Readonly<Record<StoreProblemCode, string>> } = {
   en: {
     STORE_CONFLICT:
-      'Someone else wrote before you: {path} has {allowed}, yours follows {given}. Nothing was saved. Load the latest and make your change again.',
+      'Someone else saved before you: the latest revision is {allowed}, yours follows {given}. Nothing was saved. Load the latest and make your change again.',
+    STORE_RECORD_CONFLICT:
+      'The record at {path} has hash {given}, but another one with hash {allowed} is stored in its place. Nothing was saved. One device was copied, or a record was rewritten: keep both and ask the writer.',
     STORE_BOOK_EXISTS: 'A book {given} is stored already. Nothing was saved. Open it, or choose another id.',
     STORE_BOOK_UNKNOWN: 'No book {given} is stored here. See the list of books.',
     STORE_REVISION_UNKNOWN: 'There is no revision {given}. Stored: {allowed}.',

@@ -4,6 +4,7 @@ import type { Problem } from '../quantity/problem.ts';
 export const storeProblems = {
   // refused: what was asked does not fit what is there
   STORE_CONFLICT: ['given', 'allowed'],
+  STORE_RECORD_CONFLICT: ['given', 'allowed'],
   STORE_BOOK_EXISTS: ['given'],
   STORE_BOOK_UNKNOWN: ['given'],
   STORE_REVISION_UNKNOWN: ['given', 'allowed'],

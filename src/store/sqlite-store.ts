@@ -205,7 +205,7 @@ export const sqliteStore = (connection: SqliteConnection): Store => {
       // equal hashes mean equal content, of which the id is part
       if (stored.length === 1 && stored[0]?.hash === hash) return false;
       const rest = { given: hash, allowed: stored.map((row) => String(row.hash)) };
-      throw new Refusal([storeProblem('STORE_CONFLICT', at, rest)]);
+      throw new Refusal([storeProblem('STORE_RECORD_CONFLICT', at, rest)]);
     }
     const head = headOf(book, writer);
     if (sequence !== head.sequence + 1) {
@@ -214,7 +214,7 @@ export const sqliteStore = (connection: SqliteConnection): Store => {
     }
     if (previous !== head.hash) {
       const rest = { given: previous, allowed: head.hash };
-      throw new Refusal([storeProblem('STORE_CONFLICT', `${at}/previous`, rest)]);
+      throw new Refusal([storeProblem('STORE_RECORD_CONFLICT', `${at}/previous`, rest)]);
     }
     const text = canonicalJson(record);
     if (!text.ok) throw new Refusal(text.problems);
