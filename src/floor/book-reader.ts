@@ -1,0 +1,93 @@
+import type { Book } from '../book/index.ts';
+import { valueAt } from '../book/value-at.ts';
+import type { Kind } from '../quantity/kinds.ts';
+import type { Problem } from '../quantity/problem.ts';
+import { type Reading, readEntry } from '../quantity/read-entry.ts';
+
+/** Everything that was read from a book so far, each place once; shared by all variations of it. */
+interface Read {
+  readonly readings: Map<string, Reading<Kind> | undefined>;
+  readonly problems: Problem[];
+}
+
+/**
+ * Quantities of a book as plain SI numbers, with an account of what was missing and what was assumed.
+ * A variation sees one or more places with another value: that is how an interval is found.
+ */
+export interface BookReader {
+  readonly book: Book;
+  /** The number at a place; undefined where nothing stands or nothing readable. */
+  readonly number: (path: string, kind: Kind) => number | undefined;
+  /** The number at a place, or a default that is then marked as assumed. */
+  readonly numberOr: (path: string, kind: Kind, assumed: number) => number;
+  /** The number at a place; its absence is noted as what makes the answer unknown. */
+  readonly needed: (path: string, kind: Kind) => number | undefined;
+  readonly miss: (path: string) => void;
+  readonly assume: (path: string) => void;
+  /** The full reading, for its ends and its standing. */
+  readonly reading: (path: string, kind: Kind) => Reading<Kind> | undefined;
+  readonly account: Account;
+  /** The same book with an account of its own. */
+  readonly scope: () => BookReader;
+  readonly vary: (changes: ReadonlyMap<string, number>) => BookReader;
+  readonly problems: readonly Problem[];
+}
+
+export interface Account {
+  /** Places that were read, with what stood there. */
+  readonly used: Map<string, Reading<Kind>>;
+  readonly missing: Set<string>;
+  readonly assumed: Set<string>;
+}
+
+const freshAccount = (): Account => ({ used: new Map(), missing: new Set(), assumed: new Set() });
+
+const readerOver = (
+  book: Book,
+  read: Read,
+  changes: ReadonlyMap<string, number>,
+  account: Account,
+): BookReader => {
+  const reading = (path: string, kind: Kind): Reading<Kind> | undefined => {
+    if (!read.readings.has(path)) {
+      const given = valueAt(book, path);
+      const result = given === undefined ? undefined : readEntry(given, kind, { path });
+      if (result !== undefined && !result.ok) read.problems.push(...result.problems);
+      read.readings.set(path, result?.ok ? result.value : undefined);
+    }
+    const found = read.readings.get(path);
+    if (found !== undefined) account.used.set(path, found);
+    return found;
+  };
+  const number = (path: string, kind: Kind): number | undefined => {
+    const found = reading(path, kind);
+    return found === undefined ? undefined : (changes.get(path) ?? found.value);
+  };
+  const assume = (path: string): void => void account.assumed.add(path);
+  const miss = (path: string): void => void account.missing.add(path);
+  return {
+    book,
+    reading,
+    number,
+    assume,
+    miss,
+    account,
+    problems: read.problems,
+    numberOr: (path, kind, assumed) => {
+      const found = number(path, kind);
+      if (found !== undefined) return found;
+      assume(path);
+      return assumed;
+    },
+    needed: (path, kind) => {
+      const found = number(path, kind);
+      if (found === undefined) miss(path);
+      return found;
+    },
+    scope: () => readerOver(book, read, changes, freshAccount()),
+    vary: (more) => readerOver(book, read, new Map([...changes, ...more]), freshAccount()),
+  };
+};
+
+export const bookReader = (book: Book): BookReader =>
+  readerOver(book, { readings: new Map(), problems: [] }, new Map(), freshAccount());

@@ -1,0 +1,153 @@
+import type { Book, Floor, Station } from '../book/index.ts';
+import type { LineTimes } from '../line/line-times.ts';
+import type { BookReader } from './book-reader.ts';
+
+type Of<K extends Station['kind']> = Extract<Station, { kind: K }>;
+
+export interface Located<T> {
+  readonly station: T;
+  readonly path: string;
+}
+
+/** The first station of a kind, with its place in the book. */
+export const stationOf = <K extends Station['kind']>(book: Book, kind: K): Located<Of<K>> | undefined => {
+  const stations = book.line?.stations ?? [];
+  const index = stations.findIndex((station) => station.kind === kind);
+  return index < 0 ? undefined : { station: stations[index] as Of<K>, path: `/line/stations/${index}` };
+};
+
+/**
+ * Share by which a drive that runs straight on the supply stretches its times on this floor.
+ *
+ * Method   rated frequency over the floor's: a machine built on 50 Hz moves 1.2 times as fast on 60 Hz
+ * Returns  1 where an inverter sets the speed, or either frequency is not known (then noted as assumed)
+ */
+export const driveStretch = (
+  reader: BookReader,
+  floor: Floor,
+  floorPath: string,
+  driveTag: string | undefined,
+): number => {
+  const drives = reader.book.line?.drives ?? [];
+  const index = drives.findIndex((drive) => drive.tag === driveTag);
+  const drive = drives[index];
+  if (drive === undefined || drive.inverter === true) return 1;
+  const rated = reader.number(`/line/drives/${index}/frequency`, 'frequency');
+  const here = reader.number(`${floorPath}/power/frequency`, 'frequency');
+  if (rated === undefined || here === undefined || !(here > 0)) {
+    reader.assume(rated === undefined ? `/line/drives/${index}/frequency` : `${floorPath}/power/frequency`);
+    return 1;
+  }
+  return rated / here;
+};
+
+export interface FloorTimes {
+  readonly times: LineTimes;
+  /** Washer's stretch by its drive on this floor, for the working. */
+  readonly stretch: number;
+}
+
+/** Times of the stations on one floor; the fill itself is put in when it has been computed. */
+export const readLineTimes = (reader: BookReader, floor: Floor, floorPath: string): FloorTimes => {
+  const { book } = reader;
+  const stations = book.line?.stations ?? [];
+  const washer = stationOf(book, 'washer');
+  const fill = stationOf(book, 'fill');
+  const closing = stationOf(book, 'closing');
+  const takeOff = stationOf(book, 'take-off');
+
+  const stretch = driveStretch(reader, floor, floorPath, washer?.station.drive);
+  let washerTimes: LineTimes['washer'];
+  if (washer !== undefined) {
+    const stroke = reader.needed(`${washer.path}/stroke`, 'time');
+    const dwell = reader.needed(`${washer.path}/dwell`, 'time');
+    if (washer.station.row === undefined) reader.miss(`${washer.path}/row`);
+    if (stroke !== undefined && dwell !== undefined && washer.station.row !== undefined) {
+      washerTimes = {
+        station: washer.station.tag,
+        row: washer.station.row,
+        stroke: stroke * stretch,
+        dwell: dwell * (washer.station.dwellBy === 'drive' ? stretch : 1),
+      };
+    }
+  }
+
+  const from = stations.findIndex((station) => station.kind === 'washer');
+  const to = stations.findIndex((station) => station.kind === 'fill');
+  const way: { station: string; step: string; seconds: number }[] = [];
+  let wayRoom = 0;
+  let roomKnown = false;
+  for (let i = from + 1; i < (to < 0 ? stations.length : to); i++) {
+    const station = stations[i]!;
+    const path = `/line/stations/${i}`;
+    if (station.kind === 'discharge') {
+      way.push({ station: station.tag, step: 'setUp', seconds: reader.numberOr(`${path}/time`, 'time', 0) });
+    } else if (station.kind === 'conveyor') {
+      const length = reader.number(`${path}/length`, 'length');
+      const speed = reader.number(`${path}/speed`, 'velocity');
+      if (length === undefined || speed === undefined) reader.assume(length === undefined ? `${path}/length` : `${path}/speed`);
+      else {
+        const pace = speed / driveStretch(reader, floor, floorPath, station.drive);
+        way.push({ station: station.tag, step: 'convey', seconds: length / pace });
+      }
+    } else continue;
+    if (station.capacity !== undefined) {
+      wayRoom += station.capacity;
+      roomKnown = true;
+    }
+  }
+
+  const fillPart = (name: 'travelIn' | 'lift' | 'drip' | 'lower' | 'clearOut'): number =>
+    fill === undefined ? 0 : reader.numberOr(`${fill.path}/${name}`, 'time', 0);
+  let closingTimes: LineTimes['closing'];
+  if (closing !== undefined) {
+    const perBottle = reader.needed(`${closing.path}/perBottle`, 'time');
+    if (perBottle !== undefined) {
+      closingTimes = {
+        station: closing.station.tag,
+        heads: Math.max(1, closing.station.heads ?? 1),
+        perBottle,
+        room: closing.station.room ?? Number.POSITIVE_INFINITY,
+      };
+    }
+  }
+  let takeOffTimes: LineTimes['takeOff'];
+  if (takeOff !== undefined) {
+    const rate = reader.number(`${takeOff.path}/rate`, 'rate');
+    if (rate !== undefined && rate > 0) {
+      const room = takeOff.station.capacity ?? Number.POSITIVE_INFINITY;
+      takeOffTimes = { station: takeOff.station.tag, rate, room };
+    } else reader.assume(`${takeOff.path}/rate`);
+  }
+  const washerTag = washer?.station.tag;
+  const fillTag = fill?.station.tag;
+  const holds = (book.line?.holdRules ?? [])
+    .filter((rule) => rule.holds === washerTag && rule.while === fillTag)
+    .map((rule) => ({ rule: rule.tag, until: rule.until ?? 'release' }) as const);
+  return {
+    stretch,
+    times: {
+      way,
+      wayRoom: roomKnown ? wayRoom : Number.POSITIVE_INFINITY,
+      holds,
+      ...(washerTimes === undefined ? {} : { washer: washerTimes }),
+      ...(fill === undefined
+        ? {}
+        : {
+            fill: {
+              station: fill.station.tag,
+              lanes: (fill.station.lanes ?? []).filter((lane) => lane.out !== true).length,
+              travelIn: fillPart('travelIn'),
+              lift: fillPart('lift'),
+              lag: 0,
+              filling: 0,
+              drip: fillPart('drip'),
+              lower: fillPart('lower'),
+              clearOut: fillPart('clearOut'),
+            },
+          }),
+      ...(closingTimes === undefined ? {} : { closing: closingTimes }),
+      ...(takeOffTimes === undefined ? {} : { takeOff: takeOffTimes }),
+    },
+  };
+};

@@ -1,0 +1,184 @@
+import { balance, conductance, offset } from '../hydraulics/balance.ts';
+import { fillRow, type RowFill } from '../hydraulics/fill-row.ts';
+import { presetsForLevel } from '../hydraulics/preset-for-level.ts';
+import { rowTable } from '../hydraulics/row-table.ts';
+import { type RunInertia, runInertia } from '../hydraulics/run-inertia.ts';
+import { type RunSurge, runSurge } from '../hydraulics/run-surge.ts';
+import { restStored, startStored, tankOf } from '../hydraulics/stored.ts';
+import { full, supplyPressure } from '../hydraulics/supply.ts';
+import type { FillSystem } from '../hydraulics/system.ts';
+import { deadlocked, orderOfEvents } from '../line/event-graph.ts';
+import { type HourRate, hourRate } from '../line/hour-rate.ts';
+import { type LineGraph, lineGraph } from '../line/line-graph.ts';
+import type { LineTimes } from '../line/line-times.ts';
+import { longestMeanCycle, type MeanCycle } from '../line/longest-mean-cycle.ts';
+import { type Walk, walkLine } from '../line/walk-line.ts';
+import { lostTime } from '../sheets/water/inertia-lag.ts';
+import type { FloorLane } from './read-lanes.ts';
+
+/** Everything about one floor as plain SI numbers: what a solution needs and nothing of the book. */
+export interface FloorModel {
+  readonly system?: FillSystem;
+  readonly lanes: readonly FloorLane[];
+  readonly times: LineTimes;
+  /** m3; absent where the format does not say */
+  readonly level?: number;
+  /** s */
+  readonly agreedTime: number;
+  /** Agreed rate, bottles a second. */
+  readonly agreedRate?: number;
+}
+
+export interface FillSolution {
+  readonly system: FillSystem;
+  readonly row: RowFill;
+  /** All lanes open, tank full: Pa gauge and m3/s. */
+  readonly pressure: number;
+  readonly flow: number;
+  readonly inertia: RunInertia;
+  /** s */
+  readonly lag: number;
+  readonly surge: RunSurge;
+  /** Pressure at the manifold with all lanes shut, Pa gauge. */
+  readonly shutPressure: number;
+}
+
+export interface LineSolution {
+  readonly times: LineTimes;
+  readonly graph: LineGraph;
+  readonly cycle: MeanCycle;
+  /** Seconds of a fill of all lanes, or of a row where there is no fill station. */
+  readonly period: number;
+  /** Bottles a second with a full tank. */
+  readonly rate: number;
+  /** The washer's own period for the same bottles, s. */
+  readonly washerPeriod?: number;
+}
+
+export interface HourSolution {
+  readonly rate: HourRate;
+  /** Absent where nothing can fall, so that every row is like the first. */
+  readonly walk?: Walk;
+  /** Most that was drawn and not made up, m3. */
+  readonly drawnMost: number;
+  /** When the tank first gave no more than its make-up, s. */
+  readonly ranDry?: number;
+}
+
+export interface FloorSolution {
+  readonly fill?: FillSolution;
+  /** Lanes that never reach their counts. */
+  readonly stuck?: readonly string[];
+  readonly line?: LineSolution;
+  /** Events that wait for each other. */
+  readonly deadlock?: readonly string[];
+  readonly hour?: HourSolution;
+}
+
+const openAll = (system: FillSystem) =>
+  system.lanes.map((lane) => ({
+    conductance: conductance(lane.kv, system.liquid.density),
+    offset: offset(system.manifold, lane.outlet, system.liquid.density),
+  }));
+
+export const solveFill = (model: FloorModel): FillSolution | { readonly stuck: readonly string[] } | undefined => {
+  if (model.system === undefined || model.system.lanes.length === 0) return undefined;
+  let system = model.system;
+  const open = model.lanes.some((lane) => lane.presetPath === undefined);
+  let row: ReturnType<typeof fillRow>;
+  if (open) {
+    if (model.level === undefined) return undefined;
+    const found = presetsForLevel(system, model.level, (i) => model.lanes[i]!.presetPath !== undefined);
+    if (found === undefined) return { stuck: system.lanes.map((lane) => lane.tag) };
+    system = { ...system, lanes: system.lanes.map((lane, i) => ({ ...lane, preset: found.presets[i]! })) };
+    row = found.row;
+  } else row = fillRow(system, startStored(system.source));
+  if ('stuck' in row) return { stuck: row.lanes };
+  const { pressure, flow } = balance(system, openAll(system), full);
+  const inertia = runInertia(system, flow);
+  return {
+    system,
+    row,
+    pressure,
+    flow,
+    inertia,
+    lag: lostTime(Number.POSITIVE_INFINITY, inertia.timeConstant),
+    surge: runSurge(system, row),
+    shutPressure: supplyPressure(system, 0, full),
+  };
+};
+
+export const solveLine = (
+  times: LineTimes,
+): LineSolution | { readonly deadlock: readonly string[] } | undefined => {
+  const graph = lineGraph(times);
+  if (graph === undefined) return undefined;
+  if (orderOfEvents(graph) === undefined) return { deadlock: deadlocked(graph) };
+  const cycle = longestMeanCycle(graph);
+  if (cycle === undefined || !(cycle.period > 0)) return undefined;
+  const { washer } = times;
+  return {
+    times,
+    graph,
+    cycle,
+    period: cycle.period / graph.fills,
+    rate: graph.bottles / cycle.period,
+    ...(washer === undefined
+      ? {}
+      : { washerPeriod: ((washer.stroke + washer.dwell) * graph.indexes) / graph.fills }),
+  };
+};
+
+const solveHour = (model: FloorModel, fill: FillSolution, line: LineSolution): HourSolution => {
+  const { source, liquid } = fill.system;
+  const tank = tankOf(source);
+  const vessel = source.kind === 'pumped' && source.vessel !== undefined;
+  const finite =
+    tank !== undefined &&
+    (tank.area < Number.POSITIVE_INFINITY || tank.usable < Number.POSITIVE_INFINITY);
+  if (!vessel && !finite) {
+    return { rate: { mean: line.rate, worst: line.rate }, drawnMost: 0 };
+  }
+  const supply = {
+    row: rowTable(fill.system),
+    start: startStored(source),
+    rest: (stored: ReturnType<typeof startStored>, seconds: number) =>
+      restStored(source, liquid.density, stored, seconds),
+  };
+  const walk = walkLine(line.times, line.graph, supply, model.agreedTime);
+  const drawnMost = walk.fills.reduce((most, each) => Math.max(most, each.drawn), 0);
+  const dry = walk.fills.find((each) => tank !== undefined && each.drawn >= tank.usable * (1 - 1e-9));
+  return {
+    rate: hourRate(walk, line.times.fill!.lanes, model.agreedTime),
+    walk,
+    drawnMost,
+    ...(dry === undefined ? {} : { ranDry: dry.opened }),
+  };
+};
+
+/**
+ * What one floor makes the line do.
+ *
+ * Method   fill: the row of bottles event by event; line: the longest mean cycle with that fill and its lag;
+ *          hour: row by row while tank and vessel move
+ * Returns  what can be computed; parts whose inputs are missing are absent
+ */
+export const solveFloor = (model: FloorModel): FloorSolution => {
+  const fill = solveFill(model);
+  if (fill === undefined) {
+    // without a fill the washer and the closing station can still be looked at
+    const { fill: _, ...others } = model.times;
+    const line = model.times.fill === undefined ? solveLine(others) : undefined;
+    return line === undefined || 'deadlock' in line ? { ...line } : { line };
+  }
+  if ('stuck' in fill) return fill;
+  const station = model.times.fill!;
+  const times: LineTimes = {
+    ...model.times,
+    fill: { ...station, lag: fill.lag, filling: fill.row.fillTime, lanes: fill.system.lanes.length },
+  };
+  const line = solveLine(times);
+  if (line === undefined) return { fill };
+  if ('deadlock' in line) return { fill, ...line };
+  return { fill, line, hour: solveHour(model, fill, line) };
+};
