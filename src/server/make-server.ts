@@ -20,6 +20,8 @@ const requestTimeout = 30_000;
 export const makeServer = async (ports: ServerPorts): Promise<FastifyInstance> => {
   // no log: what people do here is nobody's business, and a fault is told to `onFault`
   const server = Fastify({ bodyLimit, requestTimeout, logger: false, forceCloseConnections: 'idle' });
+  // JSON alone is read: a form of a foreign page may send text without being asked, JSON only after a question
+  server.removeContentTypeParser('text/plain');
   server.setValidatorCompiler(validatorCompiler);
   server.setSerializerCompiler(serializerCompiler);
 
