@@ -2,19 +2,26 @@
  * Program of the crash test: writes steps to a store for ever and says on its output which step was
  * acknowledged. Each step is one call: every fifth a revision of the book, else one to three records.
  * It goes on where the store ends, as a server does after its machine came back.
+ * Modes: `no-checkpoint` lets the log grow; `open` only opens the store and closes it.
  */
 import { writeSync } from 'node:fs';
 import { appendRecord, type Chain, chainFrom, startChain } from '../record/append-record.ts';
 import type { Envelope } from '../record/envelope.ts';
 import { BOOK, lastStep, partsOf, storedSteps } from './crash-steps.ts';
 import { openConnection } from './sqlite-open.ts';
-import { sqliteStore } from './sqlite-store.ts';
+import { openSqliteStore, sqliteStore } from './sqlite-store.ts';
 
-const [, , path = '', checkpoint = ''] = process.argv;
+const [, , path = '', mode = ''] = process.argv;
 const AT = '2026-11-24T09:30:00Z';
 
+if (mode === 'open') {
+  const opened = await openSqliteStore(path);
+  await opened.close();
+  process.exit(0);
+}
+
 const connection = openConnection(path);
-if (checkpoint === 'never') connection.pragma('wal_autocheckpoint = 0');
+if (mode === 'no-checkpoint') connection.pragma('wal_autocheckpoint = 0');
 const store = sqliteStore(connection);
 
 const must = (done: { readonly ok: boolean }): void => {

@@ -124,6 +124,26 @@ describe('a writer killed in the middle of its work', () => {
   }, 120_000);
 });
 
+describe('programs that open one new store at the same moment', () => {
+  it('all get it', async () => {
+    for (let round = 0; round < 8; round++) {
+      const path = join(folder, `together-${round}.db`);
+      const outcomes = await Promise.all(
+        [1, 2, 3].map(async () => {
+          const child = spawn(process.execPath, [join(program, 'crash-writer.mjs'), path, 'open']);
+          let errors = '';
+          child.stderr.setEncoding('utf8').on('data', (text: string) => {
+            errors += text;
+          });
+          const code = await new Promise((resolve) => child.on('close', resolve));
+          return `${String(code)} ${errors}`;
+        }),
+      );
+      expect(outcomes).toEqual(['0 ', '0 ', '0 ']);
+    }
+  }, 60_000);
+});
+
 /** Small generator with a fixed seed: offsets are random over the log and the same on each run. */
 const generator = (seed: number) => (): number => {
   // mulberry32, a public-domain generator
@@ -155,7 +175,7 @@ describe('a damaged log', () => {
 
   beforeAll(async () => {
     const path = join(folder, 'log.db');
-    const { acknowledged } = await writeAndKill(path, 'never', (_, output) =>
+    const { acknowledged } = await writeAndKill(path, 'no-checkpoint', (_, output) =>
       output.split('\n').length > 80 ? 0 : undefined,
     );
     const copy = join(folder, 'log-copy.db');

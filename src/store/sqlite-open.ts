@@ -58,12 +58,30 @@ export const assertDurable = (connection: SqliteConnection): void => {
 
 const versionOf = (connection: SqliteConnection): number => Number(connection.pragma('user_version'));
 
+interface Marks {
+  readonly version: number;
+  readonly application: number;
+  readonly isEmpty: boolean;
+}
+
+/** In one snapshot: another program may be making the same file at this moment. */
+const readMarks = (connection: SqliteConnection): Marks => {
+  connection.exec('BEGIN');
+  try {
+    return {
+      version: versionOf(connection),
+      application: Number(connection.pragma('application_id')),
+      isEmpty: connection.rows('SELECT 1 FROM sqlite_schema LIMIT 1').length === 0,
+    };
+  } finally {
+    connection.exec('COMMIT');
+  }
+};
+
 /** Throws at a file that is not ours or newer than this program, before anything is written to it. */
 const assertOurs = (connection: SqliteConnection): void => {
   const { path } = connection;
-  const version = versionOf(connection);
-  const application = Number(connection.pragma('application_id'));
-  const isEmpty = connection.rows('SELECT 1 FROM sqlite_schema LIMIT 1').length === 0;
+  const { version, application, isEmpty } = readMarks(connection);
   if (application !== APPLICATION && !(isEmpty && application === 0 && version === 0)) {
     throw new StoreFailure('STORE_FOREIGN', path);
   }
@@ -91,7 +109,7 @@ export interface OpenOptions {
 }
 
 /** Longer than any one write takes, shorter than a person's patience. In milliseconds. */
-const PATIENCE = 2000;
+export const PATIENCE = 2000;
 
 /** An open, checked, migrated file, made where there is none; or a StoreFailure and the file as it was. */
 export const openConnection = (path: string, options: OpenOptions = {}): SqliteConnection => {

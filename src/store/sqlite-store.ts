@@ -7,8 +7,11 @@ import { recordProblem } from '../record/problems.ts';
 import { isTimestamp } from '../record/timestamp.ts';
 import { StoreFailure, storeProblem } from './problems.ts';
 import type { Row, SqliteConnection, SqlValue } from './sqlite-driver.ts';
-import { type OpenOptions, openConnection } from './sqlite-open.ts';
+import { type OpenOptions, openConnection, PATIENCE } from './sqlite-open.ts';
 import type { Appended, BookEntry, NewBook, NewRevision, Revision, RevisionEntry, Store } from './store.ts';
+
+/** Between two attempts to open, in milliseconds. */
+const PAUSE = 20;
 
 const utf8 = new TextEncoder();
 const sha256 = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
@@ -327,5 +330,16 @@ export const sqliteStore = (connection: SqliteConnection): Store => {
  * Cost     one open; each write one sync
  * Source   sqlite.org, "Write-Ahead Logging", "PRAGMA synchronous" (memory)
  */
-export const openSqliteStore = async (path: string, options: OpenOptions = {}): Promise<Store> =>
-  sqliteStore(openConnection(path, options));
+export const openSqliteStore = async (path: string, options: OpenOptions = {}): Promise<Store> => {
+  const attempts = Math.ceil((options.busyTimeout ?? PATIENCE) / PAUSE);
+  for (let attempt = 1; ; attempt++) {
+    try {
+      return sqliteStore(openConnection(path, options));
+    } catch (error) {
+      // SQLite does not wait where two programs switch a new file to the log at once, so we do
+      const isBusy = error instanceof StoreFailure && error.code === 'STORE_BUSY';
+      if (!isBusy || attempt >= attempts) throw error;
+      await new Promise((resolve) => setTimeout(resolve, PAUSE));
+    }
+  }
+};
