@@ -20,7 +20,13 @@ export interface Call {
 /** How a command ended: 0 fine, 1 a finding is short, 2 bad input. */
 export type ExitStatus = 0 | 1 | 2;
 
-export type Ended = ExitStatus | { readonly problems: readonly Problem[] };
+export type Ended =
+  | ExitStatus
+  | {
+      readonly problems: readonly Problem[];
+      /** The file whose inside the problems are about. */
+      readonly heading?: string | undefined;
+    };
 
 export interface Command {
   readonly name: string;

@@ -4,8 +4,10 @@ import type { Command } from './command.ts';
 import { commands } from './commands.ts';
 import { commandHelp, overallHelp } from './help.ts';
 import { nearestName } from './nearest-name.ts';
+import { problemsDocument } from './problem-document.ts';
 import { cliProblem } from './problems.ts';
 import { sentenceOf } from './sentence.ts';
+import { words } from './words.ts';
 import type { World } from './world.ts';
 
 export { processWorld } from './process-world.ts';
@@ -18,12 +20,11 @@ const unknownCommand = (given: string): Problem => {
     : cliProblem('CLI_COMMAND_NEAREST', 'twinfloor', { given, allowed, parts: { nearest } });
 };
 
-const tell = (problems: readonly Problem[], json: boolean, world: World): number => {
-  if (json) {
-    const told = problems.map((problem) => ({ ...problem, text: sentenceOf(problem) }));
-    world.out(`${JSON.stringify({ document: 'twinfloor problems', version: 1, problems: told }, null, 2)}\n`);
-  } else {
-    world.err(`${problems.map(sentenceOf).join('\n')}\n`);
+const tell = (problems: readonly Problem[], json: boolean, world: World, path?: string): number => {
+  if (json) world.out(`${JSON.stringify(problemsDocument(problems), null, 2)}\n`);
+  else {
+    const heading = path === undefined ? [] : [words.say('validate.wrong', { path, count: problems.length })];
+    world.err(`${[...heading, ...problems.map(sentenceOf)].join('\n')}\n`);
   }
   return 2;
 };
@@ -37,7 +38,7 @@ const runCommand = async (command: Command, argv: readonly string[], world: Worl
     return 0;
   }
   const ended = await command.run(call.value, world);
-  return typeof ended === 'number' ? ended : tell(ended.problems, json, world);
+  return typeof ended === 'number' ? ended : tell(ended.problems, json, world, ended.heading);
 };
 
 /** Runs one call of the command line and gives its exit status: 0 fine, 1 a finding is short, 2 bad input. */

@@ -1,5 +1,7 @@
+import { bookProblemText } from '../book/problems.text.ts';
 import { kindText } from '../quantity/kinds.text.ts';
 import { quantityProblemText } from '../quantity/problems.text.ts';
+import { storeProblemText } from '../store/problems.text.ts';
 import { makeCatalogue, prefixed, sharedWords } from '../text/index.ts';
 import { commandsText } from './commands.text.ts';
 import { cliProblemText } from './problems.text.ts';
@@ -9,6 +11,8 @@ export const words = makeCatalogue([
   ...sharedWords,
   quantityProblemText,
   prefixed('kind.', kindText),
+  bookProblemText,
+  storeProblemText,
   cliProblemText,
   commandsText,
 ]);

@@ -1,0 +1,21 @@
+import { type Book, readBook } from '../book/index.ts';
+import { accept, type Problem, type Result } from '../quantity/problem.ts';
+import { readText } from './read-text.ts';
+import type { World } from './world.ts';
+
+export type BookFile =
+  | Result<Book>
+  /** The file is text, but no book. */
+  | { readonly ok: false; readonly problems: readonly Problem[]; readonly inBook: true };
+
+/** A book out of a file or standard input, or everything that is wrong with it. */
+export const readBookFile = async (path: string, world: World): Promise<BookFile> => {
+  const text = await readText(path, world);
+  if (!text.ok) return text;
+  const book = readBook(text.value);
+  return book.ok ? accept(book.value) : { ...book, inBook: true };
+};
+
+/** Says of which file the problems are: their own paths are places inside it. */
+export const headingOf = (path: string, file: BookFile): string | undefined =>
+  file.ok || !('inBook' in file) ? undefined : path;
