@@ -89,6 +89,9 @@ export interface Computed<O> {
 /** Gives the sheet as it was declared; only fixes the types of its inputs and outputs. */
 export const defineSheet = <I extends object, O extends object>(sheet: Sheet<I, O>): Sheet<I, O> => sheet;
 
+/** Longer than any pump curve or run; keeps a hostile file from filling memory or the argument stack. */
+const longestList = 10_000;
+
 const fieldProblems = (name: string, field: Field, value: unknown): Problem[] => {
   const wrong = (code: string, allowed: string): Problem => ({ code, path: name, given: value, allowed });
   if (field.type === 'choice') {
@@ -101,6 +104,7 @@ const fieldProblems = (name: string, field: Field, value: unknown): Problem[] =>
   if (field.type === 'list' && numbers.length < (field.fewest ?? 1)) {
     return [wrong('SHEET_LIST_SHORT', `${field.fewest ?? 1}`)];
   }
+  if (numbers.length > longestList) return [wrong('SHEET_LIST_LONG', `${longestList}`)];
   for (const n of numbers) {
     if (typeof n !== 'number' || !Number.isFinite(n)) return [wrong('SHEET_NUMBER', 'a finite number')];
     if (field.above !== undefined && !(n > field.above)) return [wrong('SHEET_RANGE', `> ${field.above}`)];

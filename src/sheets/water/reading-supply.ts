@@ -1,7 +1,7 @@
 import { listField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { listLengths } from '../list-lengths.ts';
-import { densities, flowCoefficients, flows, gaugePressures, heights } from './bounds.ts';
+import { densities, flowCoefficients, flows, heights } from './bounds.ts';
 import { laneFlow } from './lane-flow.ts';
 import { derived } from './sources.ts';
 

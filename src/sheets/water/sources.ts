@@ -63,3 +63,24 @@ export const arithmetic: Source = {
   place: 'worked apart from this program',
   mark: 'computed',
 };
+export const perry: Source = {
+  title: "Perry's Chemical Engineers' Handbook",
+  edition: '9th',
+  place: 'table 2-135, public transcription',
+  mark: 'read',
+};
+export const kvStandardRead: Source = {
+  title: 'valve selection handbook, definitions of the flow coefficients',
+  place: 'p. 33, public transcription',
+  mark: 'read',
+};
+export const ieValve: Source = {
+  title: 'IEC 60534-2-1, worked examples',
+  place: 'as documented in the fluids library 1.3.1',
+  mark: 'read',
+};
+export const characteristics: Source = {
+  title: 'formula and method of characteristics without friction',
+  place: 'independent script',
+  mark: 'computed',
+};

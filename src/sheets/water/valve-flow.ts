@@ -1,6 +1,6 @@
 import { numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
-import { densities, flowCoefficients, flows, pressureDifferences } from './bounds.ts';
+import { densities, flowCoefficients, pressureDifferences } from './bounds.ts';
 import { kvStandard } from './sources.ts';
 
 /** Pa in the bar, and kg/m3 of the water, that define Kv; s in its hour. */
@@ -69,22 +69,5 @@ export const valveFlowSheet = defineSheet({
   sources: [kvStandard],
   compute: (i: { readonly kv: number; readonly pressureDifference: number; readonly density: number }) => ({
     flow: valveFlow(i.kv, i.pressureDifference, i.density),
-  }),
-});
-
-export const valveLossSheet = defineSheet({
-  id: 'water/valve-loss',
-  version: 1,
-  inputs: {
-    kv: numberField('flowCoefficient', 'K_v', flowCoefficients),
-    flow: numberField('volumeFlow', 'Q', flows),
-    density: numberField('density', '\\rho', densities),
-  },
-  outputs: { loss: numberField('pressureDifference', '\\Delta p') },
-  formula: ['\\Delta p = 10^5 \\frac{\\rho}{1000} \\left( \\frac{3600 Q}{K_v} \\right)^2'],
-  limits: [],
-  sources: [kvStandard],
-  compute: (i: { readonly kv: number; readonly flow: number; readonly density: number }) => ({
-    loss: valveLoss(i.kv, i.flow, i.density),
   }),
 });
