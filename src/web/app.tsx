@@ -1,0 +1,111 @@
+import { type ReactElement, useCallback, useEffect, useState } from 'react';
+import { loadBook } from './commands/load-book.ts';
+import { closeWorking } from './commands/open-working.ts';
+import { redoEdit, undoEdit } from './commands/undo-edit.ts';
+import { FloorsPage } from './floors/floors-page.tsx';
+import { SheetPage } from './sheets/sheet-page.tsx';
+import { SheetsPage } from './sheets/sheets-page.tsx';
+import { GoContext, GoLink } from './shell/go-link.tsx';
+import { Notices } from './shell/notices.tsx';
+import { PageHead } from './shell/page-head.tsx';
+import { type Route, routeOf } from './shell/route.ts';
+import { usePage, usePageState } from './state/page-context.ts';
+
+const BookMessage = (): ReactElement => {
+  const { load, problems } = usePageState();
+  const { words } = usePage();
+  return (
+    <div className="message" id="figures" tabIndex={-1} role="status">
+      <p>{words.say(`page.${load}`)}</p>
+      {load === 'absent' && <GoLink to="/">{words.say('page.absent.next')}</GoLink>}
+      {load === 'unreadable' && (
+        <ul>
+          {problems.map((problem) => (
+            <li key={problem.code + problem.path}>{words.problem(problem)}</li>
+          ))}
+        </ul>
+      )}
+    </div>
+  );
+};
+
+const Shown = ({ route }: { readonly route: Route }): ReactElement => {
+  const { load } = usePageState();
+  const { words } = usePage();
+  if (route.page === 'sheets') return <SheetsPage />;
+  if (route.page === 'sheet') return <SheetPage key={route.sheet} id={route.sheet} inputs={route.inputs} />;
+  if (route.page === 'nowhere') return <p className="message">{words.say('page.noSuchPage')}</p>;
+  return load === 'ready' ? <FloorsPage /> : <BookMessage />;
+};
+
+/** Ctrl+Z outside a field undoes an edit of the book; inside one it belongs to the text. */
+const useUndoKeys = (): void => {
+  const page = usePage();
+  useEffect(() => {
+    const press = (event: KeyboardEvent): void => {
+      const inField = event.target instanceof HTMLInputElement || event.target instanceof HTMLSelectElement;
+      if (inField || !(event.ctrlKey || event.metaKey)) return;
+      const key = event.key.toLowerCase();
+      if (key !== 'z' && key !== 'y') return;
+      event.preventDefault();
+      if (key === 'y' || event.shiftKey) redoEdit(page);
+      else undoEdit(page);
+    };
+    window.addEventListener('keydown', press);
+    return () => window.removeEventListener('keydown', press);
+  }, [page]);
+};
+
+export const App = (): ReactElement => {
+  const page = usePage();
+  const { shown, id } = usePageState();
+  const { say } = page.words;
+  const [route, setRoute] = useState(() => routeOf(window.location.pathname, window.location.search));
+  useUndoKeys();
+  const go = useCallback((address: string) => {
+    window.history.pushState(null, '', address);
+    setRoute(routeOf(window.location.pathname, window.location.search));
+    window.scrollTo(0, 0);
+  }, []);
+  useEffect(() => {
+    const back = () => setRoute(routeOf(window.location.pathname, window.location.search));
+    window.addEventListener('popstate', back);
+    return () => window.removeEventListener('popstate', back);
+  }, []);
+  const wanted = route.page === 'book' ? (route.id ?? '') : undefined;
+  useEffect(() => {
+    const { id: open, load } = page.state.get();
+    // an address without a book is content with the one that is open
+    if (load === 'ready' && (wanted === undefined || wanted === '' || wanted === open)) return;
+    void loadBook(page, wanted === undefined || wanted === '' ? undefined : wanted);
+  }, [page, wanted]);
+  useEffect(() => {
+    document.title = say('page.title', { title: shown?.about?.title ?? say('page.untitled') });
+  }, [say, shown]);
+  useEffect(() => {
+    if (route.page !== 'book') closeWorking(page);
+  }, [page, route.page]);
+  const home = id === '' ? '/' : `/books/${id}`;
+  return (
+    <GoContext value={go}>
+      <a className="skip" href="#figures">
+        {say('page.skip')}
+      </a>
+      <PageHead />
+      <Notices />
+      <div className="frame">
+        <nav className="nav" aria-label={say('page.nav')}>
+          <GoLink to={home} current={route.page === 'book'}>
+            {say('page.floors')}
+          </GoLink>
+          <GoLink to="/sheets" current={route.page === 'sheets' || route.page === 'sheet'}>
+            {say('page.sheets')}
+          </GoLink>
+        </nav>
+        <main>
+          <Shown route={route} />
+        </main>
+      </div>
+    </GoContext>
+  );
+};

@@ -1,0 +1,49 @@
+import * as Plot from '@observablehq/plot';
+import { type ReactElement, type ReactNode, useEffect, useRef } from 'react';
+import { useElementWidth } from '../line/element-width.ts';
+import { useWords } from '../state/page-context.ts';
+
+export interface PlotFigureProps {
+  readonly title: string;
+  readonly plot: (width: number) => Plot.PlotOptions;
+  /** The same numbers for someone who reads them. */
+  readonly table: ReactNode;
+  readonly depends: readonly unknown[];
+}
+
+/**
+ * A chart with the table of its numbers.
+ *
+ * The chart is drawn in a document of its own and its inline style sheet is taken out before it comes into the
+ * page, because the page's content security policy allows none; the same rules stand in `parts.css`.
+ */
+export const PlotFigure = ({ title, plot, table, depends }: PlotFigureProps): ReactElement => {
+  const [ref, width] = useElementWidth<HTMLDivElement>(400);
+  const host = useRef<HTMLDivElement>(null);
+  const { say } = useWords();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what the chart rests on is named by its user
+  useEffect(() => {
+    // not laid out yet
+    if (width < 120) return;
+    const apart = document.implementation.createHTMLDocument('');
+    const chart = Plot.plot({ ...plot(width), width, document: apart });
+    for (const style of chart.querySelectorAll('style')) style.remove();
+    const target = host.current;
+    if (target === null) return;
+    const drawn = document.importNode(chart, true);
+    drawn.setAttribute('aria-hidden', 'true');
+    target.replaceChildren(drawn);
+  }, [width, ...depends]);
+  return (
+    <figure className="chart" ref={ref}>
+      <figcaption>
+        <h3>{title}</h3>
+      </figcaption>
+      <div ref={host} />
+      <details>
+        <summary>{say('charts.table')}</summary>
+        {table}
+      </details>
+    </figure>
+  );
+};

@@ -1,0 +1,101 @@
+import type { ReactElement } from 'react';
+import type { Book } from '../../book/index.ts';
+import type { Finding, FloorAssessment } from '../../floor/assessment.ts';
+import { openFigure } from '../commands/open-working.ts';
+import { usePage, usePageState } from '../state/page-context.ts';
+import { floorClass } from './floor-class.ts';
+import { SpineBar } from './spine-bar.tsx';
+import { figureName, verdictText } from './verdict-text.ts';
+
+interface SideProps {
+  readonly book: Book;
+  readonly floor: FloorAssessment;
+  readonly finding: Finding;
+  readonly side: 'left' | 'right';
+}
+
+const Side = ({ book, floor, finding, side }: SideProps): ReactElement => {
+  const page = usePage();
+  const { units, opened } = usePageState();
+  const { words } = page;
+  const show = { units, book, bottles: true };
+  const { have } = finding;
+  const value =
+    have.value === undefined
+      ? words.say('verdict.unknown')
+      : words.quantity(have.value, have.kind, { ...show, digits: 3 }).text;
+  const verdict = verdictText(words, finding, show);
+  const pressed = opened?.floor === floor.floor && opened.id === finding.id;
+  const words2 = (
+    <span className="value">
+      <b>{value}</b>
+      {have.assumed.length > 0 && (
+        <>
+          {' '}
+          <span className="quiet small">{words.say('spine.assumed')}</span>
+        </>
+      )}
+      <span className={`verdict ${finding.verdict}`}>{verdict}</span>
+    </span>
+  );
+  const bar = <SpineBar finding={finding} side={side} floor={floorClass(book, floor.floor)} />;
+  return (
+    <button
+      type="button"
+      className={`side ${side}`}
+      aria-pressed={pressed}
+      data-finding={finding.id}
+      data-floor={floor.floor}
+      onClick={() => openFigure(page, { floor: floor.floor, id: finding.id })}
+    >
+      <span className="said">
+        {floor.name}, {figureName(words, finding.id)}:{' '}
+      </span>
+      {side === 'left' ? (
+        <>
+          {words2}
+          {bar}
+        </>
+      ) : (
+        <>
+          {bar}
+          {words2}
+        </>
+      )}
+    </button>
+  );
+};
+
+export interface SpineRowProps {
+  readonly book: Book;
+  readonly id: string;
+  readonly left: FloorAssessment | undefined;
+  readonly right: FloorAssessment | undefined;
+}
+
+/** One finding on both floors: value, bar, shared name, bar, value. */
+export const SpineRow = ({ book, id, left, right }: SpineRowProps): ReactElement => {
+  const { words } = usePage();
+  const of = (floor: FloorAssessment | undefined) => floor?.findings.find((finding) => finding.id === id);
+  const [here, there] = [of(left), of(right)];
+  const sense = (here ?? there)?.sense;
+  const nothing = (side: string) => <span className={`nothing ${side}`}>{words.say('spine.absent')}</span>;
+  return (
+    <li className="row">
+      {left !== undefined && here !== undefined ? (
+        <Side book={book} floor={left} finding={here} side="left" />
+      ) : (
+        nothing('left')
+      )}
+      <span className="name">
+        {figureName(words, id)}
+        {sense === 'most' && <span className="quiet small">{words.say('spine.most')}</span>}
+      </span>
+      {right !== undefined && there !== undefined ? (
+        <Side book={book} floor={right} finding={there} side="right" />
+      ) : (
+        right !== undefined && nothing('right')
+      )}
+    </li>
+  );
+};

@@ -1,0 +1,64 @@
+import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
+import './style/tokens.css';
+import './style/base.css';
+import './style/shell.css';
+import './style/floors.css';
+import './style/panel.css';
+import './style/parts.css';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { makeClient } from '../server/client.ts';
+import { App } from './app.tsx';
+import { openFirst } from './commands/open-first.ts';
+import { saveEdits } from './commands/save-edits.ts';
+import { followNewest } from './commands/settle-conflict.ts';
+import { keepInBrowser } from './state/kept-edits.ts';
+import { observe } from './state/observed.ts';
+import type { Page } from './state/page.ts';
+import { PageContext } from './state/page-context.ts';
+import { emptyPage } from './state/page-state.ts';
+import { solveInWorker } from './state/solve-in-worker.ts';
+import { allWords } from './words/all-words.ts';
+import { makeWords } from './words/words.ts';
+
+/** Numbers follow the browser; words follow it as far as the catalogue goes. `?lang=` is for trying one out. */
+const localeOfPage = (): string =>
+  new URLSearchParams(window.location.search).get('lang') ?? window.navigator.language;
+
+const start = async (): Promise<void> => {
+  const locale = localeOfPage();
+  const words = makeWords(allWords(), locale);
+  document.documentElement.lang = words.has('page.name') ? locale : 'en';
+  const page: Page = {
+    state: observe(emptyPage),
+    client: makeClient({ fetch: (url, init) => window.fetch(url, init) }),
+    keep: await keepInBrowser({
+      local: window.localStorage,
+      session: window.sessionStorage,
+      locks: window.navigator.locks,
+      newTab: () => crypto.randomUUID(),
+    }),
+    words,
+    solveRemedies: solveInWorker(
+      () => new Worker(new URL('./remedy.worker.ts', import.meta.url), { type: 'module' }),
+    ),
+    later: (run, milliseconds) => void setTimeout(run, milliseconds),
+    author: words.say('page.author'),
+  };
+  window.addEventListener('online', () => void saveEdits(page));
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'visible') void followNewest(page);
+  });
+  openFirst(page, window.matchMedia('(min-width: 1081px)').matches);
+  const host = document.getElementById('page');
+  if (host === null) return;
+  createRoot(host).render(
+    <StrictMode>
+      <PageContext value={page}>
+        <App />
+      </PageContext>
+    </StrictMode>,
+  );
+};
+
+await start();

@@ -1,0 +1,43 @@
+import type { ReactElement } from 'react';
+import { putMineOnTop, takeTheirs } from '../commands/settle-conflict.ts';
+import { keepTrial, putBack } from '../commands/try-remedy.ts';
+import { usePage, usePageState } from '../state/page-context.ts';
+
+/** What needs a decision stands across the top until it is made: a trial, or a revision saved elsewhere. */
+export const Notices = (): ReactElement | null => {
+  const page = usePage();
+  const { saving, trial, waiting, revision } = usePageState();
+  const { say } = page.words;
+  if (saving.kind !== 'conflict' && trial === undefined) return null;
+  return (
+    <>
+      {saving.kind === 'conflict' && (
+        <div className="notice" role="alert">
+          <p>
+            <b>{say('conflict.title', { newest: saving.newest, mine: revision })}</b>{' '}
+            {say('conflict.nothingLost')}
+          </p>
+          <button type="button" onClick={() => void putMineOnTop(page)}>
+            {say('conflict.mine', { n: waiting.length })}
+          </button>
+          <button type="button" onClick={() => void takeTheirs(page)}>
+            {say('conflict.theirs')}
+          </button>
+        </div>
+      )}
+      {trial !== undefined && (
+        <div className="notice stays" role="status">
+          <p>
+            <b>{say('trial.title', { label: trial.label })}</b>
+          </p>
+          <button type="button" onClick={() => keepTrial(page)}>
+            {say('trial.keep')}
+          </button>
+          <button type="button" onClick={() => putBack(page)}>
+            {say('trial.putBack')}
+          </button>
+        </div>
+      )}
+    </>
+  );
+};

@@ -1,0 +1,28 @@
+export type Route =
+  | { readonly page: 'book'; readonly id?: string }
+  | { readonly page: 'sheets' }
+  | { readonly page: 'sheet'; readonly sheet: string; readonly inputs: Readonly<Record<string, string>> }
+  | { readonly page: 'nowhere' };
+
+/** What an address shows. */
+export const routeOf = (pathname: string, search: string): Route => {
+  const steps = pathname
+    .split('/')
+    .filter((step) => step !== '')
+    .map(decodeURIComponent);
+  if (steps.length === 0) return { page: 'book' };
+  if (steps[0] === 'books' && steps[1] !== undefined && steps.length === 2)
+    return { page: 'book', id: steps[1] };
+  if (steps[0] === 'sheets' && steps.length === 1) return { page: 'sheets' };
+  if (steps[0] === 'sheets') {
+    const inputs = Object.fromEntries(new URLSearchParams(search));
+    return { page: 'sheet', sheet: steps.slice(1).join('/'), inputs };
+  }
+  return { page: 'nowhere' };
+};
+
+/** The address of a sheet, with the texts that are to stand in its fields. */
+export const sheetAddress = (sheet: string, inputs: Readonly<Record<string, string>> = {}): string => {
+  const query = new URLSearchParams(inputs).toString();
+  return `/sheets/${sheet}${query === '' ? '' : `?${query}`}`;
+};

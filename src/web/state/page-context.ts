@@ -1,0 +1,19 @@
+import { createContext, useContext, useSyncExternalStore } from 'react';
+import type { Words } from '../words/words.ts';
+import type { Page } from './page.ts';
+import type { PageState } from './page-state.ts';
+
+export const PageContext = createContext<Page | undefined>(undefined);
+
+export const usePage = (): Page => {
+  const page = useContext(PageContext);
+  if (page === undefined) throw new Error('a part of the page stands outside its PageContext');
+  return page;
+};
+
+export const usePageState = (): PageState => {
+  const { state } = usePage();
+  return useSyncExternalStore(state.subscribe, state.get);
+};
+
+export const useWords = (): Words => usePage().words;

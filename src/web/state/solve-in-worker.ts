@@ -1,0 +1,28 @@
+import type { Remedy } from '../../floor/assessment.ts';
+import type { SolveRemedies } from './page.ts';
+
+/** Solves remedies in a worker; one that is given up is ended in the middle of its search. */
+export const solveInWorker = (open: () => Worker): SolveRemedies => {
+  let spare: Worker | undefined;
+  return (question, answer) => {
+    const worker = spare ?? open();
+    spare = undefined;
+    let over = false;
+    worker.onmessage = (event: MessageEvent<readonly Remedy[]>) => {
+      over = true;
+      spare = worker;
+      answer(event.data);
+    };
+    worker.onerror = () => {
+      over = true;
+      worker.terminate();
+      answer('failed');
+    };
+    worker.postMessage(question);
+    return () => {
+      if (over) return;
+      over = true;
+      worker.terminate();
+    };
+  };
+};

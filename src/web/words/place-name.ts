@@ -1,0 +1,30 @@
+import type { Book } from '../../book/index.ts';
+import type { Parts } from '../../text/index.ts';
+
+type Say = (key: string, parts?: Parts) => string;
+type Has = (key: string) => boolean;
+
+/** `freeAir` is written `free air` where the catalogue has no better name for a field. */
+const spaced = (key: string): string => key.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
+
+/** The word for the last step of a path: the field itself. */
+export const fieldName = (path: string, say: Say, has: Has): string => {
+  const steps = path.split('/').slice(1);
+  const key = [...steps].reverse().find((step) => !/^\d+$/.test(step)) ?? '';
+  return has(`field.${key}`) ? say(`field.${key}`) : spaced(key);
+};
+
+/** A place of the book in words: the names met on the way, then the field. */
+export const placeName = (book: Book, path: string, say: Say, has: Has): string => {
+  const names: string[] = [];
+  let node: unknown = book;
+  const steps = path.split('/').slice(1);
+  for (const step of steps.slice(0, -1)) {
+    node = typeof node === 'object' && node !== null ? (node as Record<string, unknown>)[step] : undefined;
+    if (typeof node !== 'object' || node === null) break;
+    const { name, tag } = node as { name?: unknown; tag?: unknown };
+    if (typeof name === 'string') names.push(name);
+    else if (typeof tag === 'string') names.push(tag);
+  }
+  return [...names, fieldName(path, say, has)].join(', ');
+};

@@ -1,0 +1,127 @@
+import { type ReactElement, useEffect, useState } from 'react';
+import type { Finding, Remedy } from '../../floor/assessment.ts';
+import { putBack, tryRemedy } from '../commands/try-remedy.ts';
+import { usePage, usePageState } from '../state/page-context.ts';
+
+/** The search begins when the typing rests. */
+const rest = 250;
+
+type Search = readonly Remedy[] | 'solving' | 'failed' | 'cancelled';
+
+const useRemedies = (floor: string, finding: string, wanted: boolean) => {
+  const page = usePage();
+  const { book, typing } = usePageState();
+  const [search, setSearch] = useState<Search>('solving');
+  const [round, setRound] = useState(0);
+  const base = typing?.book ?? book;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a new round is a new search of the same question
+  useEffect(() => {
+    if (!wanted || base === undefined) return undefined;
+    let stop = (): void => undefined;
+    setSearch('solving');
+    const timer = setTimeout(() => {
+      stop = page.solveRemedies({ book: base, floor, finding }, setSearch);
+    }, rest);
+    return () => {
+      clearTimeout(timer);
+      stop();
+    };
+  }, [page, base, floor, finding, wanted, round]);
+  return { search, again: () => setRound(round + 1), setSearch };
+};
+
+const One = ({ remedy }: { readonly remedy: Remedy }): ReactElement => {
+  const page = usePage();
+  const { trial, book } = usePageState();
+  const { words } = page;
+  const on =
+    trial?.lever === remedy.lever && trial.floor === remedy.floor && trial.finding === remedy.finding;
+  const lever = book === undefined ? remedy.lever : words.leverName(book, remedy);
+  const answer = words.remedyAnswer(remedy);
+  const next = remedy.nextSmaller;
+  return (
+    <li className={on ? 'remedy on' : 'remedy'} data-lever={remedy.lever}>
+      <span>
+        {lever}
+        {remedy.patch.length > 0 && (
+          <>
+            {' '}
+            <b>{answer}</b>
+          </>
+        )}
+      </span>
+      {remedy.patch.length > 0 &&
+        (on ? (
+          <button type="button" onClick={() => putBack(page)}>
+            {words.say('remedies.putBack')}
+          </button>
+        ) : (
+          <button
+            type="button"
+            aria-label={words.say('remedies.tryWhat', { lever, answer })}
+            onClick={() => tryRemedy(page, remedy)}
+          >
+            {words.say('remedies.try')}
+          </button>
+        ))}
+      <span className="quiet">
+        {remedy.patch.length === 0
+          ? words.say('remedies.no')
+          : next !== undefined &&
+            words.say('remedies.next', {
+              text: next.text,
+              percent: words.percent(Math.abs(next.margin)),
+            })}
+      </span>
+    </li>
+  );
+};
+
+/** What would carry a finding: solved answers, each of which can be tried with one press and put back. */
+export const Remedies = ({
+  floor,
+  finding,
+}: {
+  readonly floor: string;
+  readonly finding: Finding;
+}): ReactElement => {
+  const page = usePage();
+  const { trial, book } = usePageState();
+  const { say } = page.words;
+  // a finding that the trial carries keeps its list, or what is on trial could not be put back from here
+  const onTrial = trial !== undefined && trial.floor === floor && trial.finding === finding.id;
+  const wanted = finding.verdict !== 'carries' || onTrial;
+  const { search, again, setSearch } = useRemedies(floor, finding.id, wanted && book !== undefined);
+  return (
+    <section aria-label={say('remedies.title')}>
+      <h3>{say('remedies.title')}</h3>
+      {!wanted && <p className="quiet">{say('remedies.carries')}</p>}
+      {wanted && search === 'solving' && (
+        <p className="quiet" role="status">
+          {say('remedies.solving')}{' '}
+          <button type="button" className="link" onClick={() => setSearch('cancelled')}>
+            {say('remedies.cancel')}
+          </button>
+        </p>
+      )}
+      {wanted && (search === 'failed' || search === 'cancelled') && (
+        <p className="quiet" role="status">
+          {say(`remedies.${search}`)}{' '}
+          <button type="button" className="link" onClick={again}>
+            {say('remedies.again')}
+          </button>
+        </p>
+      )}
+      {wanted && typeof search !== 'string' && search.length === 0 && (
+        <p className="quiet">{say('remedies.none')}</p>
+      )}
+      {wanted && typeof search !== 'string' && (
+        <ul>
+          {search.map((remedy) => (
+            <One key={remedy.lever + JSON.stringify(remedy.patch)} remedy={remedy} />
+          ))}
+        </ul>
+      )}
+    </section>
+  );
+};

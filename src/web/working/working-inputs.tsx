@@ -1,0 +1,138 @@
+import type { ReactElement } from 'react';
+import { valueAt } from '../../book/index.ts';
+import type { FloorAssessment, Origin, Working } from '../../floor/assessment.ts';
+import type { Sheet } from '../../sheets/frame.ts';
+import { followOrigin } from '../commands/open-working.ts';
+import { QuantityField } from '../field/quantity-field.tsx';
+import { usePage, usePageState } from '../state/page-context.ts';
+import { SheetValue } from './sheet-value.tsx';
+import { whomToAsk } from './whom-to-ask.ts';
+
+/** Only a quantity, a number or a word can be written in one field; a part of the book cannot. */
+const isEditable = (value: unknown): boolean =>
+  value === undefined ||
+  typeof value === 'string' ||
+  typeof value === 'number' ||
+  (typeof value === 'object' && value !== null && 'value' in value);
+
+const BookInput = ({ path, assumed }: { readonly path: string; readonly assumed: boolean }): ReactElement => {
+  const { words } = usePage();
+  const { shown } = usePageState();
+  const value = shown === undefined ? undefined : valueAt(shown, path);
+  const standing =
+    typeof value === 'object' && value !== null ? (value as { standing?: string; by?: string }) : {};
+  return (
+    <>
+      <dd>
+        <QuantityField path={path} label={shown === undefined ? path : words.placeName(shown, path)} />
+      </dd>
+      {assumed && <span className="under">{words.say('working.assumed')}</span>}
+      {!assumed && standing.standing !== undefined && (
+        <span className="under">
+          {words.say(`standing.${standing.standing}`)}
+          {standing.by !== undefined && `: ${standing.by}`}
+        </span>
+      )}
+    </>
+  );
+};
+
+export interface WorkingInputsProps {
+  readonly floor: FloorAssessment;
+  readonly working: Working;
+  readonly sheet: Sheet;
+}
+
+/** What goes into a working: edited in place where it stands in the book, a door where it was worked out. */
+export const WorkingInputs = ({ floor, working, sheet }: WorkingInputsProps): ReactElement => {
+  const page = usePage();
+  const { shown } = usePageState();
+  const { words } = page;
+  const titleOf = (index: number): string => words.say(`sheet.${floor.workings[index]?.sheet ?? ''}.title`);
+  const originsOf = (name: string): readonly Origin[] =>
+    Object.entries(working.from)
+      .filter(([key]) => key === name || key.startsWith(`${name}.`) || key.startsWith(`${name}/`))
+      .map(([, origin]) => origin);
+  return (
+    <dl className="inputs">
+      {Object.entries(sheet.inputs).map(([name, field]) => {
+        const value = working.inputs[name];
+        const origins = originsOf(name);
+        const paths = origins.filter((origin) => 'path' in origin);
+        const editable = paths.filter(({ path }) => shown !== undefined && isEditable(valueAt(shown, path)));
+        const [worked] = origins.filter((origin) => 'working' in origin);
+        const single = field.type !== 'list' && paths.length === 1 && editable.length === 1;
+        return (
+          <div key={name}>
+            <dt>{words.say(`sheet.${sheet.id}.inputs.${name}`)}</dt>
+            {single && editable[0] !== undefined ? (
+              <BookInput path={editable[0].path} assumed={editable[0].assumed === true} />
+            ) : (
+              <>
+                <dd>
+                  {worked === undefined ? (
+                    value !== undefined && (
+                      <SheetValue sheet={sheet.id} name={name} field={field} value={value} />
+                    )
+                  ) : (
+                    <button
+                      type="button"
+                      className="link"
+                      title={words.say('working.from', { title: titleOf(worked.working) })}
+                      onClick={() => followOrigin(page, { floor: floor.floor, working: worked.working })}
+                    >
+                      {value !== undefined && (
+                        <SheetValue sheet={sheet.id} name={name} field={field} value={value} />
+                      )}
+                    </button>
+                  )}
+                </dd>
+                {editable.map(({ path, assumed }) => (
+                  <div className="under" key={path}>
+                    {shown !== undefined && words.placeName(shown, path).split(', ').slice(1).join(', ')}{' '}
+                    <QuantityField
+                      path={path}
+                      label={shown === undefined ? path : words.placeName(shown, path)}
+                    />
+                    {assumed === true && ` ${words.say('spine.assumed')}`}
+                  </div>
+                ))}
+              </>
+            )}
+          </div>
+        );
+      })}
+    </dl>
+  );
+};
+
+/** Places that the book leaves open, each to be filled in where it is missed. */
+export const OpenPlaces = ({
+  paths,
+  title,
+}: {
+  readonly paths: readonly string[];
+  readonly title: string;
+}) => {
+  const { words } = usePage();
+  const { shown } = usePageState();
+  if (paths.length === 0 || shown === undefined) return null;
+  return (
+    <>
+      <h3>{title}</h3>
+      <dl className="inputs">
+        {paths.map((path) => (
+          <div key={path}>
+            <dt>{words.placeName(shown, path)}</dt>
+            {isEditable(valueAt(shown, path)) && (
+              <dd>
+                <QuantityField path={path} label={words.placeName(shown, path)} />
+              </dd>
+            )}
+            <span className="under">{words.say('working.ask', { who: words.say(whomToAsk(path)) })}</span>
+          </div>
+        ))}
+      </dl>
+    </>
+  );
+};

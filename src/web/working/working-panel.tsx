@@ -1,0 +1,206 @@
+import { type ReactElement, useEffect, useRef } from 'react';
+import { closeWorking, followOrigin, goBackTo } from '../commands/open-working.ts';
+import { floorClass } from '../floors/floor-class.ts';
+import { figureName, verdictText } from '../floors/verdict-text.ts';
+import { sheetById } from '../sheets/sheet-by-id.ts';
+import { usePage, usePageState } from '../state/page-context.ts';
+import type { Opened } from '../state/page-state.ts';
+import type { OpenedFigure } from './opened-figure.ts';
+import { openedFigure } from './opened-figure.ts';
+import { Remedies } from './remedies.tsx';
+import { IntervalText, WorkingBody } from './working-body.tsx';
+import { OpenPlaces } from './working-inputs.tsx';
+
+const useTitle = (): ((opened: Opened) => string) => {
+  const { words } = usePage();
+  const { assessment } = usePageState();
+  return (opened) => {
+    if (opened.working === undefined && opened.id !== undefined) return figureName(words, opened.id);
+    const floor = assessment?.floors.find((one) => one.floor === opened.floor);
+    return words.say(`sheet.${floor?.workings[opened.working ?? -1]?.sheet ?? ''}.title`);
+  };
+};
+
+const Trail = (): ReactElement | null => {
+  const page = usePage();
+  const { trail } = usePageState();
+  const title = useTitle();
+  if (trail.length === 0) return null;
+  return (
+    <nav aria-label={page.words.say('working.trail')}>
+      <ol className="trail">
+        {trail.map((step, i) => (
+          <li key={JSON.stringify(step)}>
+            <button type="button" className="link" onClick={() => goBackTo(page, i)}>
+              {title(step)}
+            </button>
+          </li>
+        ))}
+      </ol>
+    </nav>
+  );
+};
+
+/** Asked, has, margin and interval of the finding that is opened. */
+const Measure = ({ at }: { readonly at: OpenedFigure }): ReactElement | null => {
+  const page = usePage();
+  const { units, shown } = usePageState();
+  const { words } = page;
+  const figure = at.finding?.have ?? at.figure;
+  if (figure === undefined) return null;
+  const text = (value: number | undefined, kind = figure.kind) =>
+    value === undefined
+      ? words.say('verdict.unknown')
+      : words.quantity(value, kind, { units, book: shown, bottles: true }).text;
+  const demand = at.finding?.demand;
+  const margin = at.finding?.margin;
+  const percent = words.percent(Math.abs(margin ?? 0));
+  return (
+    <p className="measure">
+      <span>
+        {words.say('working.has')} <b>{text(figure.value)}</b>
+      </span>
+      {demand !== undefined && (
+        <span>
+          {words.say('working.asked')}{' '}
+          {demand.working === undefined ? (
+            <b>{text(demand.value, demand.kind)}</b>
+          ) : (
+            <button
+              type="button"
+              className="link"
+              onClick={() => followOrigin(page, { floor: at.floor.floor, working: demand.working ?? 0 })}
+            >
+              {text(demand.value, demand.kind)}
+            </button>
+          )}
+        </span>
+      )}
+      {at.finding !== undefined && (
+        <span className={at.finding.verdict === 'short' ? 'said' : 'said'}>
+          {verdictText(words, at.finding, { units, book: shown, bottles: true })}
+        </span>
+      )}
+      {margin !== undefined && at.finding?.verdict !== 'unknown' && (
+        <span className="quiet">
+          {words.say(margin >= 0 ? 'working.margin.over' : `working.margin.under.${at.finding?.sense}`, {
+            percent,
+          })}
+        </span>
+      )}
+      {figure.low !== undefined && figure.high !== undefined && figure.high > figure.low && (
+        <span className="quiet">
+          <IntervalText low={figure.low} high={figure.high} kind={figure.kind} />
+        </span>
+      )}
+    </p>
+  );
+};
+
+/** Findings about pressure parts carry the caution that their figures only advise. */
+const cautioned = new Set(['surge', 'surgePressure', 'manifoldPressure']);
+
+const PanelContent = ({
+  at,
+  opened,
+}: {
+  readonly at: OpenedFigure;
+  readonly opened: Opened;
+}): ReactElement => {
+  const page = usePage();
+  const { shown } = usePageState();
+  const { say } = page.words;
+  const title = useTitle();
+  const sheet = at.working === undefined ? undefined : sheetById(at.working.sheet);
+  const figure = at.finding?.have ?? at.figure;
+  const direct = opened.working === undefined;
+  return (
+    <>
+      <Trail />
+      <div className="panel-head">
+        <h2 id="working-title">{title(opened)}</h2>
+        <button type="button" onClick={() => closeWorking(page)}>
+          {say('working.close')}
+        </button>
+      </div>
+      <span className={`floor-tag ${shown === undefined ? '' : floorClass(shown, at.floor.floor)}`}>
+        {at.floor.name}
+      </span>
+      {direct && <Measure at={at} />}
+      <div className="panel-columns">
+        {at.working !== undefined && sheet !== undefined ? (
+          <WorkingBody floor={at.floor} working={at.working} sheet={sheet} />
+        ) : (
+          <p className="quiet">{say('working.noWorking')}</p>
+        )}
+        <div>
+          {direct && figure !== undefined && (
+            <>
+              <OpenPlaces paths={figure.missing} title={say('working.missing')} />
+              <OpenPlaces paths={figure.assumed} title={say('spine.assumed')} />
+            </>
+          )}
+          {direct &&
+            (at.finding?.notes ?? []).map((note) => (
+              <p className="small" key={note.code}>
+                {page.words.note(note)}
+              </p>
+            ))}
+          {direct && at.finding?.decides !== undefined && shown !== undefined && (
+            <p>{say('working.decides', { place: page.words.placeName(shown, at.finding.decides) })}</p>
+          )}
+          {direct && at.id !== undefined && cautioned.has(at.id) && (
+            <p className="small quiet">{say('caution.pressure')}</p>
+          )}
+          {direct && at.finding !== undefined && <Remedies floor={at.floor.floor} finding={at.finding} />}
+        </div>
+      </div>
+    </>
+  );
+};
+
+/** The working of the figure that was pressed; Escape closes it and gives the focus back. */
+export const WorkingPanel = (): ReactElement => {
+  const page = usePage();
+  const { opened, assessment } = usePageState();
+  const at = openedFigure(assessment?.floors ?? [], opened);
+  const ref = useRef<HTMLElement>(null);
+  const opener = useRef<Element | null>(null);
+  const key = opened === undefined ? '' : JSON.stringify(opened);
+  const first = useRef(true);
+  useEffect(() => {
+    // what the page opens by itself does not take the focus
+    if (first.current) {
+      first.current = false;
+      return;
+    }
+    if (key === '') {
+      if (opener.current instanceof HTMLElement) opener.current.focus();
+      opener.current = null;
+      return;
+    }
+    const active = document.activeElement;
+    if (ref.current?.contains(active) !== true && active !== document.body) opener.current = active;
+    ref.current?.focus({ preventScroll: true });
+    if (ref.current !== null) ref.current.scrollTop = 0;
+  }, [key]);
+  return (
+    <aside
+      className={at === undefined ? 'panel empty' : 'panel'}
+      ref={ref}
+      tabIndex={-1}
+      aria-label={page.words.say('working.title')}
+      onKeyDown={(event) => {
+        if (event.key === 'Escape') closeWorking(page);
+      }}
+    >
+      <div className="panel-inner">
+        {at === undefined || opened === undefined ? (
+          <p className="quiet">{page.words.say('working.none')}</p>
+        ) : (
+          <PanelContent at={at} opened={opened} />
+        )}
+      </div>
+    </aside>
+  );
+};

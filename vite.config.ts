@@ -1,0 +1,22 @@
+import { fileURLToPath } from 'node:url';
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+const at = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
+
+/** The page: `src/web` into `dist/web`, everything but index.html with a digest of its content in the name. */
+export default defineConfig({
+  root: at('./src/web'),
+  plugins: [react()],
+  // the strict content security policy allows no data: address, so nothing is inlined
+  build: {
+    outDir: at('./dist/web'),
+    emptyOutDir: true,
+    assetsInlineLimit: 0,
+    manifest: true,
+    target: 'es2023',
+    modulePreload: { polyfill: false },
+  },
+  worker: { format: 'es' },
+  server: { proxy: { '/api': 'http://127.0.0.1:4780' } },
+});
