@@ -18,6 +18,8 @@ export type Form =
       readonly fields: ReadonlyMap<string, Form>;
       readonly orders: readonly Order[];
       readonly tables: readonly (readonly [string, Table])[];
+      /** Fields that must be there. */
+      readonly must: readonly string[];
     }
   | { readonly is: 'list'; readonly of: Form }
   | { readonly is: 'row'; readonly of: readonly Form[] }
@@ -54,21 +56,17 @@ const choiceOf = (by: string, options: readonly Schema[], formOf: (schema: Schem
     is: 'choice',
     by,
     options: byWord,
-    otherwise: { is: 'part', fields: new Map(shared), orders: [] },
+    otherwise: { is: 'part', fields: new Map(shared), orders: [], tables: [], must: [] },
   };
 };
 
 const numberOf = (schema: Schema): Form => {
-  const { minimum, maximum, format } = schema._zod.bag as {
-    minimum?: number;
-    maximum?: number;
-    format?: string;
-  };
+  const { minValue, maxValue, isInt } = schema as unknown as z.ZodNumber;
   return {
     is: 'number',
-    whole: format === 'safeint',
-    ...(minimum === undefined ? {} : { least: minimum }),
-    ...(maximum === undefined ? {} : { most: maximum }),
+    whole: isInt,
+    ...(minValue === null ? {} : { least: minValue }),
+    ...(maxValue === null ? {} : { most: maxValue }),
   };
 };
 
@@ -86,7 +84,16 @@ const formOfEach = (): ((schema: Schema) => Form) => {
         const tables = [...fields].flatMap(([key, field]) =>
           field.is === 'text' && field.table !== undefined ? [[key, field.table] as const] : [],
         );
-        return { is: 'part', fields, orders: orderedFields.get(schema as z.ZodType)?.orders ?? [], tables };
+        const must = Object.entries(def.shape).flatMap(([key, field]) =>
+          defOf(field).type === 'optional' ? [] : [key],
+        );
+        return {
+          is: 'part',
+          fields,
+          must,
+          orders: orderedFields.get(schema as z.ZodType)?.orders ?? [],
+          tables,
+        };
       }
       case 'array':
         return { is: 'list', of: formOf(def.element) };

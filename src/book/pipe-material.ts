@@ -1,14 +1,29 @@
-/** Roughness of the wall of new pipe, by material. */
+/**
+ * Roughness of the wall of new pipe, m.
+ *
+ * Source   [1] US EPA, EPANET 2.2 User Manual, chapter 3, table of roughness coefficients (in 1e-3 ft), read;
+ *          [2] the documented data of the Python library fluids 1.3.1, read; [3] memory, to be changed by who knows
+ *          better
+ */
 export const pipeMaterials = {
-  'drawn tube': { roughness: 0.0015e-3 },
-  plastic: { roughness: 0.0015e-3 },
-  'commercial steel': { roughness: 0.046e-3 },
-  'galvanised iron': { roughness: 0.152e-3 },
-  'cast iron': { roughness: 0.259e-3 },
-  'hygienic stainless': { roughness: 0.015e-3 },
-  'hygienic stainless, polished': { roughness: 0.0015e-3 },
-  hose: { roughness: 0.01e-3 },
-  'old galvanised or scaled steel': { roughness: 1e-3 },
+  /** [2] drawn tube, brass, glass */
+  'drawn tube': { roughness: 0.0015e-3, mark: 'read' },
+  /** [1] */
+  plastic: { roughness: 0.0015e-3, mark: 'read' },
+  /** [1] */
+  'commercial steel': { roughness: 0.046e-3, mark: 'read' },
+  /** [1], [2] */
+  'galvanised iron': { roughness: 0.152e-3, mark: 'read' },
+  /** [1], [2] */
+  'cast iron': { roughness: 0.259e-3, mark: 'read' },
+  /** [3] welded, as supplied: 0.0015 to 0.015 mm */
+  'hygienic stainless': { roughness: 0.015e-3, mark: 'memory' },
+  /** [3] */
+  'hygienic stainless, polished': { roughness: 0.0015e-3, mark: 'memory' },
+  /** [3] smooth rubber or PVC: 0.005 to 0.02 mm */
+  hose: { roughness: 0.01e-3, mark: 'memory' },
+  /** [3] 0.5 to 3 mm */
+  'old galvanised or scaled steel': { roughness: 1e-3, mark: 'memory' },
 } as const;
 
 export type PipeMaterial = keyof typeof pipeMaterials;

@@ -67,4 +67,4 @@ export const constantLoss = part(
 
 export const runPiece = z
   .discriminatedUnion('kind', [pipe, valve, constantLoss])
-  .describe('A piece of a run, in the order of the flow.');
+  .meta({ id: 'runPiece', description: 'A piece of a run, in the order of the flow.' });

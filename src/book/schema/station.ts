@@ -140,10 +140,10 @@ export const fillStation = part(
       refersTo(['cylinder'], 'Cylinder.'),
       'Cylinders whose strokes are in the fill-station time.',
     ),
-    manifoldHeight: quantity('length', 'Height of the manifold above the datum of the floor.'),
+    manifoldHeight: quantity('length', 'Height of the manifold above the floor under the line.'),
     mouthHeight: quantity(
       'length',
-      'Height of the bottle mouths at the nozzles above the datum of the floor.',
+      'Height of the bottle mouths at the nozzles above the floor under the line.',
     ),
     manifoldRating: quantity('gaugePressure', 'Highest pressure that the manifold may see.', above0),
     manifoldBore: quantity('length', 'Bore of the manifold.', above0),

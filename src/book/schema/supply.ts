@@ -121,7 +121,7 @@ export const readingSource = part(
 
 export const source = z
   .discriminatedUnion('kind', [mainSource, gravitySource, pumpedSource, readingSource])
-  .describe('Where the liquid comes from.');
+  .meta({ id: 'source', description: 'Where the liquid comes from.' });
 
 export const supply = part(
   'The way of the liquid to the manifold.',
