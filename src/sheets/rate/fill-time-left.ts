@@ -2,7 +2,6 @@ import { listField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { bottlesAboveZero, oneOrMore, ratesAboveZero, times } from './bounds.ts';
 import { maxPlus } from './sources.ts';
-import { wholeNumbers } from './whole-numbers.ts';
 
 /**
  * Time that an agreed rate leaves for the fill, once the other steps of its loop are done.
@@ -53,7 +52,6 @@ export const fillTimeLeftSheet = defineSheet({
   formula: ['t = \\frac{1}{f} \\left( \\frac{m\\, b\\, n}{R} - \\sum_i w_i \\right)'],
   limits: [{ code: 'RATE_NO_TIME_LEFT', broken: (_, { left }) => left <= 0 }],
   sources: [maxPlus],
-  check: ({ blocks, fills, fillsInLoop }) => wholeNumbers({ blocks, fills, fillsInLoop }),
   compute: (i: FillTimeLeftInputs) => ({
     left: fillTimeLeft(i.rate, i.bottles, i.otherSteps, i.blocks, i.fills, i.fillsInLoop),
   }),

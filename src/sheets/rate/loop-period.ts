@@ -2,7 +2,6 @@ import { listField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { oneOrMore, times } from './bounds.ts';
 import { maxPlus } from './sources.ts';
-import { wholeNumbers } from './whole-numbers.ts';
 
 /**
  * Time a fill that one loop of waits allows at best.
@@ -37,6 +36,5 @@ export const loopPeriodSheet = defineSheet({
   formula: ['T = \\frac{\\sum_i w_i}{m\\, b}', 'T_{\\text{line}} = \\max_{\\text{loops}} T'],
   limits: [{ code: 'RATE_ONE_LOOP_OF_ALL', broken: () => true }],
   sources: [maxPlus],
-  check: ({ blocks, fills }) => wholeNumbers({ blocks, fills }),
   compute: (i: LoopPeriodInputs) => ({ period: loopPeriod(i.steps, i.blocks, i.fills) }),
 });

@@ -1,8 +1,8 @@
+import type { Problem } from '../../quantity/problem.ts';
 import { numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { oneOrMore, periods } from './bounds.ts';
 import { definition } from './sources.ts';
-import { wholeNumbers } from './whole-numbers.ts';
 
 /**
  * Time in which the heads of a station finish the bottles of one fill.
@@ -32,6 +32,10 @@ export const headsTime = (lanes: number, heads: number, perBottle: number): numb
 export const stationRate = (lanes: number, heads: number, perBottle: number): number =>
   lanes / headsTime(lanes, heads, perBottle);
 
+/** Half a head would be rounded up in silence. */
+const notWhole = (path: string, given: number): Problem[] =>
+  Number.isInteger(given) ? [] : [{ code: 'STATION_NOT_WHOLE', path, given, allowed: '1, 2, 3 …' }];
+
 interface StationRateInputs {
   readonly heads: number;
   readonly perBottle: number;
@@ -57,7 +61,7 @@ export const stationRateSheet = defineSheet({
     { code: 'RATE_CEILING', broken: () => true },
   ],
   sources: [definition],
-  check: ({ heads, lanes }) => wholeNumbers({ heads, lanes }),
+  check: ({ heads, lanes }) => [...notWhole('heads', heads), ...notWhole('lanes', lanes)],
   compute: ({ heads, perBottle, lanes }: StationRateInputs) => ({
     rate: stationRate(lanes, heads, perBottle),
     setTime: headsTime(lanes, heads, perBottle),
