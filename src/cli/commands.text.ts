@@ -25,8 +25,9 @@ export const commandsText: Bundle = {
     'option.assess.format': 'which format of the book; the first where it is left out',
     'option.assess.floor': 'only this floor',
     'option.assess.remedies': 'work out what would carry each finding that is short',
-    'option.assess.units': 'units to print where the book names none',
-    'option.sheet.units': 'units to print for kinds that were not typed',
+    'option.assess.units': 'units to print; those of the book where it is left out',
+    'option.sheet.units':
+      'units to print for kinds that were not typed; guessed from what was typed where it is left out',
     'option.open.port': 'port to listen on (4780); 0 takes any free one',
     'option.open.host': 'address to listen on (127.0.0.1: this machine alone)',
     'option.open.data': 'folder that keeps the books (.twinfloor in the folder of the program)',
@@ -53,6 +54,8 @@ export const commandsText: Bundle = {
     'sheet.assumed.value': 'assumed {value} where left out',
     'sheet.in': 'in {units}',
     'sheet.several': 'several, parted by semicolons',
+    'sheet.number': 'a number',
+    'sheet.list.output': 'several',
     'sheet.note': 'Note: {text}',
     'sheet.working': 'Working',
 

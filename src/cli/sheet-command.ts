@@ -65,13 +65,14 @@ export const sheetCommand: Command = {
     const sheet: Sheet = entry.value.sheet;
     const inputs = readSheetInputs(sheet, pairs, world.locale);
     if (!inputs.ok) return { problems: inputs.problems };
-    const wishes = { byKind: inputs.value.units, system: values.units as UnitSystem | undefined };
+    const asked = values.units as UnitSystem | undefined;
+    const wishes = { byKind: inputs.value.units, system: asked ?? inputs.value.system };
     const computed = runSheet(sheet, inputs.value.values);
     if (!computed.ok) {
       return { problems: inUserUnits(computed.problems, sheet, inputs.value.texts, wishes, world.locale) };
     }
     if (flags.has('json')) json(sheetDocument(entry.value, inputs.value.values, computed.value));
-    else world.out(sheetText(entry.value, inputs.value.values, computed.value, wishes, world));
+    else world.out(sheetText(entry.value, inputs.value, computed.value, wishes, world));
     return 0;
   },
 };

@@ -1,15 +1,19 @@
-import { type Kind, parseQuantity } from '../quantity/index.ts';
+import { formatQuantity, type Kind, parseQuantity, type UnitSystem } from '../quantity/index.ts';
 import { accept, type Problem, type Result, refuse } from '../quantity/problem.ts';
 import type { Field, Sheet, Value } from '../sheets/frame.ts';
-import { nearestName } from './nearest-name.ts';
 import { cliProblem } from './problems.ts';
+import { isCustomary } from './unit-choice.ts';
 
 export interface TypedInputs {
   readonly values: Readonly<Record<string, Value>>;
   /** What was typed, by input, for a problem that repeats it. */
   readonly texts: Readonly<Record<string, string>>;
-  /** The first unit that was typed for a kind. */
+  /** As they were understood: a bare `gal` is printed as `US gal`. */
+  readonly shown: Readonly<Record<string, string>>;
+  /** The unit that was typed for a kind, where it was one. */
   readonly units: Readonly<Partial<Record<Kind, string>>>;
+  /** Whose units the typist thinks in. */
+  readonly system: UnitSystem;
 }
 
 /** Parts a list at semicolons, or at commas where none can be a decimal mark. */
@@ -29,6 +33,14 @@ const readNumbers = (texts: readonly string[], kind: Kind, path: string, locale:
     problems: read.flatMap((one) => (one.ok ? [] : one.problems)),
     values: read.flatMap((one) => (one.ok ? [one.value.value as number] : [])),
     unit: read.flatMap((one) => (one.ok ? [one.value.unit] : []))[0],
+    shown: read
+      .flatMap((one) => (one.ok ? [one.value] : []))
+      // as many digits as were typed: what is printed must be what was computed with
+      .map(
+        ({ value, unit, digits }) =>
+          formatQuantity(value, kind, { locale, unit, digits: Math.max(digits, 4) }).text,
+      )
+      .join('; '),
   };
 };
 
@@ -47,7 +59,11 @@ export const readSheetInputs = (
   const problems: Problem[] = [];
   const texts: Record<string, string> = {};
   const values: Record<string, Value> = {};
-  const units: Partial<Record<Kind, string>> = {};
+  const understood: Record<string, string> = {};
+  const typedUnits = new Map<Kind, Set<string>>();
+  const keepUnit = (kind: Kind, unit: string | undefined): void => {
+    if (unit !== undefined) typedUnits.set(kind, (typedUnits.get(kind) ?? new Set()).add(unit));
+  };
   const names = Object.keys(sheet.inputs);
   for (const pair of pairs) {
     const cut = pair.indexOf('=');
@@ -59,11 +75,11 @@ export const readSheetInputs = (
         cliProblem('CLI_SHEET_PAIR', sheet.id, { given: pair, allowed: `${names[0] ?? 'name'}="1.2 m"` }),
       );
     } else if (field === undefined) {
-      const nearest = nearestName(name, names);
-      problems.push({ code: 'SHEET_INPUT_UNKNOWN', path: name, given: name, allowed: nearest ?? names });
+      problems.push({ code: 'SHEET_INPUT_UNKNOWN', path: name, given: name, allowed: names });
     } else if (field.type === 'choice') {
       texts[name] = text;
       values[name] = text;
+      understood[name] = text;
     } else if (field.type === 'list') {
       const parts = listed(text, name);
       if (!parts.ok) problems.push(...parts.problems);
@@ -72,7 +88,8 @@ export const readSheetInputs = (
         problems.push(...read.problems);
         values[name] = [...((values[name] as readonly number[] | undefined) ?? []), ...read.values];
         texts[name] = texts[name] === undefined ? text : `${texts[name]}; ${text}`;
-        if (read.unit !== undefined) units[field.kind] ??= read.unit;
+        understood[name] = understood[name] === undefined ? read.shown : `${understood[name]}; ${read.shown}`;
+        keepUnit(field.kind, read.unit);
       }
     } else if (texts[name] !== undefined) {
       problems.push(cliProblem('CLI_SHEET_TWICE', name, { given: text }));
@@ -80,9 +97,21 @@ export const readSheetInputs = (
       const read = readNumbers([text], field.kind, name, locale);
       problems.push(...read.problems);
       texts[name] = text;
+      understood[name] = read.shown;
       if (read.values[0] !== undefined) values[name] = read.values[0];
-      if (read.unit !== undefined) units[field.kind] ??= read.unit;
+      keepUnit(field.kind, read.unit);
     }
   }
-  return problems.length > 0 ? refuse(...problems) : accept({ values, texts, units });
+  if (problems.length > 0) return refuse(...problems);
+  const units = [...typedUnits].flatMap(([kind, ids]) =>
+    ids.size === 1 ? [[kind, [...ids][0]] as const] : [],
+  );
+  const customary = [...typedUnits.values()].some((ids) => [...ids].some(isCustomary));
+  return accept({
+    values,
+    texts,
+    shown: understood,
+    units: Object.fromEntries(units),
+    system: customary ? 'us' : 'metric',
+  });
 };

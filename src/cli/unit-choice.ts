@@ -16,6 +16,8 @@ const customary = new Set([
   'hp',
 ]);
 
+export const isCustomary = (unit: string): boolean => customary.has(unit);
+
 export interface UnitWishes {
   /** Unit that was typed or that the book names, by kind. */
   readonly byKind: Readonly<Partial<Record<Kind, string>>>;
@@ -42,8 +44,7 @@ export const unitFor = (kind: Kind, value: number, { byKind, system, small: bore
   if (kind === 'length' && bore !== undefined && value !== 0 && Math.abs(value) < 0.3) return bore;
   const wished = byKind[kind];
   if (wished !== undefined) return wished;
-  const us =
-    system === 'us' || (system === undefined && Object.values(byKind).some((unit) => customary.has(unit)));
+  const us = system === 'us';
   const fine = small(kind, value, us);
   return fine !== undefined && has(kind, fine) ? fine : defaultUnit(kind, us ? 'us' : 'metric');
 };

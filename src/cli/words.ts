@@ -1,6 +1,7 @@
 import { bookProblemText } from '../book/problems.text.ts';
 import { kindText } from '../quantity/kinds.text.ts';
 import { quantityProblemText } from '../quantity/problems.text.ts';
+import { sheetProblemText } from '../sheets/problems.text.ts';
 import { storeProblemText } from '../store/problems.text.ts';
 import { makeCatalogue, prefixed, sharedWords } from '../text/index.ts';
 import { commandsText } from './commands.text.ts';
@@ -13,6 +14,7 @@ export const words = makeCatalogue([
   prefixed('kind.', kindText),
   bookProblemText,
   storeProblemText,
+  sheetProblemText,
   cliProblemText,
   commandsText,
 ]);

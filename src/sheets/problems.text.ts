@@ -1,16 +1,13 @@
-/** Words of the problems that the frame finds, whatever the sheet. */
+/** Words of the problems that `runSheet` finds in the inputs of a sheet. */
 export const sheetProblemText = {
   en: {
-    SHEET_CHOICE: '{path}: {given} is not a choice here. Accepted: {allowed}.',
-    SHEET_LIST: '{path}: a list of numbers is asked.',
-    SHEET_LIST_SHORT: '{path}: the list is too short. At least {allowed} are asked.',
-    SHEET_LIST_LONG: '{path}: the list is too long. At most {allowed} are taken.',
-    SHEET_LIST_LENGTH: '{path}: {given} values, but {like} has {allowed}. Both lists belong together.',
-    SHEET_NUMBER: '{path}: {given} is not a finite number.',
-    SHEET_RANGE: '{path}: {given} is out of range. Accepted: {allowed}.',
-    SHEET_INPUT_UNKNOWN: '{path} is not an input of this sheet. Its inputs: {allowed}.',
+    SHEET_CHOICE: '{path}: "{given}" is not one of: {allowed}.',
+    SHEET_LIST: '{path}: "{given}" stands where several numbers are expected.',
+    SHEET_LIST_SHORT: '{path}: too few values; at least {allowed} are needed.',
+    SHEET_NUMBER: '{path}: "{given}" is not a number that can be computed with.',
+    SHEET_RANGE: '{path}: "{given}" cannot be. Allowed: {allowed}.',
+    SHEET_INPUT_UNKNOWN: '{path} is no input of this sheet. It has: {allowed}.',
     SHEET_INPUT_MISSING: '{path} is missing.',
-    SHEET_NOT_COMPUTABLE:
-      '{path} cannot be computed from these numbers: they are too large or too small together.',
+    SHEET_NOT_COMPUTABLE: '{path} has no finite value for these inputs.',
   },
 } as const;
