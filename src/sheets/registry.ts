@@ -1,3 +1,27 @@
+import { bottleRateCases } from './rate/bottle-rate.cases.ts';
+import { bottleRateText } from './rate/bottle-rate.text.ts';
+import { bottleRateSheet } from './rate/bottle-rate.ts';
+import { fillStationTimeCases } from './rate/fill-station-time.cases.ts';
+import { fillStationTimeText } from './rate/fill-station-time.text.ts';
+import { fillStationTimeSheet } from './rate/fill-station-time.ts';
+import { fillTimeLeftCases } from './rate/fill-time-left.cases.ts';
+import { fillTimeLeftText } from './rate/fill-time-left.text.ts';
+import { fillTimeLeftSheet } from './rate/fill-time-left.ts';
+import { indexPeriodCases } from './rate/index-period.cases.ts';
+import { indexPeriodText } from './rate/index-period.text.ts';
+import { indexPeriodSheet } from './rate/index-period.ts';
+import { loopPeriodCases } from './rate/loop-period.cases.ts';
+import { loopPeriodText } from './rate/loop-period.text.ts';
+import { loopPeriodSheet } from './rate/loop-period.ts';
+import { meanDrawCases } from './rate/mean-draw.cases.ts';
+import { meanDrawText } from './rate/mean-draw.text.ts';
+import { meanDrawSheet } from './rate/mean-draw.ts';
+import { meanOfRunCases } from './rate/mean-of-run.cases.ts';
+import { meanOfRunText } from './rate/mean-of-run.text.ts';
+import { meanOfRunSheet } from './rate/mean-of-run.ts';
+import { stationRateCases } from './rate/station-rate.cases.ts';
+import { stationRateText } from './rate/station-rate.text.ts';
+import { stationRateSheet } from './rate/station-rate.ts';
 import { type SheetEntry, sheetEntry } from './sheet-entry.ts';
 import { atmosphericPressureCases } from './water/atmospheric-pressure.cases.ts';
 import { atmosphericPressureText } from './water/atmospheric-pressure.text.ts';
@@ -17,6 +41,9 @@ import { drainCapacitySheet } from './water/drain-capacity.ts';
 import { drainDepthCases } from './water/drain-depth.cases.ts';
 import { drainDepthText } from './water/drain-depth.text.ts';
 import { drainDepthSheet } from './water/drain-depth.ts';
+import { fillByStepsCases } from './water/fill-by-steps.cases.ts';
+import { fillByStepsText } from './water/fill-by-steps.text.ts';
+import { fillByStepsSheet } from './water/fill-by-steps.ts';
 import { fillTimeCases } from './water/fill-time.cases.ts';
 import { fillTimeText } from './water/fill-time.text.ts';
 import { fillTimeSheet } from './water/fill-time.ts';
@@ -171,6 +198,7 @@ export const sheetEntries: readonly SheetEntry[] = [
   sheetEntry(laneDoseSheet, laneDoseCases, laneDoseText),
   sheetEntry(countPresetSheet, countPresetCases, countPresetText),
   sheetEntry(fillTimeSheet, fillTimeCases, fillTimeText),
+  sheetEntry(fillByStepsSheet, fillByStepsCases, fillByStepsText),
   sheetEntry(tankDrawDownSheet, tankDrawDownCases, tankDrawDownText),
   sheetEntry(twoVesselsSheet, twoVesselsCases, twoVesselsText),
   sheetEntry(runDryTimeSheet, runDryTimeCases, runDryTimeText),
@@ -186,6 +214,14 @@ export const sheetEntries: readonly SheetEntry[] = [
   sheetEntry(drainDepthSheet, drainDepthCases, drainDepthText),
   sheetEntry(overflowWeirSheet, overflowWeirCases, overflowWeirText),
   sheetEntry(hydrantPitotSheet, hydrantPitotCases, hydrantPitotText),
+  sheetEntry(bottleRateSheet, bottleRateCases, bottleRateText),
+  sheetEntry(indexPeriodSheet, indexPeriodCases, indexPeriodText),
+  sheetEntry(fillStationTimeSheet, fillStationTimeCases, fillStationTimeText),
+  sheetEntry(loopPeriodSheet, loopPeriodCases, loopPeriodText),
+  sheetEntry(fillTimeLeftSheet, fillTimeLeftCases, fillTimeLeftText),
+  sheetEntry(stationRateSheet, stationRateCases, stationRateText),
+  sheetEntry(meanDrawSheet, meanDrawCases, meanDrawText),
+  sheetEntry(meanOfRunSheet, meanOfRunCases, meanOfRunText),
 ];
 
 /** The same by id: `water/pipe-loss`. */
