@@ -4,6 +4,8 @@ export const sheetProblemText = {
     SHEET_CHOICE: '{path}: "{given}" is not one of: {allowed}.',
     SHEET_LIST: '{path}: "{given}" stands where several numbers are expected.',
     SHEET_LIST_SHORT: '{path}: too few values; at least {allowed} are needed.',
+    SHEET_LIST_LONG: '{path}: too many values; at most {allowed} are taken.',
+    SHEET_LIST_LENGTH: '{path}: {given} values, but {like} has {allowed}; both lists belong together.',
     SHEET_NUMBER: '{path}: "{given}" is not a number that can be computed with.',
     SHEET_RANGE: '{path}: "{given}" cannot be. Allowed: {allowed}.',
     SHEET_INPUT_UNKNOWN: '{path} is no input of this sheet. It has: {allowed}.',

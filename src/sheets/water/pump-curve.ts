@@ -28,6 +28,9 @@ export interface PumpCurve {
 const least = 0.3;
 const most = 20;
 
+/** Under a litre in eleven days nothing is pumped: all points count as taken at no flow. */
+const leastFlow = 1e-9;
+
 interface Line {
   readonly A: number;
   readonly b: number;
@@ -98,7 +101,7 @@ export const fitPumpCurve = (points: readonly PumpPoint[]): PumpCurve => {
   const first = sorted[0];
   if (first === undefined) throw new RangeError('a pump curve needs at least one point');
   const greatest = sorted.at(-1)!.flow;
-  if (!(greatest > 0)) {
+  if (!(greatest > leastFlow)) {
     return fitted(points, sorted.reduce((sum, p) => sum + p.head, 0) / sorted.length, 0, 2);
   }
   if (sorted.length === 1) {

@@ -84,3 +84,8 @@ export const characteristics: Source = {
   place: 'independent script',
   mark: 'computed',
 };
+export const swmmOrifice: Source = {
+  title: 'EPA SWMM, note on orifice and weir flow computations',
+  place: 'bottom orifice; public transcription',
+  mark: 'read',
+};
