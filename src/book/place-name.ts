@@ -27,10 +27,12 @@ export const placeName = (book: unknown, path: string): readonly PlacePart[] => 
   const parts: PlacePart[] = [];
   for (const [depth, step] of steps.entries()) {
     const at = valueAt(book, pointerOf(steps.slice(0, depth)));
-    if (!Array.isArray(at)) {
+    // a list that is not there yet has members too
+    const index = step === '-' ? (Array.isArray(at) ? at.length : 0) : placeInList(step);
+    if (index === undefined) {
       const next = steps[depth + 1];
       const inner = valueAt(book, pointerOf(steps.slice(0, depth + 2)));
-      const member = next !== undefined && placeInList(next) !== undefined;
+      const member = next !== undefined && (next === '-' || placeInList(next) !== undefined);
       const named = member && text(valueAt(inner, '/tag')) !== undefined;
       const numbered = member && text(valueAt(inner, '/name')) === undefined;
       if (!silent.has(step) && !named && !numbered) parts.push({ is: 'field', field: step });
@@ -40,8 +42,7 @@ export const placeName = (book: unknown, path: string): readonly PlacePart[] => 
     const tag = text(valueAt(member, '/tag'));
     const name = text(valueAt(member, '/name')) ?? tag;
     if (name !== undefined) parts.push({ is: 'thing', name, ...(tag === undefined ? {} : { tag }) });
-    else
-      parts.push({ is: 'place', of: steps[depth - 1] ?? '', number: (placeInList(step) ?? at.length) + 1 });
+    else parts.push({ is: 'place', of: steps[depth - 1] ?? '', number: index + 1 });
   }
   return parts;
 };

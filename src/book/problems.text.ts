@@ -29,7 +29,7 @@ export const bookProblemText: { readonly en: Readonly<Record<BookProblemCode, st
       '{path}: {by} refers to "{given}", and nothing has that tag. Is "{nearest}" meant?',
     BOOK_TAG_WRONG_THING: '{path}: {by} refers to "{given}", which is a {is}; a {allowed} is expected.',
     BOOK_ORDER_CIRCLE: '{path}: what comes before runs in a circle: {loop}.',
-    BOOK_FURTHER_PROBLEMS: 'There are at least {given} problems more. Mend the ones above first.',
+    BOOK_FURTHER_PROBLEMS: 'There are at least {given} problems more than those that are listed.',
     BOOK_PLACE_UNKNOWN: '{path}: the book has no such place: "{given}" leads nowhere.',
   },
 };

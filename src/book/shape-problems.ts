@@ -116,7 +116,14 @@ const mostIssues = 2000;
  * Cost     O(size of the data)
  */
 export const shapeProblems = (data: unknown): readonly Problem[] => {
-  const parsed = bookSchema.safeParse(data);
+  let parsed: ReturnType<typeof bookSchema.safeParse>;
+  try {
+    parsed = bookSchema.safeParse(data);
+  } catch (thrown) {
+    // the reader of schemas hands issues on as arguments of a call, and there is a limit to these
+    if (!(thrown instanceof RangeError)) throw thrown;
+    return [problemOf('BOOK_FURTHER_PROBLEMS', [], { given: '100000' })];
+  }
   return parsed.success
     ? []
     : parsed.error.issues.slice(0, mostIssues).flatMap((issue) => problemsOf(data, issue, []));

@@ -1,0 +1,92 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import type { Book } from './book.ts';
+import { type Patch, patchBook } from './patch-book.ts';
+import { readBook } from './read-book.ts';
+import { valueAt } from './value-at.ts';
+
+const read = readBook(readFileSync('src/book/demo/flagon-line.json', 'utf8'));
+const demo = read.ok ? read.value : ({ twinfloor: 1 } satisfies Book);
+
+const patched = (...patches: readonly Patch[]): Book => {
+  const result = patchBook(demo, patches);
+  if (!result.ok) throw new Error(JSON.stringify(result.problems));
+  return result.value;
+};
+
+const bore = '/floors/1/supply/run/0/bore';
+
+describe('patching a book', () => {
+  it('puts a value, shares all that it does not touch and leaves the old book as it was', () => {
+    const before = JSON.stringify(demo);
+    const next = patched({ path: bore, value: '60 mm' });
+    expect(valueAt(next, bore)).toBe('60 mm');
+    expect(JSON.stringify(demo)).toBe(before);
+    expect(next.line).toBe(demo.line);
+    expect(next.floors?.[0]).toBe(demo.floors?.[0]);
+    expect(next.floors?.[1]?.supply?.source).toBe(demo.floors?.[1]?.supply?.source);
+    expect(Object.keys(next.floors![1]!)).toEqual(Object.keys(demo.floors![1]!));
+  });
+
+  it('changed nothing where nothing changes', () => {
+    expect(patched()).toBe(demo);
+    expect(patched({ path: bore, value: valueAt(demo, bore) })).toEqual(demo);
+  });
+
+  it('takes away what is given as unknown, and what is not there stays away', () => {
+    expect(valueAt(patched({ path: bore, value: undefined }), bore)).toBeUndefined();
+    expect(patched({ path: '/floors/1/heat/power', value: undefined })).toEqual(demo);
+  });
+
+  it('makes the parts on the way to a new value', () => {
+    const next = patched({ path: '/floors/1/heat/steam/pressure', value: '6 bar' });
+    expect(next.floors?.[1]?.heat).toEqual({ steam: { pressure: '6 bar' } });
+    const settings = patched({ path: '/floors/1/settings/-', value: { lane: '-Y11', preset: 810 } });
+    expect(settings.floors?.[1]?.settings).toEqual([{ lane: '-Y11', preset: 810 }]);
+  });
+
+  it('inserts into a list, removes from it, and moves by both', () => {
+    const run = (book: Book) => book.floors![1]!.supply!.run!.map((piece) => piece.name);
+    const piece = { kind: 'pipe', name: 'new', bore: '50 mm', length: '1 m' };
+    const at = '/floors/1/supply/run';
+    expect(run(patched({ path: `${at}/1`, op: 'insert', value: piece }))).toEqual([
+      '2 in run',
+      'new',
+      'strainer',
+    ]);
+    expect(run(patched({ path: `${at}/-`, op: 'insert', value: piece }))).toEqual([
+      '2 in run',
+      'strainer',
+      'new',
+    ]);
+    expect(run(patched({ path: `${at}/0`, op: 'remove' }))).toEqual(['strainer']);
+    const first = valueAt(demo, `${at}/0`);
+    expect(
+      run(patched({ path: `${at}/0`, op: 'remove' }, { path: `${at}/1`, op: 'insert', value: first })),
+    ).toEqual(['strainer', '2 in run']);
+  });
+
+  it('refuses a change that breaks the book, and says what it breaks', () => {
+    const codes = (...patches: readonly Patch[]) => {
+      const result = patchBook(demo, patches);
+      return result.ok ? [] : result.problems.map(({ code, path }) => `${code} ${path}`);
+    };
+    expect(codes({ path: bore, value: '60' })).toEqual([`QUANTITY_UNIT_MISSING ${bore}`]);
+    expect(codes({ path: bore, value: '0 mm' })).toEqual([`BOOK_OUT_OF_RANGE ${bore}`]);
+    expect(codes({ path: '/line/products/1', op: 'remove' })).toEqual([
+      'BOOK_TAG_UNKNOWN /line/formats/0/product',
+      'BOOK_TAG_UNKNOWN /floors/1/liquid/product',
+    ]);
+    expect(codes({ path: '/floors/9/name', value: 'x' })).toEqual(['BOOK_PLACE_UNKNOWN /floors/9/name']);
+    expect(codes({ path: '/floors/x', value: {} })).toEqual(['BOOK_PLACE_UNKNOWN /floors/x']);
+    expect(codes({ path: `${bore}/deeper`, value: 'x' })).toEqual([`BOOK_PLACE_UNKNOWN ${bore}/deeper`]);
+    expect(codes({ path: '', value: undefined })).toEqual(['BOOK_NOT_JSON ']);
+  });
+
+  it('cannot reach the prototype of an object', () => {
+    const result = patchBook(demo, [{ path: '/about/__proto__/polluted', value: 'yes' }]);
+    expect(result.ok).toBe(false);
+    expect(({} as Record<string, unknown>).polluted).toBeUndefined();
+    expect(valueAt(demo, '/about/constructor')).toBeUndefined();
+  });
+});
