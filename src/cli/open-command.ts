@@ -1,5 +1,6 @@
 import { join, resolve } from 'node:path';
 import type { Command } from './command.ts';
+import type { OpenedDocument } from './open-document.ts';
 import { cliProblem } from './problems.ts';
 import { words } from './words.ts';
 
@@ -38,7 +39,13 @@ export const openCommand: Command = {
     if (!opened.ok) return { problems: opened.problems };
     const { address, kept, loopback, close } = opened.value;
     if (flags.has('json')) {
-      world.out(`${JSON.stringify({ document: 'twinfloor open', version: 1, address, kept })}\n`);
+      const document: OpenedDocument = {
+        document: 'twinfloor open',
+        version: 1,
+        address,
+        kept,
+      };
+      world.out(`${JSON.stringify(document)}\n`);
     } else {
       world.out(`${words.say('open.running', { address })}\n${words.say('open.kept', { kept })}\n`);
       if (!loopback) world.err(`${words.say('open.wide', { host })}\n`);

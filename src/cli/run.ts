@@ -4,7 +4,6 @@ import type { Command } from './command.ts';
 import { commands } from './commands.ts';
 import { commandHelp, overallHelp } from './help.ts';
 import { nearestName } from './nearest-name.ts';
-import { problemsDocument } from './problem-document.ts';
 import { cliProblem } from './problems.ts';
 import { sentenceOf } from './sentence.ts';
 import { words } from './words.ts';
@@ -20,9 +19,17 @@ const unknownCommand = (given: string): Problem => {
     : cliProblem('CLI_COMMAND_NEAREST', 'twinfloor', { given, allowed, parts: { nearest } });
 };
 
-const tell = (problems: readonly Problem[], json: boolean, world: World, path?: string): number => {
-  if (json) world.out(`${JSON.stringify(problemsDocument(problems), null, 2)}\n`);
-  else {
+const tell = async (
+  problems: readonly Problem[],
+  json: boolean,
+  world: World,
+  path?: string,
+): Promise<number> => {
+  if (json) {
+    // loaded only here: it brings the schema library
+    const { problemsDocument } = await import('./problem-document.ts');
+    world.out(`${JSON.stringify(problemsDocument(problems), null, 2)}\n`);
+  } else {
     const heading = path === undefined ? [] : [words.say('validate.wrong', { path, count: problems.length })];
     world.err(`${[...heading, ...problems.map(sentenceOf)].join('\n')}\n`);
   }
@@ -32,7 +39,7 @@ const tell = (problems: readonly Problem[], json: boolean, world: World, path?: 
 const runCommand = async (command: Command, argv: readonly string[], world: World): Promise<number> => {
   const json = argv.includes('--json');
   const call = readArguments(command, argv);
-  if (!call.ok) return tell(call.problems, json, world);
+  if (!call.ok) return await tell(call.problems, json, world);
   if (call.value.flags.has('help')) {
     if ((await command.help?.(call.value, world)) !== true) world.out(commandHelp(command, world));
     return 0;
@@ -55,11 +62,15 @@ export const run = async (argv: readonly string[], world: World): Promise<number
       return 0;
     }
     const command = commands.find((one) => one.name === name);
-    if (command === undefined) return tell([unknownCommand(name)], rest.includes('--json'), world);
+    if (command === undefined) return await tell([unknownCommand(name)], rest.includes('--json'), world);
     return await runCommand(command, rest, world);
   } catch (cause) {
     // the outermost door: whatever comes here is a mistake of the program, and its place helps to mend it
     const given = cause instanceof Error ? (cause.stack ?? cause.message) : String(cause);
-    return tell([cliProblem('CLI_FAULT', 'twinfloor', { parts: { given } })], argv.includes('--json'), world);
+    return await tell(
+      [cliProblem('CLI_FAULT', 'twinfloor', { parts: { given } })],
+      argv.includes('--json'),
+      world,
+    );
   }
 };

@@ -1,0 +1,20 @@
+import * as z from 'zod';
+import { assessmentSchema } from './assess-document.ts';
+import { openedSchema } from './open-document.ts';
+import { problemsSchema } from './problem-document.ts';
+import { sheetListSchema, sheetSchema } from './sheet-document.ts';
+import { validationSchema } from './validate-document.ts';
+
+/** What the commands print with `--json`, by the name of the file in docs/schema. */
+export const documents = {
+  'assessment-1': assessmentSchema,
+  'open-1': openedSchema,
+  'problems-1': problemsSchema,
+  'sheet-1': sheetSchema,
+  'sheets-1': sheetListSchema,
+  'validation-1': validationSchema,
+} as const;
+
+/** The published JSON Schema of one of them. */
+export const documentJsonSchema = (name: keyof typeof documents): object =>
+  z.toJSONSchema(documents[name], { target: 'draft-2020-12' });
