@@ -258,7 +258,7 @@ const floorDocument = (floor: FloorAssessment): z.infer<typeof floorSchema> => {
     },
     tank: floor.tank.map(({ time, level }) => ({ seconds: time, level })),
     workings: floor.workings.map(workingDocument),
-    problems: floor.problems.map(problemDocument),
+    problems: floor.problems.map((problem) => problemDocument(problem)),
     notes: floor.notes.map((note) => noteDocument(note)),
   };
 };

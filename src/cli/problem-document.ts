@@ -24,19 +24,25 @@ export const problemsSchema = z
     'Answer of every command with `--json` that ended with status 2: all that is wrong with what was given',
   );
 
-export const problemDocument = ({ allowed, parts, ...problem }: Problem): z.infer<typeof problemSchema> => ({
-  ...problem,
-  ...(allowed === undefined ? {} : { allowed: typeof allowed === 'string' ? allowed : [...allowed] }),
-  ...(parts === undefined ? {} : { parts: { ...parts } }),
-  text: sentenceOf({
-    ...problem,
-    ...(allowed === undefined ? {} : { allowed }),
-    ...(parts === undefined ? {} : { parts }),
-  }),
-});
+export const problemDocument = (
+  problem: Problem,
+  text = sentenceOf(problem),
+): z.infer<typeof problemSchema> => {
+  const { allowed, parts, ...rest } = problem;
+  return {
+    ...rest,
+    ...(allowed === undefined ? {} : { allowed: typeof allowed === 'string' ? allowed : [...allowed] }),
+    ...(parts === undefined ? {} : { parts: { ...parts } }),
+    text,
+  };
+};
 
-export const problemsDocument = (problems: readonly Problem[]): z.infer<typeof problemsSchema> => ({
+/** `message` is the sentence of a single problem for which this door has no words. */
+export const problemsDocument = (
+  problems: readonly Problem[],
+  message?: string,
+): z.infer<typeof problemsSchema> => ({
   document: 'twinfloor problems',
   version: 1,
-  problems: problems.map(problemDocument),
+  problems: problems.map((problem) => problemDocument(problem, message)),
 });

@@ -19,33 +19,36 @@ const unknownCommand = (given: string): Problem => {
     : cliProblem('CLI_COMMAND_NEAREST', 'twinfloor', { given, allowed, parts: { nearest } });
 };
 
-const tell = async (
-  problems: readonly Problem[],
-  json: boolean,
-  world: World,
-  path?: string,
-): Promise<number> => {
+interface Refusal {
+  readonly problems: readonly Problem[];
+  readonly heading?: string | undefined;
+  readonly message?: string;
+}
+
+const tell = async (refusal: Refusal, json: boolean, world: World): Promise<number> => {
+  const { problems, heading, message } = refusal;
   if (json) {
     // loaded only here: it brings the schema library
     const { problemsDocument } = await import('./problem-document.ts');
-    world.out(`${JSON.stringify(problemsDocument(problems), null, 2)}\n`);
-  } else {
-    const heading = path === undefined ? [] : [words.say('validate.wrong', { path, count: problems.length })];
-    world.err(`${[...heading, ...problems.map(sentenceOf)].join('\n')}\n`);
+    world.out(`${JSON.stringify(problemsDocument(problems, message), null, 2)}\n`);
+    return 2;
   }
+  const first =
+    heading === undefined ? [] : [words.say('validate.wrong', { path: heading, count: problems.length })];
+  world.err(`${[...first, ...(message === undefined ? problems.map(sentenceOf) : [message])].join('\n')}\n`);
   return 2;
 };
 
 const runCommand = async (command: Command, argv: readonly string[], world: World): Promise<number> => {
   const json = argv.includes('--json');
   const call = readArguments(command, argv);
-  if (!call.ok) return await tell(call.problems, json, world);
+  if (!call.ok) return await tell(call, json, world);
   if (call.value.flags.has('help')) {
     if ((await command.help?.(call.value, world)) !== true) world.out(commandHelp(command, world));
     return 0;
   }
   const ended = await command.run(call.value, world);
-  return typeof ended === 'number' ? ended : tell(ended.problems, json, world, ended.heading);
+  return typeof ended === 'number' ? ended : await tell(ended, json, world);
 };
 
 /** Runs one call of the command line and gives its exit status: 0 fine, 1 a finding is short, 2 bad input. */
@@ -62,13 +65,14 @@ export const run = async (argv: readonly string[], world: World): Promise<number
       return 0;
     }
     const command = commands.find((one) => one.name === name);
-    if (command === undefined) return await tell([unknownCommand(name)], rest.includes('--json'), world);
+    if (command === undefined)
+      return await tell({ problems: [unknownCommand(name)] }, rest.includes('--json'), world);
     return await runCommand(command, rest, world);
   } catch (cause) {
     // the outermost door: whatever comes here is a mistake of the program, and its place helps to mend it
     const given = cause instanceof Error ? (cause.stack ?? cause.message) : String(cause);
     return await tell(
-      [cliProblem('CLI_FAULT', 'twinfloor', { parts: { given } })],
+      { problems: [cliProblem('CLI_FAULT', 'twinfloor', { parts: { given } })] },
       argv.includes('--json'),
       world,
     );

@@ -1,4 +1,4 @@
-import type { Result } from '../quantity/problem.ts';
+import type { Problem, Result } from '../quantity/problem.ts';
 
 /** What the door to the pages is opened with. */
 export interface OpenOptions {
@@ -17,6 +17,13 @@ export interface Opened {
   readonly close: () => Promise<void>;
 }
 
+/** Why the pages can't be opened, with the sentence that the server has for it. */
+export interface NotOpened {
+  readonly ok: false;
+  readonly problems: readonly Problem[];
+  readonly message: string;
+}
+
 /** Everything outside that a command may touch. Handed in, so that a test can hand in another one. */
 export interface World {
   readonly cwd: string;
@@ -29,7 +36,9 @@ export interface World {
   readonly err: (text: string) => void;
   /** Bytes of a file, or of standard input for `-`; never more than `most`. */
   readonly readBytes: (path: string, most: number) => Promise<Result<Uint8Array>>;
-  readonly serve: (options: OpenOptions) => Promise<Result<Opened>>;
+  readonly serve: (
+    options: OpenOptions,
+  ) => Promise<{ readonly ok: true; readonly value: Opened } | NotOpened>;
   /** Resolves when the person asks the program to end. */
   readonly untilStopped: () => Promise<void>;
 }

@@ -178,7 +178,7 @@ describe('records', () => {
 
   it('that were changed on the way, or say what their kind does not, are refused', async () => {
     const record = reading();
-    const forged = { ...record, body: { ...record.body, value: '9 m' } };
+    const forged = { ...record, body: { ...(record.body as object), value: '9 m' } };
     const answer = await post('/api/books/flagon-line/records', { records: [forged] });
     expect([answer.statusCode, answer.json<Failure>().problems[0]?.code]).toEqual([422, 'RECORD_CHANGED']);
     const odd = await post('/api/books/flagon-line/records', { records: [{ ...record, body: {} }, 7] });

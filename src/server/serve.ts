@@ -1,12 +1,13 @@
 import { randomUUID } from 'node:crypto';
 import { readFileSync } from 'node:fs';
-import { isIPv6 } from 'node:net';
+import { createServer, isIPv6 } from 'node:net';
 import { join } from 'node:path';
 import demoText from '../book/demo/flagon-line.json?raw';
-import { accept, type Problem, type Result, refuse } from '../quantity/problem.ts';
+import type { Problem } from '../quantity/problem.ts';
 import { StoreFailure } from '../store/problems.ts';
 import { openSqliteStore } from '../store/sqlite-store.ts';
 import type { Store } from '../store/store.ts';
+import { sentenceOf } from './failure.ts';
 import { isEveryAddress, isLoopback } from './host-name.ts';
 import { makeServer } from './make-server.ts';
 import { serverProblem } from './problems.ts';
@@ -22,6 +23,13 @@ export interface ServeOptions {
   readonly root: string;
 }
 
+/** Why it does not run; the sentence beside the problem, since no other door has the words of a server. */
+export interface NotServed {
+  readonly ok: false;
+  readonly problems: readonly [Problem];
+  readonly message: string;
+}
+
 /** A server that runs. */
 export interface Served {
   readonly address: string;
@@ -31,6 +39,12 @@ export interface Served {
   /** Lets running requests end, then closes the store. */
   readonly close: () => Promise<void>;
 }
+
+const notServed = (problem: Problem): NotServed => ({
+  ok: false,
+  problems: [problem],
+  message: sentenceOf(problem),
+});
 
 const listenProblem = (cause: unknown, host: string, port: number): Problem | undefined => {
   const { code } = cause as NodeJS.ErrnoException;
@@ -44,56 +58,73 @@ const listenProblem = (cause: unknown, host: string, port: number): Problem | un
     : serverProblem('SERVER_CANNOT_LISTEN', '--host', { given: `${host}:${port}`, allowed: code });
 };
 
-const openStore = async (data: string): Promise<Result<Store>> => {
-  try {
-    return accept(await openSqliteStore(join(data, 'books.sqlite')));
-  } catch (cause) {
-    if (cause instanceof StoreFailure) return refuse(cause.problem);
-    throw cause;
-  }
+/** Whether the address is free, tried before anything is opened: a second start must not touch the data. */
+const tryAddress = (host: string, port: number): Promise<unknown> =>
+  new Promise((resolve) => {
+    const probe = createServer();
+    probe.once('error', resolve);
+    probe.listen({ host, port }, () => probe.close(() => resolve(undefined)));
+  });
+
+/** Problem of a world that failed in a way that we know; a mistake of the program is thrown on. */
+const worldProblem = (cause: unknown, host: string, port: number): Problem => {
+  const problem = cause instanceof StoreFailure ? cause.problem : listenProblem(cause, host, port);
+  if (problem === undefined) throw cause;
+  return problem;
 };
 
-/** Opens the store, puts the demo book into an empty one, and listens. Whatever the world refuses is a problem. */
-export const serve = async ({
-  host,
-  port,
-  data,
-  allowHosts,
-  root,
-}: ServeOptions): Promise<Result<Served>> => {
-  const store = await openStore(data);
-  if (!store.ok) return store;
+const nameOf = (host: string): string => (isIPv6(host) ? `[${host}]` : host);
+
+const running = async (store: Store, options: ServeOptions): Promise<Served> => {
+  const { host, port, data, allowHosts, root } = options;
   const now = () => new Date().toISOString();
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };
-  // an address that was asked for by name is one that pages may call
-  const names = new Set([...allowHosts, ...(isEveryAddress(host) ? [] : [host.toLowerCase()])]);
   const server = await makeServer({
-    store: store.value,
+    store,
     now,
     makeId: randomUUID,
     pages: join(root, 'dist', 'web'),
     kept: data,
     version,
-    allowHosts: names,
+    // an address that was asked for by name is one that pages may call
+    allowHosts: new Set([...allowHosts, ...(isEveryAddress(host) ? [] : [host.toLowerCase()])]),
     onFault: (cause) => {
       process.stderr.write(`${cause instanceof Error ? (cause.stack ?? cause.message) : String(cause)}\n`);
     },
   });
-  const close = async () => {
-    await server.close();
-    await store.value.close();
-  };
   try {
-    await seedDemo(store.value, demoText, now());
+    await seedDemo(store, demoText, now());
     await server.listen({ host, port });
   } catch (cause) {
-    await close();
-    const problem = cause instanceof StoreFailure ? cause.problem : listenProblem(cause, host, port);
-    if (problem === undefined) throw cause;
-    return refuse(problem);
+    await server.close();
+    throw cause;
   }
   const bound = server.server.address();
   const boundPort = typeof bound === 'object' && bound !== null ? bound.port : port;
-  const name = isIPv6(host) ? `[${host}]` : host;
-  return accept({ address: `http://${name}:${boundPort}/`, loopback: isLoopback(host), kept: data, close });
+  return {
+    address: `http://${nameOf(host)}:${boundPort}/`,
+    loopback: isLoopback(host),
+    kept: data,
+    close: async () => {
+      await server.close();
+      await store.close();
+    },
+  };
+};
+
+/** Opens the store, puts the demo book into an empty one, and listens. Whatever the world refuses is a problem. */
+export const serve = async (
+  options: ServeOptions,
+): Promise<{ readonly ok: true; readonly value: Served } | NotServed> => {
+  const { host, port, data } = options;
+  const taken = await tryAddress(host, port);
+  if (taken !== undefined) return notServed(worldProblem(taken, host, port));
+  let store: Store | undefined;
+  try {
+    store = await openSqliteStore(join(data, 'books.sqlite'));
+    return { ok: true, value: await running(store, options) };
+  } catch (cause) {
+    await store?.close();
+    return notServed(worldProblem(cause, host, port));
+  }
 };
