@@ -9,7 +9,10 @@ export interface Working {
   readonly inputs: Values;
   readonly outputs: Values;
   readonly notes: readonly Note[];
-  /** Where an input came from: a place in the book, or the output of another working of this floor. */
+  /**
+   * Where an input came from: a place in the book, the output of another working of this floor, or a solution found by
+   * iteration. Keys are input names; the members of a list stand each on its own, as `bore.0`, `bore.1`.
+   */
   readonly from: Readonly<Record<string, Origin>>;
   /** What is left over where the answer was found by iteration. */
   readonly residual?: number;
@@ -17,7 +20,9 @@ export interface Working {
 
 export type Origin =
   | { readonly path: string; readonly assumed?: boolean }
-  | { readonly working: number; readonly output: string };
+  | { readonly working: number; readonly output: string }
+  /** Found together with others by iteration; the working's residual says how well. */
+  | { readonly solved: 'balance' | 'row' | 'hour' | 'loop' };
 
 /** One number of one floor; absent `value` is unknown. */
 export interface Figure {
@@ -77,24 +82,34 @@ export interface LaneFigures {
   /** Level volume minus volume, where the lane stays short. */
   readonly shortBy: number;
   readonly nozzleVelocity?: number;
+  /** Workings of its flow with all lanes open, its fill and its dose. */
+  readonly workings: { readonly flow?: number; readonly fill?: number; readonly dose?: number };
 }
 
 /** One stretch of the cycle chart. */
 export interface CycleBar {
   /** Station tag. */
   readonly station: string;
-  /** `works`, `waits`. */
   readonly state: 'works' | 'waits';
-  /** What it does or waits for: an event id of the catalogue. */
+  /** The step that it does; for a wait the step, the hold rule's tag or the kind of room that it waits for. */
   readonly what: string;
-  readonly parts?: Readonly<Record<string, string>>;
+  /** Station whose step ends the wait. */
+  readonly waitsFor?: string;
   readonly from: number;
   readonly to: number;
 }
 
 export interface Hold {
   /** Event ids of the critical chain, in order, with the seconds of each step. */
-  readonly chain: readonly { readonly step: string; readonly station: string; readonly seconds: number }[];
+  readonly chain: readonly {
+    readonly step: string;
+    readonly station: string;
+    readonly seconds: number;
+    /** The slowest lane, for the step `fill`. */
+    readonly lane?: string;
+    /** Tag of the hold rule, or the kind of room, through which the chain comes back. */
+    readonly because?: string;
+  }[];
   /** Station tag of what sets the pace. */
   readonly station: string;
   /** Which machine: `washer`, `fill`, `closing`, `take-off`, `supply`. */

@@ -64,7 +64,7 @@ export const readFloor = (reader: BookReader, i: number, formatTag?: string): Fl
     forFill.miss(`${formatPath}/level`);
   }
   if (fill !== undefined && (fill.station.lanes ?? []).length === 0) forFill.miss(`${fill.path}/lanes`);
-  const timesRead = readLineTimes(forLine, floor, floorPath);
+  const timesRead = readLineTimes(forLine, floorPath);
   const rates = book.agreement?.rates ?? [];
   const agreed = Math.max(
     0,
@@ -78,7 +78,8 @@ export const readFloor = (reader: BookReader, i: number, formatTag?: string): Fl
       : undefined;
   if (agreedRate === undefined) forAgreement.miss(ratePath);
   const agreedTime = forAgreement.number('/agreement/acceptanceRun', 'time') ?? usualRun;
-  const ready = liquid !== undefined && lanes !== undefined && supply !== undefined && lanes.incomplete.length === 0;
+  const ready =
+    liquid !== undefined && lanes !== undefined && supply !== undefined && lanes.incomplete.length === 0;
   return {
     floorPath,
     formatPath,

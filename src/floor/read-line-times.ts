@@ -1,5 +1,6 @@
-import type { Book, Floor, Station } from '../book/index.ts';
+import type { Book, Station } from '../book/index.ts';
 import type { LineTimes } from '../line/line-times.ts';
+import { indexPeriod } from '../sheets/rate/index-period.ts';
 import type { BookReader } from './book-reader.ts';
 
 type Of<K extends Station['kind']> = Extract<Station, { kind: K }>;
@@ -22,12 +23,7 @@ export const stationOf = <K extends Station['kind']>(book: Book, kind: K): Locat
  * Method   rated frequency over the floor's: a machine built on 50 Hz moves 1.2 times as fast on 60 Hz
  * Returns  1 where an inverter sets the speed, or either frequency is not known (then noted as assumed)
  */
-export const driveStretch = (
-  reader: BookReader,
-  floor: Floor,
-  floorPath: string,
-  driveTag: string | undefined,
-): number => {
+export const driveStretch = (reader: BookReader, floorPath: string, driveTag: string | undefined): number => {
   const drives = reader.book.line?.drives ?? [];
   const index = drives.findIndex((drive) => drive.tag === driveTag);
   const drive = drives[index];
@@ -48,7 +44,7 @@ export interface FloorTimes {
 }
 
 /** Times of the stations on one floor; the fill itself is put in when it has been computed. */
-export const readLineTimes = (reader: BookReader, floor: Floor, floorPath: string): FloorTimes => {
+export const readLineTimes = (reader: BookReader, floorPath: string): FloorTimes => {
   const { book } = reader;
   const stations = book.line?.stations ?? [];
   const washer = stationOf(book, 'washer');
@@ -56,18 +52,19 @@ export const readLineTimes = (reader: BookReader, floor: Floor, floorPath: strin
   const closing = stationOf(book, 'closing');
   const takeOff = stationOf(book, 'take-off');
 
-  const stretch = driveStretch(reader, floor, floorPath, washer?.station.drive);
+  const stretch = driveStretch(reader, floorPath, washer?.station.drive);
   let washerTimes: LineTimes['washer'];
   if (washer !== undefined) {
     const stroke = reader.needed(`${washer.path}/stroke`, 'time');
     const dwell = reader.needed(`${washer.path}/dwell`, 'time');
     if (washer.station.row === undefined) reader.miss(`${washer.path}/row`);
     if (stroke !== undefined && dwell !== undefined && washer.station.row !== undefined) {
+      const here = indexPeriod(stroke, dwell, stretch, washer.station.dwellBy ?? 'timer');
       washerTimes = {
         station: washer.station.tag,
         row: washer.station.row,
-        stroke: stroke * stretch,
-        dwell: dwell * (washer.station.dwellBy === 'drive' ? stretch : 1),
+        stroke: here.strokeHere,
+        dwell: here.dwellHere,
       };
     }
   }
@@ -85,9 +82,10 @@ export const readLineTimes = (reader: BookReader, floor: Floor, floorPath: strin
     } else if (station.kind === 'conveyor') {
       const length = reader.number(`${path}/length`, 'length');
       const speed = reader.number(`${path}/speed`, 'velocity');
-      if (length === undefined || speed === undefined) reader.assume(length === undefined ? `${path}/length` : `${path}/speed`);
+      if (length === undefined || speed === undefined)
+        reader.assume(length === undefined ? `${path}/length` : `${path}/speed`);
       else {
-        const pace = speed / driveStretch(reader, floor, floorPath, station.drive);
+        const pace = speed / driveStretch(reader, floorPath, station.drive);
         way.push({ station: station.tag, step: 'convey', seconds: length / pace });
       }
     } else continue;

@@ -1,5 +1,6 @@
 import type { Floor, Product } from '../book/index.ts';
 import type { Liquid } from '../hydraulics/system.ts';
+import { densityBetween, viscosityBetween } from '../sheets/water/liquid-between.ts';
 import { waterDensity } from '../sheets/water/water-density.ts';
 import { waterViscosity } from '../sheets/water/water-viscosity.ts';
 import type { BookReader } from './book-reader.ts';
@@ -53,11 +54,7 @@ const pointsOf = (reader: BookReader, product: Product, path: string): readonly 
  * Returns  undefined where product, temperature or properties are not known; each absence is noted
  * Assumes  outside the listed points the nearest one holds, and says so
  */
-export const readLiquid = (
-  reader: BookReader,
-  floor: Floor,
-  floorPath: string,
-): FloorLiquid | undefined => {
+export const readLiquid = (reader: BookReader, floor: Floor, floorPath: string): FloorLiquid | undefined => {
   const products = reader.book.line?.products ?? [];
   const named = floor.liquid?.product;
   const index = products.findIndex((product) => product.tag === named);
@@ -98,7 +95,13 @@ export const readLiquid = (
   if (temperature === undefined || points.length === 1 || first.at === undefined || last.at === undefined) {
     if (temperature === undefined) reader.assume(here);
     const only = { density: first.density, viscosity: first.viscosity, points: [first.path] };
-    return { ...about, ...only, temperature: temperature ?? first.at ?? 293.15, properties: 'listed', outside: false };
+    return {
+      ...about,
+      ...only,
+      temperature: temperature ?? first.at ?? 293.15,
+      properties: 'listed',
+      outside: false,
+    };
   }
   const above = points.findIndex((point) => point.at !== undefined && point.at >= temperature);
   if (above <= 0) {
@@ -120,8 +123,8 @@ export const readLiquid = (
   return {
     ...about,
     temperature,
-    density: low.density + share * (high.density - low.density),
-    viscosity: low.viscosity * (high.viscosity / low.viscosity) ** share,
+    density: densityBetween(share, low.density, high.density),
+    viscosity: viscosityBetween(share, low.viscosity, high.viscosity),
     properties: 'listed',
     points: [low.path, high.path],
     outside: false,

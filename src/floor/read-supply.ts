@@ -31,6 +31,8 @@ export interface FloorSupply {
   readonly runPaths: readonly string[];
   /** Height of the source's reference point above the datum, m, and where it came from. */
   readonly heightFrom: 'book' | 'rises' | 'datum';
+  /** For a reading source: the flow at each reading, by its place in the book. */
+  readonly readingFlows: Readonly<Record<number, number>>;
 }
 
 const readPiece = (reader: BookReader, supply: Supply, i: number, path: string): RunPiece | undefined => {
@@ -89,7 +91,8 @@ const readPumped = (
     reader.number(`${path}/curveFrequency`, 'frequency') ??
     reader.number(`${path}/ratedFrequency`, 'frequency');
   const here =
-    reader.number(`${path}/frequency`, 'frequency') ?? reader.number(`${floorPath}/power/frequency`, 'frequency');
+    reader.number(`${path}/frequency`, 'frequency') ??
+    reader.number(`${floorPath}/power/frequency`, 'frequency');
   let speedRatio = 1;
   if (rated !== undefined && here !== undefined) speedRatio = here / rated;
   else reader.assume(rated === undefined ? `${path}/curveFrequency` : `${floorPath}/power/frequency`);
@@ -137,7 +140,13 @@ const readPumped = (
 };
 
 /** Flow that the lanes take from a manifold at a pressure: what a reading with n lanes open says of the flow. */
-const flowAt = (lanes: readonly Lane[], open: number, pressure: number, manifold: number, liquid: Liquid): number => {
+const flowAt = (
+  lanes: readonly Lane[],
+  open: number,
+  pressure: number,
+  manifold: number,
+  liquid: Liquid,
+): number => {
   let flow = 0;
   for (const lane of lanes.slice(0, open)) {
     const opening = {
@@ -197,6 +206,7 @@ export const readSupply = (
   const heightFrom = known ? 'book' : anyRise ? 'rises' : 'datum';
   if (heightFrom === 'datum' && given.kind === 'main') reader.assume(heightPath);
 
+  const readingFlows: Record<number, number> = {};
   let source: Source | undefined;
   if (given.kind === 'main') {
     const fixed = reader.needed(`${at}/static`, 'gaugePressure');
@@ -242,7 +252,9 @@ export const readSupply = (
       if (pressure === undefined) continue;
       if (flow === undefined && one.lanesOpen === undefined) reader.miss(`${at}/readings/${i}/lanesOpen`);
       else {
-        readings.push({ pressure, flow: flow ?? flowAt(lanes, one.lanesOpen ?? 0, pressure, manifold, liquid) });
+        const through = flow ?? flowAt(lanes, one.lanesOpen ?? 0, pressure, manifold, liquid);
+        readings.push({ pressure, flow: through });
+        readingFlows[i] = through;
       }
     }
     if (readings.length === 0) reader.miss(`${at}/readings`);
@@ -257,6 +269,5 @@ export const readSupply = (
       };
     }
   }
-  return source === undefined || !complete ? undefined : { source, run, runPaths, heightFrom };
+  return source === undefined || !complete ? undefined : { source, run, runPaths, heightFrom, readingFlows };
 };
-

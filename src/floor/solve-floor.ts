@@ -1,5 +1,5 @@
-import { balance, conductance, offset } from '../hydraulics/balance.ts';
 import { fillRow, type RowFill } from '../hydraulics/fill-row.ts';
+import { manifoldBalance } from '../hydraulics/manifold-balance.ts';
 import { presetsForLevel } from '../hydraulics/preset-for-level.ts';
 import { rowTable } from '../hydraulics/row-table.ts';
 import { type RunInertia, runInertia } from '../hydraulics/run-inertia.ts';
@@ -7,11 +7,9 @@ import { type RunSurge, runSurge } from '../hydraulics/run-surge.ts';
 import { restStored, startStored, tankOf } from '../hydraulics/stored.ts';
 import { full, supplyPressure } from '../hydraulics/supply.ts';
 import type { FillSystem } from '../hydraulics/system.ts';
-import { deadlocked, orderOfEvents } from '../line/event-graph.ts';
 import { type HourRate, hourRate } from '../line/hour-rate.ts';
-import { type LineGraph, lineGraph } from '../line/line-graph.ts';
 import type { LineTimes } from '../line/line-times.ts';
-import { longestMeanCycle, type MeanCycle } from '../line/longest-mean-cycle.ts';
+import { type LineSolution, solveLine } from '../line/solve-line.ts';
 import { type Walk, walkLine } from '../line/walk-line.ts';
 import { lostTime } from '../sheets/water/inertia-lag.ts';
 import type { FloorLane } from './read-lanes.ts';
@@ -43,18 +41,6 @@ export interface FillSolution {
   readonly shutPressure: number;
 }
 
-export interface LineSolution {
-  readonly times: LineTimes;
-  readonly graph: LineGraph;
-  readonly cycle: MeanCycle;
-  /** Seconds of a fill of all lanes, or of a row where there is no fill station. */
-  readonly period: number;
-  /** Bottles a second with a full tank. */
-  readonly rate: number;
-  /** The washer's own period for the same bottles, s. */
-  readonly washerPeriod?: number;
-}
-
 export interface HourSolution {
   readonly rate: HourRate;
   /** Absent where nothing can fall, so that every row is like the first. */
@@ -75,13 +61,9 @@ export interface FloorSolution {
   readonly hour?: HourSolution;
 }
 
-const openAll = (system: FillSystem) =>
-  system.lanes.map((lane) => ({
-    conductance: conductance(lane.kv, system.liquid.density),
-    offset: offset(system.manifold, lane.outlet, system.liquid.density),
-  }));
-
-export const solveFill = (model: FloorModel): FillSolution | { readonly stuck: readonly string[] } | undefined => {
+export const solveFill = (
+  model: FloorModel,
+): FillSolution | { readonly stuck: readonly string[] } | undefined => {
   if (model.system === undefined || model.system.lanes.length === 0) return undefined;
   let system = model.system;
   const open = model.lanes.some((lane) => lane.presetPath === undefined);
@@ -94,7 +76,7 @@ export const solveFill = (model: FloorModel): FillSolution | { readonly stuck: r
     row = found.row;
   } else row = fillRow(system, startStored(system.source));
   if ('stuck' in row) return { stuck: row.lanes };
-  const { pressure, flow } = balance(system, openAll(system), full);
+  const { pressure, flow } = manifoldBalance(system);
   const inertia = runInertia(system, flow);
   return {
     system,
@@ -108,34 +90,12 @@ export const solveFill = (model: FloorModel): FillSolution | { readonly stuck: r
   };
 };
 
-export const solveLine = (
-  times: LineTimes,
-): LineSolution | { readonly deadlock: readonly string[] } | undefined => {
-  const graph = lineGraph(times);
-  if (graph === undefined) return undefined;
-  if (orderOfEvents(graph) === undefined) return { deadlock: deadlocked(graph) };
-  const cycle = longestMeanCycle(graph);
-  if (cycle === undefined || !(cycle.period > 0)) return undefined;
-  const { washer } = times;
-  return {
-    times,
-    graph,
-    cycle,
-    period: cycle.period / graph.fills,
-    rate: graph.bottles / cycle.period,
-    ...(washer === undefined
-      ? {}
-      : { washerPeriod: ((washer.stroke + washer.dwell) * graph.indexes) / graph.fills }),
-  };
-};
-
 const solveHour = (model: FloorModel, fill: FillSolution, line: LineSolution): HourSolution => {
   const { source, liquid } = fill.system;
   const tank = tankOf(source);
   const vessel = source.kind === 'pumped' && source.vessel !== undefined;
   const finite =
-    tank !== undefined &&
-    (tank.area < Number.POSITIVE_INFINITY || tank.usable < Number.POSITIVE_INFINITY);
+    tank !== undefined && (tank.area < Number.POSITIVE_INFINITY || tank.usable < Number.POSITIVE_INFINITY);
   if (!vessel && !finite) {
     return { rate: { mean: line.rate, worst: line.rate }, drawnMost: 0 };
   }
@@ -161,9 +121,10 @@ const solveHour = (model: FloorModel, fill: FillSolution, line: LineSolution): H
  *
  * Method   fill: the row of bottles event by event; line: the longest mean cycle with that fill and its lag;
  *          hour: row by row while tank and vessel move
+ * Symbols  hourLike  the hour of a like floor: taken over where the make-up still covers the draw, so that no row differs
  * Returns  what can be computed; parts whose inputs are missing are absent
  */
-export const solveFloor = (model: FloorModel): FloorSolution => {
+export const solveFloor = (model: FloorModel, hourLike?: HourSolution): FloorSolution => {
   const fill = solveFill(model);
   if (fill === undefined) {
     // without a fill the washer and the closing station can still be looked at
@@ -180,5 +141,10 @@ export const solveFloor = (model: FloorModel): FloorSolution => {
   const line = solveLine(times);
   if (line === undefined) return { fill };
   if ('deadlock' in line) return { fill, ...line };
-  return { fill, line, hour: solveHour(model, fill, line) };
+  const makeUp = tankOf(fill.system.source)?.makeUp ?? Number.POSITIVE_INFINITY;
+  const still = hourLike !== undefined && (fill.row.drawn / line.period) * (1 + 1e-9) <= makeUp;
+  const hour = still
+    ? { rate: { mean: line.rate, worst: line.rate }, drawnMost: hourLike.drawnMost }
+    : solveHour(model, fill, line);
+  return { fill, line, hour };
 };

@@ -71,6 +71,9 @@ import { laneFillSheet } from './water/lane-fill.ts';
 import { laneFlowCases } from './water/lane-flow.cases.ts';
 import { laneFlowText } from './water/lane-flow.text.ts';
 import { laneFlowSheet } from './water/lane-flow.ts';
+import { liquidBetweenCases } from './water/liquid-between.cases.ts';
+import { liquidBetweenText } from './water/liquid-between.text.ts';
+import { liquidBetweenSheet } from './water/liquid-between.ts';
 import { mainSupplyCases } from './water/main-supply.cases.ts';
 import { mainSupplyText } from './water/main-supply.text.ts';
 import { mainSupplySheet } from './water/main-supply.ts';
@@ -116,6 +119,9 @@ import { pumpCurveSheet } from './water/pump-curve.ts';
 import { pumpedSupplyCases } from './water/pumped-supply.cases.ts';
 import { pumpedSupplyText } from './water/pumped-supply.text.ts';
 import { pumpedSupplySheet } from './water/pumped-supply.ts';
+import { readingCurveCases } from './water/reading-curve.cases.ts';
+import { readingCurveText } from './water/reading-curve.text.ts';
+import { readingCurveSheet } from './water/reading-curve.ts';
 import { readingSupplyCases } from './water/reading-supply.cases.ts';
 import { readingSupplyText } from './water/reading-supply.text.ts';
 import { readingSupplySheet } from './water/reading-supply.ts';
@@ -191,6 +197,8 @@ export const sheetEntries: readonly SheetEntry[] = [
   sheetEntry(gravitySupplySheet, gravitySupplyCases, gravitySupplyText),
   sheetEntry(pumpedSupplySheet, pumpedSupplyCases, pumpedSupplyText),
   sheetEntry(readingSupplySheet, readingSupplyCases, readingSupplyText),
+  sheetEntry(readingCurveSheet, readingCurveCases, readingCurveText),
+  sheetEntry(liquidBetweenSheet, liquidBetweenCases, liquidBetweenText),
   sheetEntry(manifoldPressureSheet, manifoldPressureCases, manifoldPressureText),
   sheetEntry(manifoldSheet, manifoldCases, manifoldText),
   sheetEntry(laneFlowSheet, laneFlowCases, laneFlowText),

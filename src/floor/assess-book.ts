@@ -1,0 +1,27 @@
+import type { Book } from '../book/index.ts';
+import { assessFloor } from './assess-floor.ts';
+import type { Assessment } from './assessment.ts';
+import { bookReader } from './book-reader.ts';
+import { formatOf } from './read-floor.ts';
+
+export interface AssessOptions {
+  /** Tag of the format; the first one where it is not given. */
+  readonly format?: string;
+}
+
+/**
+ * What each floor of a book makes the line do, what it has against what is asked, and where every number came from.
+ *
+ * Returns  one assessment a floor, in the order of the book; what a floor does not know comes back as unknown figures
+ *          that name the places which would answer
+ * Assumes  the book has been read by `readBook`
+ * Cost     about a millisecond a floor and two solutions for each uncertain value
+ */
+export const assessBook = (book: Book, options: AssessOptions = {}): Assessment => {
+  const reader = bookReader(book);
+  const { format } = formatOf(book, options.format);
+  return {
+    format: format?.tag ?? '',
+    floors: (book.floors ?? []).map((_, i) => assessFloor(reader, i, options.format)),
+  };
+};

@@ -1,0 +1,3 @@
+export { type AssessOptions, assessBook } from './assess-book.ts';
+export type * from './assessment.ts';
+export { type FigureId, figureKinds } from './figure-values.ts';

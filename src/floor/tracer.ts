@@ -1,0 +1,65 @@
+import { type Note, runSheet, type Sheet, type Values } from '../sheets/frame.ts';
+import type { Origin, Working } from './assessment.ts';
+
+/** An input of a sheet with where it came from; for a list one origin a member, or one for all. */
+export interface Given {
+  readonly value: number | readonly number[] | string;
+  readonly from?: Origin | readonly (Origin | undefined)[];
+}
+
+/** Runs sheets and keeps what went in and came out. */
+export interface Tracer {
+  /**
+   * Puts inputs through a sheet.
+   *
+   * Symbols  solved  the value that iteration found for the named output; the difference stands as the residual
+   * Returns  number of the working, or undefined where the sheet refuses the inputs: there is then nothing to show
+   */
+  readonly trace: <I extends object, O extends object>(
+    sheet: Sheet<I, O>,
+    inputs: { readonly [K in keyof I]?: Given | undefined },
+    solved?: { readonly output: keyof O & string; readonly value: number },
+  ) => number | undefined;
+  readonly workings: readonly Working[];
+  readonly output: (working: number | undefined, output: string) => number | undefined;
+}
+
+const isList = (from: Given['from']): from is readonly (Origin | undefined)[] => Array.isArray(from);
+
+export const makeTracer = (): Tracer => {
+  const workings: Working[] = [];
+  return {
+    workings,
+    output: (working, output) => {
+      const value = working === undefined ? undefined : workings[working]?.outputs[output];
+      return typeof value === 'number' ? value : undefined;
+    },
+    trace: (sheet, inputs, solved) => {
+      const values: Record<string, Given['value']> = {};
+      const from: Record<string, Origin> = {};
+      for (const [name, given] of Object.entries(inputs) as [string, Given | undefined][]) {
+        if (given === undefined) continue;
+        values[name] = given.value;
+        if (isList(given.from)) {
+          for (const [i, origin] of given.from.entries())
+            if (origin !== undefined) from[`${name}.${i}`] = origin;
+        } else if (given.from !== undefined) from[name] = given.from;
+      }
+      const result = runSheet(sheet, values);
+      if (!result.ok) return undefined;
+      const outputs = result.value.outputs as Values;
+      const notes: readonly Note[] = result.value.notes;
+      const found = solved === undefined ? undefined : outputs[solved.output];
+      workings.push({
+        sheet: sheet.id,
+        version: sheet.version,
+        inputs: values,
+        outputs,
+        notes,
+        from,
+        ...(solved !== undefined && typeof found === 'number' ? { residual: found - solved.value } : {}),
+      });
+      return workings.length - 1;
+    },
+  };
+};
