@@ -1,3 +1,4 @@
+import { headsTime } from '../sheets/rate/station-rate.ts';
 import type { Arc, EventGraph, Step } from './event-graph.ts';
 import type { LineTimes } from './line-times.ts';
 
@@ -6,6 +7,8 @@ export interface LineGraph extends EventGraph {
   readonly bottles: number;
   readonly indexes: number;
   readonly fills: number;
+  /** Tag of the station that does what the event of the same number ends, or that begins with it. */
+  readonly stations: readonly string[];
   /** Event numbers by what happens; each list has one entry an index or a fill. */
   readonly stroke: readonly number[];
   readonly fillStart: readonly number[];
@@ -47,16 +50,22 @@ export const lineGraph = (times: LineTimes): LineGraph | undefined => {
   if (a > mostInBlock || b > mostInBlock) return undefined;
 
   const events: string[] = [];
+  const stations: string[] = [];
   const arcs: Arc[] = [];
-  const series = (present: boolean, name: string, count: number): number[] =>
-    present ? Array.from({ length: count }, (_, i) => events.push(`${name} ${i + 1}`) - 1) : [];
-  const stroke = series(washer !== undefined, 'stroke', a);
-  const fillStart = series(fill !== undefined, 'fill start', b);
-  const fillEnd = series(fill !== undefined, 'fill end', b);
-  const released = series(fill !== undefined, 'released', b);
-  const cleared = series(fill !== undefined, 'cleared', b);
-  const capped = series(closing !== undefined, 'capped', b);
-  const takenOff = series(takeOff !== undefined, 'taken off', b);
+  const series = (by: { readonly station: string } | undefined, name: string, count: number): number[] => {
+    if (by === undefined) return [];
+    return Array.from({ length: count }, (_, i) => {
+      stations.push(by.station);
+      return events.push(`${name} ${i + 1}`) - 1;
+    });
+  };
+  const stroke = series(washer, 'stroke', a);
+  const fillStart = series(fill, 'fill start', b);
+  const fillEnd = series(fill, 'fill end', b);
+  const released = series(fill, 'released', b);
+  const cleared = series(fill, 'cleared', b);
+  const capped = series(closing, 'capped', b);
+  const takenOff = series(takeOff, 'taken off', b);
 
   /** An arc to event `i` of `to` from event `j` of `from`, where j may lie in an earlier block. */
   const wait = (
@@ -79,6 +88,8 @@ export const lineGraph = (times: LineTimes): LineGraph | undefined => {
     });
   };
 
+  // without a fill station the washer's rows go straight to the next station
+  let rowsTo: Step[] = [];
   if (washer !== undefined) {
     const at = washer.station;
     const index: Step[] = [
@@ -99,8 +110,8 @@ export const lineGraph = (times: LineTimes): LineGraph | undefined => {
     }
     for (let j = 0; j < b; j++) {
       wait(fillStart, j, stroke, Math.ceil(((j + 1) * lanes) / row) - 1, way);
-      if (fill === undefined) wait(capped.length > 0 ? capped : takenOff, j, stroke, j, way);
     }
+    rowsTo = way;
   }
   if (fill !== undefined) {
     const at = fill.station;
@@ -125,10 +136,11 @@ export const lineGraph = (times: LineTimes): LineGraph | undefined => {
     const cap: Step = {
       step: 'cap',
       station: closing.station,
-      seconds: Math.ceil(lanes / closing.heads) * closing.perBottle,
+      seconds: headsTime(lanes, closing.heads, closing.perBottle),
     };
     for (let j = 0; j < b; j++) {
-      wait(capped, j, cleared, j, [cap]);
+      if (fill === undefined) wait(capped, j, stroke, j, [...rowsTo, cap]);
+      else wait(capped, j, cleared, j, [cap]);
       wait(capped, j, capped, j - 1, [cap]);
     }
   }
@@ -136,11 +148,17 @@ export const lineGraph = (times: LineTimes): LineGraph | undefined => {
     const take: Step = { step: 'takeOff', station: takeOff.station, seconds: lanes / takeOff.rate };
     const before = closing !== undefined ? capped : fill !== undefined ? cleared : [];
     for (let j = 0; j < b; j++) {
-      wait(takenOff, j, before, j, [take]);
+      if (before.length === 0) wait(takenOff, j, stroke, j, [...rowsTo, take]);
+      else wait(takenOff, j, before, j, [take]);
       wait(takenOff, j, takenOff, j - 1, [take]);
       if (takeOff.room < Number.POSITIVE_INFINITY && before.length > 0) {
         const sets = Math.max(1, Math.floor(takeOff.room / lanes));
-        wait(before, j, takenOff, j - sets, [], 'room at take-off');
+        // heads hold a bottle that they have closed; a fill station holds its bottles before they clear out
+        const after: Step[] =
+          closing === undefined && fill !== undefined
+            ? [{ step: 'clearOut', station: fill.station, seconds: fill.clearOut }]
+            : [];
+        wait(before, j, takenOff, j - sets, after, 'room at take-off');
       }
     }
   }
@@ -150,6 +168,7 @@ export const lineGraph = (times: LineTimes): LineGraph | undefined => {
     bottles: block,
     indexes: a,
     fills: b,
+    stations,
     stroke,
     fillStart,
     fillEnd,
