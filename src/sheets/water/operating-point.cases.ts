@@ -62,6 +62,13 @@ export const operatingPointCases: readonly SheetCase[] = [
     tolerance: { relative: 3e-3, reason: 'Swamee-Jain and g = 9.8146 m/s2 in the engine' },
   },
   {
+    name: 'EPANET engine on the same system, 1.2 times the speed',
+    source: epanetEngine,
+    inputs: { ...threePointSystem, speedRatio: 1.2 },
+    outputs: { flow: 0.0036576, head: 31.709 },
+    tolerance: { relative: 3e-3, reason: 'Swamee-Jain and g = 9.8146 m/s2 in the engine' },
+  },
+  {
     name: 'published operating point, curve a + c Q^2 by least squares: 12.051 ft3/s at 53.285 ft',
     source: hydraulicsVignette,
     inputs: {
