@@ -1,6 +1,7 @@
 import type * as z from 'zod';
+import type { Kind } from '../quantity/kinds.ts';
 import { bookSchema } from './schema/book.ts';
-import { type Order, orderedFields, tabledFields } from './schema/part.ts';
+import { type Order, orderedFields, tabledFields, unitFields } from './schema/part.ts';
 import { type QuantityMeta, quantityFields } from './schema/quantity.ts';
 import { type TagMeta, tagFields } from './schema/tag.ts';
 
@@ -31,7 +32,7 @@ export type Form =
       readonly otherwise: Form;
     }
   | { readonly is: 'either'; readonly of: readonly Form[] }
-  | { readonly is: 'text'; readonly tag?: TagMeta; readonly table?: Table }
+  | { readonly is: 'text'; readonly tag?: TagMeta; readonly table?: Table; readonly unitOf?: Kind }
   | { readonly is: 'word'; readonly words: readonly (string | number)[] }
   | { readonly is: 'number'; readonly whole: boolean; readonly least?: number; readonly most?: number }
   | { readonly is: 'claim' };
@@ -111,8 +112,10 @@ const formOfEach = (): ((schema: Schema) => Form) => {
       case 'string': {
         const tag = tagFields.get(schema as z.ZodString);
         const table = tabledFields.get(schema as z.ZodString);
+        const unit = unitFields.get(schema as z.ZodString);
         return {
           is: 'text',
+          ...unit,
           ...(tag === undefined ? {} : { tag }),
           ...(table === undefined ? {} : { table }),
         };

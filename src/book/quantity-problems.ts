@@ -1,4 +1,6 @@
+import { unitsOf } from '../quantity/convert.ts';
 import { type Kind, kinds } from '../quantity/kinds.ts';
+import { parseQuantity } from '../quantity/parse-quantity.ts';
 import type { Problem } from '../quantity/problem.ts';
 import { type Reading, readEntry } from '../quantity/read-entry.ts';
 import type { Form } from './form.ts';
@@ -40,6 +42,20 @@ const quantityProblem = (entry: unknown, meta: QuantityMeta, steps: Steps): read
   if (!outside(read.value, meta)) return [];
   const allowed = boundsText(meta, meta.kind);
   return [problemOf('BOOK_OUT_OF_RANGE', steps, { given: writtenAs(entry), allowed })];
+};
+
+/** A unit that is none of its kind. */
+const unitProblems = (value: unknown, kind: Kind, steps: Steps): readonly Problem[] => {
+  if (typeof value !== 'string' || unitsOf(kind).some(({ id, label }) => id === value || label === value))
+    return [];
+  // any spelling will do that is read in a quantity
+  if (parseQuantity(`1 ${value}`, kind, { path: '' }).ok) return [];
+  return [
+    problemOf('BOOK_NOT_ONE_OF', steps, {
+      given: shown(value),
+      allowed: unitsOf(kind).map(({ label }) => label),
+    }),
+  ];
 };
 
 /** Two quantities of one part that stand the wrong way round. */
@@ -91,6 +107,8 @@ export const quantityProblems = (data: unknown): readonly Problem[] => {
   walk(data, {
     leaf: (value, form, steps) => {
       if (form.is === 'quantity') problems.push(...quantityProblem(value, form.quantity, steps));
+      if (form.is === 'text' && form.unitOf !== undefined)
+        problems.push(...unitProblems(value, form.unitOf, steps));
     },
     part: (value, form, steps) => {
       if (form.orders.length > 0) problems.push(...orderProblems(value, form, steps));

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { anyBook } from './any-book.arbitrary.ts';
 import { readBook } from './read-book.ts';
+import { anyBook } from './testing/any-book.ts';
 import { writeBook } from './write-book.ts';
 
 const demo = readFileSync('src/book/demo/flagon-line.json', 'utf8');

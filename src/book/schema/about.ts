@@ -1,31 +1,33 @@
-import { day, list, name, note, oneOf, part, words } from './part.ts';
+import type { Kind } from '../../quantity/kinds.ts';
+import { day, list, name, note, oneOf, part, unitOf, words } from './part.ts';
 import { tag } from './tag.ts';
 
-const unit = (of: string) => words(`Unit in which ${of} is shown, as written in a quantity.`);
+const unit = (kind: Kind, of: string) =>
+  unitOf(kind, `Unit in which ${of} is shown, as written in a quantity.`);
 
 export const units = part(
   'Units in which figures are shown, by what they measure.',
   {},
   {
-    pressure: unit('a pressure'),
-    flow: unit('a flow'),
-    volume: unit('a volume'),
-    length: unit('a length or height'),
-    bore: unit('a bore or other small size'),
-    level: unit('a level in a bottle'),
-    temperature: unit('a temperature'),
-    velocity: unit('a velocity'),
-    mass: unit('a mass'),
-    force: unit('a force'),
-    torque: unit('a torque'),
-    density: unit('a density'),
-    viscosity: unit('a viscosity'),
-    airFlow: unit('an air flow'),
-    airVolume: unit('an air volume'),
-    power: unit('a power'),
-    energy: unit('an energy'),
-    rate: unit('a rate'),
-    flowCoefficient: unit('a flow coefficient'),
+    pressure: unit('gaugePressure', 'a pressure'),
+    flow: unit('volumeFlow', 'a flow'),
+    volume: unit('volume', 'a volume'),
+    length: unit('length', 'a length or height'),
+    bore: unit('length', 'a bore or other small size'),
+    level: unit('length', 'a level in a bottle'),
+    temperature: unit('temperature', 'a temperature'),
+    velocity: unit('velocity', 'a velocity'),
+    mass: unit('mass', 'a mass'),
+    force: unit('force', 'a force'),
+    torque: unit('torque', 'a torque'),
+    density: unit('density', 'a density'),
+    viscosity: unit('dynamicViscosity', 'a viscosity'),
+    airFlow: unit('normalAirFlow', 'an air flow'),
+    airVolume: unit('normalAirVolume', 'an air volume'),
+    power: unit('power', 'a power'),
+    energy: unit('energy', 'an energy'),
+    rate: unit('rate', 'a rate'),
+    flowCoefficient: unit('flowCoefficient', 'a flow coefficient'),
   },
 );
 

@@ -1,5 +1,6 @@
 import './no-code-from-text.ts';
 import * as z from 'zod';
+import type { Kind } from '../../quantity/kinds.ts';
 
 type Shape = Record<string, z.ZodType>;
 type Optional<O extends Shape> = { [K in keyof O]: z.ZodExactOptional<O[K]> };
@@ -36,6 +37,16 @@ export const tabled = (rows: readonly string[], unless: string, description: str
     .max(200)
     .describe(`${description} Known: ${rows.join('; ')}. Any other needs ${unless}.`);
   tabledFields.add(field, { rows, unless });
+  return field;
+};
+
+/** A text that is a unit of a kind. */
+export const unitFields = z.registry<{ readonly unitOf: Kind }>();
+
+/** The unit in which quantities of a kind are shown. */
+export const unitOf = (kind: Kind, description: string): z.ZodString => {
+  const field = z.string().max(40).describe(description);
+  unitFields.add(field, { unitOf: kind });
   return field;
 };
 

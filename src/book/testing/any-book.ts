@@ -1,11 +1,11 @@
 import fc from 'fast-check';
-import { toSi, unitsOf } from '../quantity/convert.ts';
-import { formatQuantity } from '../quantity/format-quantity.ts';
-import type { Book } from './book.ts';
-import { bookForm, type Form, formFor } from './form.ts';
-import type { QuantityMeta } from './schema/quantity.ts';
-import type { Thing } from './schema/tag.ts';
-import { tagsOf } from './tag-path.ts';
+import { toSi, unitsOf } from '../../quantity/convert.ts';
+import { formatQuantity } from '../../quantity/format-quantity.ts';
+import type { Book } from '../book.ts';
+import { bookForm, type Form, formFor } from '../form.ts';
+import type { QuantityMeta } from '../schema/quantity.ts';
+import type { Thing } from '../schema/tag.ts';
+import { tagsOf } from '../tag-path.ts';
 
 type Part = Record<string, unknown>;
 
@@ -75,6 +75,7 @@ const anyOf = (form: Form): fc.Arbitrary<unknown> => {
           'names' in form.tag || form.tag.refersTo === 'any' ? 'any' : form.tag.refersTo.join('|');
         return fc.constant(`${awaits}${wanted}`);
       }
+      if (form.unitOf !== undefined) return fc.constantFrom(...unitsOf(form.unitOf).map(({ id }) => id));
       return form.table === undefined ? fc.string({ maxLength: 30 }) : fc.constantFrom(...form.table.rows);
     case 'word':
       return fc.constantFrom(...form.words);
