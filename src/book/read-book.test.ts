@@ -211,6 +211,22 @@ describe('reading a book', () => {
     ]);
   });
 
+  it.each([
+    ['12 furlongs-ish', 'QUANTITY_UNIT_UNKNOWN'],
+    ['25 bar', 'QUANTITY_WRONG_KIND'],
+    ['25', 'QUANTITY_UNIT_MISSING'],
+    ['1,050 mm', 'QUANTITY_AMBIGUOUS_NUMBER'],
+    [25, 'QUANTITY_FORM'],
+    [{ spread: '1 mm' }, 'QUANTITY_FORM'],
+    [{ value: ['30 mm', '20 mm'] }, 'QUANTITY_RANGE_REVERSED'],
+    [{ value: '25 mm', standing: 'guessed' }, 'QUANTITY_STANDING'],
+    [{ value: '25 mm', spread: '1 bar' }, 'QUANTITY_WRONG_KIND'],
+  ])('a bore of %j is %s', (value, code) => {
+    const problems = problemsIn(broken(bore, value));
+    expect(problems.map((problem) => problem.code)).toEqual([code]);
+    expect(problems[0]?.path.startsWith(bore)).toBe(true);
+  });
+
   it('leaves the prototype of objects alone', () => {
     readBook(
       '{ "twinfloor": 1, "__proto__": { "polluted": true }, "constructor": { "prototype": { "polluted": true } } }',
