@@ -1,8 +1,13 @@
+import { air } from './air.ts';
+import { drains } from './drains.ts';
+import { heat } from './heat.ts';
 import { list, name, note, oneOf, part, whole, words } from './part.ts';
+import { power } from './power.ts';
 import { quantity } from './quantity.ts';
+import { room } from './room.ts';
 import { supply } from './supply.ts';
 import { refersTo, tag } from './tag.ts';
-import { air, drains, heat, power, room, water } from './utilities.ts';
+import { water } from './water.ts';
 
 export const liquid = part(
   'What the line is run on.',
