@@ -26,8 +26,8 @@ export type Ended =
       readonly problems: readonly Problem[];
       /** The file whose inside the problems are about. */
       readonly heading?: string | undefined;
-      /** The sentence, where another door found the problem and has the words for it. */
-      readonly message?: string;
+      /** A sentence for each, where whoever found the problems has words that are not in this catalogue. */
+      readonly sentences?: readonly string[];
     };
 
 export interface Command {

@@ -2,10 +2,13 @@ import { type Command, everyCommand, type Option } from './command.ts';
 import { words } from './words.ts';
 import type { World } from './world.ts';
 
+/** Longer lines are hard to read. */
+const widest = 110;
+
 /** Two columns, the first as wide as its widest; the second wrapped to the terminal. */
 export const inColumns = (rows: readonly (readonly [string, string])[], columns: number): string => {
   const left = Math.max(...rows.map(([first]) => first.length)) + 2;
-  const right = Math.max(30, columns - left - 2);
+  const right = Math.max(30, Math.min(columns, widest) - left - 2);
   return rows
     .flatMap(([first, second]) => {
       const lines: string[] = [];

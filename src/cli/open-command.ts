@@ -36,7 +36,7 @@ export const openCommand: Command = {
       data,
       allowHosts: allowHosts.filter((name) => name !== ''),
     });
-    if (!opened.ok) return { problems: opened.problems, message: opened.message };
+    if (!opened.ok) return { problems: opened.problems, sentences: [opened.message] };
     const { address, kept, loopback, close } = opened.value;
     if (flags.has('json')) {
       const document: OpenedDocument = {

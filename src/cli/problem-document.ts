@@ -37,12 +37,11 @@ export const problemDocument = (
   };
 };
 
-/** `message` is the sentence of a single problem for which this door has no words. */
 export const problemsDocument = (
   problems: readonly Problem[],
-  message?: string,
+  sentences: readonly string[],
 ): z.infer<typeof problemsSchema> => ({
   document: 'twinfloor problems',
   version: 1,
-  problems: problems.map((problem) => problemDocument(problem, message)),
+  problems: problems.map((problem, i) => problemDocument(problem, sentences[i])),
 });

@@ -82,7 +82,7 @@ export const processWorld = ({ root, serve }: ProcessWorld): World => ({
   root,
   version: (JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }).version,
   locale: 'en',
-  columns: process.stdout.columns ?? 100,
+  columns: process.stdout.columns ?? 200,
   out: writer(process.stdout),
   err: writer(process.stderr),
   readBytes: (path, most) => readBytes(path, process.cwd(), most),

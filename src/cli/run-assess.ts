@@ -55,7 +55,7 @@ export const runAssess = async (call: Call, world: World): Promise<Ended> => {
     world.out(`${JSON.stringify(assessDocument(book, assessment, remedies), null, 2)}\n`);
   } else {
     const wishes = bookUnits(book, values.units as UnitSystem | undefined);
-    world.out(assessText(book, assessment, remedies, wishes, world));
+    world.out(assessText(assessment, remedies, { book, wishes, world }));
   }
   const isShort = assessment.floors.some(({ findings }) =>
     findings.some(({ verdict }) => verdict === 'short'),

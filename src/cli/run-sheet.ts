@@ -12,6 +12,7 @@ import { sheetHelp } from './sheet-help.ts';
 import { readSheetInputs } from './sheet-inputs.ts';
 import { inUserUnits } from './sheet-problems.ts';
 import { sheetText } from './sheet-text.ts';
+import { sheetSentence } from './sheet-words.ts';
 import { words } from './words.ts';
 import type { World } from './world.ts';
 
@@ -61,7 +62,8 @@ export const runSheetCommand = async ({ operands, values, flags }: Call, world: 
   const wishes = { byKind: inputs.value.units, system: asked ?? inputs.value.system };
   const computed = runSheet(sheet, inputs.value.values);
   if (!computed.ok) {
-    return { problems: inUserUnits(computed.problems, sheet, inputs.value.texts, wishes, world.locale) };
+    const problems = inUserUnits(computed.problems, sheet, inputs.value.texts, wishes, world.locale);
+    return { problems, sentences: problems.map((problem) => sheetSentence(entry.value.text, problem)) };
   }
   if (flags.has('json')) json(sheetDocument(entry.value, inputs.value.values, computed.value));
   else world.out(sheetText(entry.value, inputs.value, computed.value, wishes, world));

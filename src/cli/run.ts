@@ -22,20 +22,20 @@ const unknownCommand = (given: string): Problem => {
 interface Refusal {
   readonly problems: readonly Problem[];
   readonly heading?: string | undefined;
-  readonly message?: string;
+  readonly sentences?: readonly string[];
 }
 
 const tell = async (refusal: Refusal, json: boolean, world: World): Promise<number> => {
-  const { problems, heading, message } = refusal;
+  const { problems, heading, sentences = problems.map(sentenceOf) } = refusal;
   if (json) {
     // loaded only here: it brings the schema library
     const { problemsDocument } = await import('./problem-document.ts');
-    world.out(`${JSON.stringify(problemsDocument(problems, message), null, 2)}\n`);
+    world.out(`${JSON.stringify(problemsDocument(problems, sentences), null, 2)}\n`);
     return 2;
   }
   const first =
     heading === undefined ? [] : [words.say('validate.wrong', { path: heading, count: problems.length })];
-  world.err(`${[...first, ...(message === undefined ? problems.map(sentenceOf) : [message])].join('\n')}\n`);
+  world.err(`${[...first, ...sentences].join('\n')}\n`);
   return 2;
 };
 

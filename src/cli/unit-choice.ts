@@ -43,6 +43,8 @@ const has = (kind: Kind, unit: string): boolean => unitsOf(kind).some(({ id }) =
 export const unitFor = (kind: Kind, value: number, { byKind, system, small: bore }: UnitWishes): string => {
   if (kind === 'length' && bore !== undefined && value !== 0 && Math.abs(value) < 0.3) return bore;
   const wished = byKind[kind];
+  // an overflow in litres would be a row of zeros
+  if (kind === 'volume' && wished === 'L' && value !== 0 && Math.abs(value) < 1e-4) return 'mL';
   if (wished !== undefined) return wished;
   const us = system === 'us';
   const fine = small(kind, value, us);

@@ -9,6 +9,7 @@ import { cliProblemText } from './problems.text.ts';
 
 /** Every word that the command line may say, but those of the sheets, which come with their sheet. */
 export const words = makeCatalogue([
+  commandsText,
   ...sharedWords,
   quantityProblemText,
   prefixed('kind.', kindText),
@@ -16,5 +17,4 @@ export const words = makeCatalogue([
   storeProblemText,
   sheetProblemText,
   cliProblemText,
-  commandsText,
 ]);

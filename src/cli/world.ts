@@ -30,7 +30,7 @@ export interface World {
   readonly root: string;
   readonly version: string;
   readonly locale: string;
-  /** Width of the terminal in characters. */
+  /** Width of the terminal in characters; wide where nobody looks at it. */
   readonly columns: number;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;

@@ -1,0 +1,38 @@
+import type { FloorAssessment, Remedy } from '../floor/assessment.ts';
+import { formatNumber } from '../quantity/index.ts';
+import { placeText } from './place-text.ts';
+import { figureName, type Told } from './told.ts';
+import { words } from './words.ts';
+
+const remedyText = ({ lever, answer, nextSmaller, patch }: Remedy, { book, world }: Told): string => {
+  const name = words.has(`lever.${lever}`) ? words.say(`lever.${lever}`) : lever;
+  if (answer === undefined) return `    ${words.say('assess.remedy.none', { lever: name })}`;
+  const margin = (share: number) => formatNumber(Math.abs(share) * 100, world.locale, 2);
+  const next =
+    nextSmaller === undefined
+      ? ''
+      : `; ${words.say('assess.remedy.next', { text: nextSmaller.text, margin: margin(nextSmaller.margin) })}`;
+  const places = patch.map(({ path }) => placeText(book, path)).join('; ');
+  return `    ${words.say('assess.remedy', { lever: name, answer: answer.text })} (${places})${next}`;
+};
+
+/** What would carry each finding that is short, floor by floor. */
+export const remediesText = (
+  floors: readonly FloorAssessment[],
+  remedies: readonly Remedy[],
+  told: Told,
+): string => {
+  const of = (floor: string, finding: string) =>
+    remedies.filter((one) => one.floor === floor && one.finding === finding);
+  return [
+    words.say('assess.remedies'),
+    ...floors.flatMap(({ floor, name, findings }) =>
+      findings
+        .filter(({ id }) => of(floor, id).length > 0)
+        .flatMap(({ id }) => [
+          `  ${name}, ${figureName(id)}`,
+          ...of(floor, id).map((one) => remedyText(one, told)),
+        ]),
+    ),
+  ].join('\n');
+};
