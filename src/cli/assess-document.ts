@@ -11,7 +11,6 @@ import type {
 import { type Kind, kinds } from '../quantity/kinds.ts';
 import type { Field, Note } from '../sheets/frame.ts';
 import { sheetEntries } from '../sheets/registry.ts';
-import { problemDocument, problemSchema } from './problem-document.ts';
 import { noteSchema, valueDocument, valueSchema } from './quantity-document.ts';
 import { noteSentence } from './sheet-words.ts';
 import { words } from './words.ts';
@@ -119,7 +118,6 @@ const floorSchema = z.strictObject({
     ),
   tank: z.array(z.strictObject({ seconds: number, level: number })),
   workings: z.array(workingSchema),
-  problems: z.array(problemSchema),
   notes: z.array(noteSchema),
 });
 
@@ -127,11 +125,15 @@ const remedySchema = z.strictObject({
   floor: z.string(),
   finding: z.string(),
   lever: z.string(),
+  path: z.string().describe('The place in the book that the lever turns; the first of several'),
   patch: z
     .array(z.strictObject({ path: z.string(), value: z.unknown() }))
     .describe('Empty where nothing carries'),
   answer: z.strictObject({ kind: z.string(), unit: z.string(), value: number, text: z.string() }).optional(),
-  nextSmaller: z.strictObject({ text: z.string(), margin: number }).optional(),
+  nextSmaller: z
+    .strictObject({ text: z.string(), margin: number.optional() })
+    .optional()
+    .describe('What the next smaller candidate still gives, and by how much it misses'),
   margin: number.optional(),
 });
 
@@ -258,7 +260,6 @@ const floorDocument = (floor: FloorAssessment): z.infer<typeof floorSchema> => {
     },
     tank: floor.tank.map(({ time, level }) => ({ seconds: time, level })),
     workings: floor.workings.map(workingDocument),
-    problems: floor.problems.map((problem) => problemDocument(problem)),
     notes: floor.notes.map((note) => noteDocument(note)),
   };
 };

@@ -4,13 +4,12 @@ import { holdText } from './hold-text.ts';
 import { lanesText } from './lanes-text.ts';
 import { placeText } from './place-text.ts';
 import { remediesText } from './remedies-text.ts';
-import { sentenceOf } from './sentence.ts';
 import type { Told } from './told.ts';
 import { words } from './words.ts';
 
-/** What the reader must know beside the figures: problems, notes, what was assumed and what is not known. */
+/** What the reader must know beside the figures: notes, what was assumed and what is not known. */
 const remarks = (floor: FloorAssessment, { book }: Told): readonly string[] => {
-  const { name, problems, figures, findings } = floor;
+  const { name, figures, findings } = floor;
   const notes = [...floor.notes, ...findings.flatMap((finding) => finding.notes)];
   const paths = (of: 'assumed' | 'missing') => [
     ...new Set(Object.values(figures).flatMap((figure) => figure[of])),
@@ -19,7 +18,6 @@ const remarks = (floor: FloorAssessment, { book }: Told): readonly string[] => {
   const assumed = paths('assumed');
   const missing = paths('missing');
   const sentences = [
-    ...problems.map(sentenceOf),
     ...new Set(notes.map(({ code, parts }) => words.say(code, parts))),
     ...(assumed.length === 0
       ? []

@@ -4,16 +4,16 @@ import { placeText } from './place-text.ts';
 import { figureName, type Told } from './told.ts';
 import { words } from './words.ts';
 
-const remedyText = ({ lever, answer, nextSmaller, patch }: Remedy, { book, world }: Told): string => {
+const remedyText = ({ lever, answer, nextSmaller, path }: Remedy, { book, world }: Told): string => {
   const name = words.has(`lever.${lever}`) ? words.say(`lever.${lever}`) : lever;
-  if (answer === undefined) return `    ${words.say('assess.remedy.none', { lever: name })}`;
-  const margin = (share: number) => formatNumber(Math.abs(share) * 100, world.locale, 2);
+  const place = placeText(book, path);
+  if (answer === undefined) return `    ${words.say('assess.remedy.none', { place })}`;
+  const misses = (share: number) => formatNumber(Math.abs(share) * 100, world.locale, 2);
   const next =
-    nextSmaller === undefined
+    nextSmaller?.margin === undefined
       ? ''
-      : `; ${words.say('assess.remedy.next', { text: nextSmaller.text, margin: margin(nextSmaller.margin) })}`;
-  const places = patch.map(({ path }) => placeText(book, path)).join('; ');
-  return `    ${words.say('assess.remedy', { lever: name, answer: answer.text })} (${places})${next}`;
+      : `; ${words.say('assess.remedy.next', { text: nextSmaller.text, margin: misses(nextSmaller.margin) })}`;
+  return `    ${words.say('assess.remedy', { lever: name, answer: answer.text, place })}${next}`;
 };
 
 /** What would carry each finding that is short, floor by floor. */

@@ -51,8 +51,16 @@ const runCommand = async (command: Command, argv: readonly string[], world: Worl
   return typeof ended === 'number' ? ended : await tell(ended, json, world);
 };
 
+/** No-break spaces keep a number beside its unit while lines are cut; in a terminal they only hinder searching. */
+const plainSpaces = (world: World): World => ({
+  ...world,
+  out: (text) => world.out(text.replaceAll('\u00a0', ' ')),
+  err: (text) => world.err(text.replaceAll('\u00a0', ' ')),
+});
+
 /** Runs one call of the command line and gives its exit status: 0 fine, 1 a finding is short, 2 bad input. */
-export const run = async (argv: readonly string[], world: World): Promise<number> => {
+export const run = async (argv: readonly string[], given: World): Promise<number> => {
+  const world = plainSpaces(given);
   const [name, ...rest] = argv;
   try {
     if (name === '--version') {
