@@ -1,5 +1,4 @@
 import type { Kind } from '../quantity/kinds.ts';
-import type { Problem } from '../quantity/problem.ts';
 import type { Note, Values } from '../sheets/frame.ts';
 
 /** A sheet with the numbers that were put through it. All values SI. */
@@ -143,7 +142,6 @@ export interface FloorAssessment {
   /** Tank over the agreed hour: time, surface level or share of volume left. */
   readonly tank: readonly { readonly time: number; readonly level: number }[];
   readonly workings: readonly Working[];
-  readonly problems: readonly Problem[];
   readonly notes: readonly Note[];
 }
 
@@ -155,6 +153,8 @@ export interface Assessment {
 /** The least change that carries a finding, or that none does. */
 export interface Remedy {
   readonly lever: string;
+  /** The place in the book that the lever turns; the first of several. */
+  readonly path: string;
   readonly finding: string;
   readonly floor: string;
   /** Patches of the book, path and the text to put there; empty where no candidate carries. */
@@ -162,6 +162,6 @@ export interface Remedy {
   /** Shown answer, SI, with its kind; absent where none carries. */
   readonly answer?: { readonly kind: Kind; readonly value: number; readonly text: string };
   /** What the next smaller candidate still gives, and by how much it misses. */
-  readonly nextSmaller?: { readonly text: string; readonly margin: number };
+  readonly nextSmaller?: { readonly text: string; readonly margin?: number };
   readonly margin?: number;
 }

@@ -1,6 +1,6 @@
 import type { LaneFill } from '../hydraulics/fill-row.ts';
 import { tankOf } from '../hydraulics/stored.ts';
-import { timeLeftForFill } from '../line/time-left-for-fill.ts';
+import { type TimeLeft, timeLeftForFill } from '../line/time-left-for-fill.ts';
 import type { Kind } from '../quantity/kinds.ts';
 import { bottleRate } from '../sheets/rate/bottle-rate.ts';
 import { fillStationTime } from '../sheets/rate/fill-station-time.ts';
@@ -111,18 +111,25 @@ const defined = (values: { readonly [K in FigureId]?: number | undefined }): Fig
 /**
  * The figures of a floor from its solution.
  *
+ * Symbols  known  the time that the agreed rate leaves, where it has been found already
  * Returns  those that can be computed; `manifoldPressureNeeded` only on demand, since it is a search of its own
  */
 export const figureValues = (
   model: FloorModel,
   solution: FloorSolution,
   limits: FloorLimits,
+  known?: { readonly timeLeft: TimeLeft | undefined },
 ): FigureValues => {
   const { fill, line, hour } = solution;
   const { times, agreedRate, level } = model;
   const station = line?.times.fill;
   const tank = fill === undefined ? undefined : tankOf(fill.system.source);
-  const left = agreedRate === undefined ? undefined : timeLeftForFill(times, agreedRate);
+  const left =
+    known === undefined
+      ? agreedRate === undefined
+        ? undefined
+        : timeLeftForFill(times, agreedRate)
+      : known.timeLeft;
   const jet = fill === undefined ? undefined : worstJet(fill, model.lanes, limits);
   const drawnMost = hour?.drawnMost ?? 0;
   const gravity = fill?.system.source.kind === 'gravity' ? fill.system.source : undefined;

@@ -1,3 +1,4 @@
 export { type AssessOptions, assessBook } from './assess-book.ts';
 export type * from './assessment.ts';
 export { type FigureId, figureKinds } from './figure-values.ts';
+export { eachRemedy, type RemedyQuestion, remediesFor } from './remedies/remedies-for.ts';

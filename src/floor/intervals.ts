@@ -1,9 +1,11 @@
+import { stillSystem } from '../hydraulics/still-system.ts';
+import { timeLeftForFill } from '../line/time-left-for-fill.ts';
 import type { BookReader } from './book-reader.ts';
 import { type FigureId, type FigureValues, figureValues } from './figure-values.ts';
 import { findingSpecs, gapOf } from './finding-specs.ts';
 import { type FloorInputs, readFloor } from './read-floor.ts';
 import { readLimits } from './read-limits.ts';
-import { type FloorSolution, solveFloor } from './solve-floor.ts';
+import { type FloorModel, type FloorSolution, solveFloor } from './solve-floor.ts';
 
 export interface Interval {
   readonly low: number;
@@ -43,12 +45,79 @@ export const uncertainPlaces = (inputs: FloorInputs) =>
     .filter(([, reading]) => reading.shape !== 'exact')
     .map(([path, reading]) => ({ path, ends: [reading.low as number, reading.high as number] as const }));
 
-/** A variation in which tank and vessel move no more than before has the hour of its own cycle. */
-const likeHour = (inputs: FloorInputs, solution: FloorSolution): FloorSolution['hour'] => {
+/** An hour in which every row is like the first holds for a variation too, while the make-up still covers the draw. */
+const evenHour = (solution: FloorSolution): FloorSolution['hour'] => {
   const { hour, line } = solution;
-  if (hour === undefined || line === undefined) return undefined;
-  const still = Math.abs(hour.rate.mean / line.rate - 1) < 1e-6 && hour.ranDry === undefined;
-  return still && inputs.model.system !== undefined ? hour : undefined;
+  if (hour === undefined || line === undefined || hour.ranDry !== undefined) return undefined;
+  return Math.abs(hour.rate.mean / line.rate - 1) < 1e-6 ? hour : undefined;
+};
+
+/** What the variations of a floor start from, and how each is solved at the least cost that changes no difference. */
+interface Base {
+  readonly values: FigureValues;
+  readonly vary: (path: string, value: number) => FigureValues;
+}
+
+const baseOf = (
+  reader: BookReader,
+  floor: number,
+  format: string | undefined,
+  inputs: FloorInputs,
+  solution: FloorSolution,
+  values: FigureValues,
+): Base => {
+  const hour = evenHour(solution);
+  const { fill } = solution;
+  const canStill = hour !== undefined && fill !== undefined;
+  const { agreedRate } = inputs.model;
+  const timeLeft = agreedRate === undefined ? undefined : timeLeftForFill(inputs.model.times, agreedRate);
+
+  /** The counts stay those of the floor as it is: they are set once, whatever the truth turns out to be. */
+  const counted = (model: FloorModel): FloorModel => {
+    if (fill === undefined || model.system === undefined) return model;
+    const preset = (i: number): number => fill.system.lanes[i]!.preset;
+    return {
+      ...model,
+      lanes: model.lanes.map((lane, i) => ({
+        ...lane,
+        preset: preset(i),
+        presetPath: lane.presetPath ?? '',
+      })),
+      system: {
+        ...model.system,
+        lanes: model.system.lanes.map((lane, i) => ({ ...lane, preset: preset(i) })),
+      },
+    };
+  };
+  const solve = (given: FloorModel, sameFill: FloorSolution['fill']): FloorSolution => {
+    const model = counted(given);
+    const still =
+      canStill && model.system !== undefined ? stillSystem(model.system, fill.row.drawn) : undefined;
+    const solved = solveFloor(still === undefined ? model : { ...model, system: still }, {
+      ...(sameFill === undefined ? {} : { fill: sameFill }),
+      ...(hour === undefined ? {} : { hour }),
+    });
+    return still === undefined || solved.fill === undefined || model.system === undefined
+      ? solved
+      : { ...solved, fill: { ...solved.fill, system: model.system } };
+  };
+  const base = canStill ? solve(inputs.model, undefined) : solution;
+  const known = { timeLeft };
+  return {
+    values: canStill ? figureValues(inputs.model, base, readLimits(inputs), known) : values,
+    vary: (path, value) => {
+      const untouched = {
+        inputs,
+        fill: !inputs.forFill.account.used.has(path),
+        line: !inputs.forLine.account.used.has(path),
+        agreement: !inputs.forAgreement.account.used.has(path),
+      };
+      const varied = readFloor(reader.vary(new Map([[path, value]])), floor, format, untouched);
+      const solved = solve(varied.model, untouched.fill ? base.fill : undefined);
+      const sameLine = untouched.line && untouched.agreement;
+      return figureValues(varied.model, solved, readLimits(varied), sameLine ? known : undefined);
+    },
+  };
 };
 
 /**
@@ -71,22 +140,24 @@ export const intervalsOf = (
 ): Intervals => {
   const figures: Partial<Record<FigureId, Move>> = {};
   const gaps: Record<string, GapSum> = {};
-  const hourLike = likeHour(inputs, solution);
+  const uncertain = uncertainPlaces(inputs);
+  if (uncertain.length === 0) return { figures: {}, gaps: {} };
+  const base = baseOf(reader, floor, format, inputs, solution, values);
   const ids = Object.keys(values) as FigureId[];
-  for (const { path, ends } of uncertainPlaces(inputs)) {
+  for (const { path, ends } of uncertain) {
     const moves: Partial<Record<FigureId, Move>> = {};
     const gapMoves: Record<string, Move> = {};
     for (const end of ends) {
-      const varied = readFloor(reader.vary(new Map([[path, end]])), floor, format);
-      const other = figureValues(varied.model, solveFloor(varied.model, hourLike), readLimits(varied));
+      const other = base.vary(path, end);
       for (const id of ids) {
-        const change = (other[id] ?? values[id]!) - values[id]!;
+        const from = base.values[id];
+        const change = from === undefined ? 0 : (other[id] ?? from) - from;
         const move = ownOf(moves, id, nothing);
         move.up = Math.max(move.up, change);
         move.down = Math.max(move.down, -change);
       }
       for (const spec of findingSpecs) {
-        const before = gapOf(spec, values);
+        const before = gapOf(spec, base.values);
         const after = gapOf(spec, other);
         if (before === undefined || after === undefined) continue;
         const move = ownOf(gapMoves, spec.id, nothing);

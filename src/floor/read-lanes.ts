@@ -73,10 +73,13 @@ const settingPath = (
   field: 'preset' | 'changeOver',
 ): { readonly path: string; readonly count: number } | undefined => {
   const settings = floor.settings ?? [];
-  const here = settings.findIndex(
-    (s) => s.lane === lane.tag && (s.format === undefined || s.format === format) && s[field] !== undefined,
-  );
-  if (here >= 0) return { path: `${floorPath}/settings/${here}/${field}`, count: settings[here]![field]! };
+  // what is set for this format goes before what is set for all
+  const here = [format, undefined]
+    .map((of) => settings.findIndex((s) => s.lane === lane.tag && s.format === of && s[field] !== undefined))
+    .find((index) => index >= 0);
+  if (here !== undefined) {
+    return { path: `${floorPath}/settings/${here}/${field}`, count: settings[here]![field]! };
+  }
   const presets = lane.presets ?? [];
   const own = presets.findIndex((p) => p.format === format && p[field] !== undefined);
   if (own >= 0) return { path: `${lanePath}/presets/${own}/${field}`, count: presets[own]![field]! };

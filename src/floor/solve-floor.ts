@@ -4,7 +4,7 @@ import { presetsForLevel } from '../hydraulics/preset-for-level.ts';
 import { rowTable } from '../hydraulics/row-table.ts';
 import { type RunInertia, runInertia } from '../hydraulics/run-inertia.ts';
 import { type RunSurge, runSurge } from '../hydraulics/run-surge.ts';
-import { restStored, startStored, tankOf } from '../hydraulics/stored.ts';
+import { restStored, type Stored, startStored, tankOf } from '../hydraulics/stored.ts';
 import { full, supplyPressure } from '../hydraulics/supply.ts';
 import type { FillSystem } from '../hydraulics/system.ts';
 import { type HourRate, hourRate } from '../line/hour-rate.ts';
@@ -96,16 +96,21 @@ const solveHour = (model: FloorModel, fill: FillSolution, line: LineSolution): H
   const vessel = source.kind === 'pumped' && source.vessel !== undefined;
   const finite =
     tank !== undefined && (tank.area < Number.POSITIVE_INFINITY || tank.usable < Number.POSITIVE_INFINITY);
-  if (!vessel && !finite) {
-    return { rate: { mean: line.rate, worst: line.rate }, drawnMost: 0 };
+  const even = { rate: { mean: line.rate, worst: line.rate } };
+  if (!vessel && !finite) return { ...even, drawnMost: 0 };
+  const rest = (stored: Stored, seconds: number): Stored =>
+    restStored(source, liquid.density, stored, seconds);
+  if (!vessel && fill.row.ranDry === undefined) {
+    // made up again before the next row: every row is like the first
+    const again = rest(fill.row.stored, line.period - fill.row.drawTime);
+    if (again.drawn === 0) return { ...even, drawnMost: fill.row.stored.drawn };
   }
-  const supply = {
-    row: rowTable(fill.system),
-    start: startStored(source),
-    rest: (stored: ReturnType<typeof startStored>, seconds: number) =>
-      restStored(source, liquid.density, stored, seconds),
-  };
-  const walk = walkLine(line.times, line.graph, supply, model.agreedTime);
+  const walk = walkLine(
+    line.times,
+    line.graph,
+    { row: rowTable(fill.system), start: startStored(source), rest },
+    model.agreedTime,
+  );
   const drawnMost = walk.fills.reduce((most, each) => Math.max(most, each.drawn), 0);
   const dry = walk.fills.find((each) => tank !== undefined && each.drawn >= tank.usable * (1 - 1e-9));
   return {
@@ -116,16 +121,23 @@ const solveHour = (model: FloorModel, fill: FillSolution, line: LineSolution): H
   };
 };
 
+/** Parts of an earlier solution that a change does not touch. */
+export interface LikeBefore {
+  readonly fill?: FillSolution;
+  /** Taken over where the make-up still covers the draw, so that no row differs from another. */
+  readonly hour?: HourSolution;
+}
+
 /**
  * What one floor makes the line do.
  *
  * Method   fill: the row of bottles event by event; line: the longest mean cycle with that fill and its lag;
  *          hour: row by row while tank and vessel move
- * Symbols  hourLike  the hour of a like floor: taken over where the make-up still covers the draw, so that no row differs
+ * Symbols  before  parts of an earlier solution that still hold
  * Returns  what can be computed; parts whose inputs are missing are absent
  */
-export const solveFloor = (model: FloorModel, hourLike?: HourSolution): FloorSolution => {
-  const fill = solveFill(model);
+export const solveFloor = (model: FloorModel, before: LikeBefore = {}): FloorSolution => {
+  const fill = before.fill ?? solveFill(model);
   if (fill === undefined) {
     // without a fill the washer and the closing station can still be looked at
     const { fill: _, ...others } = model.times;
@@ -142,9 +154,9 @@ export const solveFloor = (model: FloorModel, hourLike?: HourSolution): FloorSol
   if (line === undefined) return { fill };
   if ('deadlock' in line) return { fill, ...line };
   const makeUp = tankOf(fill.system.source)?.makeUp ?? Number.POSITIVE_INFINITY;
-  const still = hourLike !== undefined && (fill.row.drawn / line.period) * (1 + 1e-9) <= makeUp;
+  const still = before.hour !== undefined && (fill.row.drawn / line.period) * (1 + 1e-9) <= makeUp;
   const hour = still
-    ? { rate: { mean: line.rate, worst: line.rate }, drawnMost: hourLike.drawnMost }
+    ? { rate: { mean: line.rate, worst: line.rate }, drawnMost: before.hour.drawnMost }
     : solveHour(model, fill, line);
   return { fill, line, hour };
 };

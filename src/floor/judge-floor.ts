@@ -1,0 +1,168 @@
+import { pressureNeeded } from '../hydraulics/pressure-needed.ts';
+import type { Note } from '../sheets/frame.ts';
+import type { Figure, Finding, Verdict } from './assessment.ts';
+import type { Account, BookReader } from './book-reader.ts';
+import { type FigureId, type FigureValues, figureKinds, figureValues } from './figure-values.ts';
+import { type FindingSpec, findingSpecs, gapOf, groundOf } from './finding-specs.ts';
+import { type Intervals, intervalsOf } from './intervals.ts';
+import { type FloorInputs, readFloor } from './read-floor.ts';
+import { limitPaths, readLimits } from './read-limits.ts';
+import { type FloorSolution, solveFloor } from './solve-floor.ts';
+
+/** Working and its output for each figure that has one. */
+export type Opens = { readonly [K in FigureId]?: { readonly working: number; readonly output: string } };
+
+const grounds = (inputs: FloorInputs, id: FigureId): readonly Account[] => {
+  const fill = inputs.forFill.account;
+  const line = inputs.forLine.account;
+  switch (groundOf[id]) {
+    case 'fill':
+      return [fill];
+    case 'line':
+      return [line];
+    case 'both':
+      return [fill, line];
+    case 'agreement':
+      return [inputs.forAgreement.account];
+  }
+};
+
+/** Places whose absence alone makes a limit unknown. */
+const limitMissing = (inputs: FloorInputs, id: FigureId): readonly string[] => {
+  const paths = limitPaths(inputs);
+  const own: Partial<Record<FigureId, string | undefined>> = {
+    rating: paths.rating,
+    jetAllowed: paths.jetBeforeCovered ?? `${inputs.floorPath}/liquid/product`,
+    makeUp: paths.makeUp,
+    tankOutlet: paths.outlet,
+    tankLow: `${inputs.floorPath}/supply/source/area`,
+    level: `${inputs.formatPath}/level`,
+    jetSpeed: inputs.model.lanes.some((lane) => lane.nozzleBore === undefined)
+      ? `${inputs.model.lanes.find((lane) => lane.nozzleBore === undefined)!.path}/nozzleBore`
+      : undefined,
+    agreedRate: inputs.ratePath,
+    // bottles in a shift want to know what stops the line, and for how long
+    shiftOutput: `${inputs.stationPath ?? '/line/stations'}/stops`,
+    takeOffRate: (inputs.forLine.book.line?.stations ?? [])
+      .map((station, i) => (station.kind === 'take-off' ? `/line/stations/${i}/rate` : undefined))
+      .find((path) => path !== undefined),
+  };
+  const path = own[id];
+  return path === undefined ? [] : [path];
+};
+
+const figure = (
+  inputs: FloorInputs,
+  values: FigureValues,
+  intervals: Intervals,
+  opens: Opens,
+  id: FigureId,
+): Figure => {
+  const value = values[id];
+  const accounts = grounds(inputs, id);
+  const interval = intervals.figures[id];
+  const missing =
+    value === undefined
+      ? [...new Set([...limitMissing(inputs, id), ...accounts.flatMap((account) => [...account.missing])])]
+      : [];
+  return {
+    id,
+    kind: figureKinds[id],
+    assumed: [...new Set(accounts.flatMap((account) => [...account.assumed]))],
+    missing,
+    ...(value === undefined ? {} : { value }),
+    ...(interval === undefined || value === undefined ? {} : interval),
+    ...(opens[id] ?? {}),
+  };
+};
+
+/** A gap this small against its demand is rounding, not a shortage. */
+const rounding = 1e-9;
+
+const verdictOf = (
+  gap: number | undefined,
+  interval: { low: number; high: number } | undefined,
+  scale: number,
+): Verdict => {
+  if (gap === undefined) return 'unknown';
+  const low = interval?.low ?? gap;
+  const high = interval?.high ?? gap;
+  if (low >= -rounding * scale) return 'carries';
+  return high < 0 ? 'short' : 'unknown';
+};
+
+const finding = (
+  spec: FindingSpec,
+  values: FigureValues,
+  intervals: Intervals,
+  figures: Readonly<Record<string, Figure>>,
+): Finding => {
+  const decider = findingSpecs.find((each) => each.id === (spec.decidedBy ?? spec.id))!;
+  const gap = gapOf(decider, values);
+  const own = gapOf(spec, values);
+  const demand = values[spec.demand];
+  const interval = intervals.gaps[decider.id];
+  const verdict =
+    own === undefined ? 'unknown' : verdictOf(gap, interval, Math.abs(values[decider.demand] ?? 1));
+  const have = figures[spec.have]!;
+  const asked = figures[spec.demand]!;
+  const decides =
+    verdict !== 'unknown' ? undefined : (have.missing[0] ?? asked.missing[0] ?? interval?.widest);
+  const notes: Note[] = [];
+  return {
+    id: spec.id,
+    verdict,
+    demand: asked,
+    have,
+    sense: spec.sense,
+    levers: spec.levers,
+    notes,
+    ...(own === undefined || demand === undefined || demand === 0 ? {} : { margin: own / Math.abs(demand) }),
+    ...(decides === undefined ? {} : { decides }),
+  };
+};
+
+/** One floor judged: its figures and findings, without the workings. */
+export interface Judgement {
+  readonly inputs: FloorInputs;
+  readonly solution: FloorSolution;
+  readonly values: FigureValues;
+  readonly findings: readonly Finding[];
+  readonly figures: Readonly<Record<string, Figure>>;
+}
+
+/**
+ * Demand against what one floor has.
+ *
+ * Symbols  opens  gives the working of each figure, once the numbers are known; a search for remedies needs none
+ */
+export const judgeFloor = (
+  reader: BookReader,
+  floor: number,
+  format: string | undefined,
+  opens: (inputs: FloorInputs, solution: FloorSolution, values: FigureValues) => Opens = () => ({}),
+): Judgement => {
+  const inputs = readFloor(reader, floor, format);
+  const limits = readLimits(inputs);
+  const solution = solveFloor(inputs.model);
+  let values = figureValues(inputs.model, solution, limits);
+  const { fill } = solution;
+  if (fill !== undefined && values.fillTimeLeft !== undefined) {
+    const needed = pressureNeeded(fill.system, fill, values.fillTimeLeft);
+    if (needed !== undefined) values = { ...values, manifoldPressureNeeded: needed };
+  }
+  const intervals = intervalsOf(reader, floor, format, inputs, solution, values);
+  const opened = opens(inputs, solution, values);
+  const figures = Object.fromEntries(
+    (Object.keys(figureKinds) as FigureId[]).map((id) => [id, figure(inputs, values, intervals, opened, id)]),
+  );
+  return {
+    inputs,
+    solution,
+    values,
+    figures,
+    findings: findingSpecs
+      .filter((spec) => spec.asked(inputs, values))
+      .map((spec) => finding(spec, values, intervals, figures)),
+  };
+};
