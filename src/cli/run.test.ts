@@ -31,11 +31,14 @@ const file = (name: string, content: string | Uint8Array): string => {
   return path;
 };
 
+// one for all calls: each listens to the streams of this process
+const own = processWorld({ root, serve: () => Promise.reject(new Error('not asked')) });
+
 const call = async (argv: readonly string[], more: Partial<World> = {}) => {
   let out = '';
   let err = '';
   const world: World = {
-    ...processWorld({ root, serve: () => Promise.reject(new Error('not asked')) }),
+    ...own,
     columns: 200,
     out: (text) => {
       out += text;
@@ -62,12 +65,12 @@ describe('help', () => {
     for (const command of commands) {
       expect(out).toContain(`twinfloor ${command.name}`);
       expect(out).toContain(command.examples[0]);
-      const own = await call([command.name, '--help']);
-      expect(own.status).toBe(0);
-      for (const { name } of command.options) expect(own.out).toContain(`--${name}`);
-      expect(own.out).toContain('0 fine, 1 a finding is short, 2 bad input');
+      const help = await call([command.name, '--help']);
+      expect(help.status).toBe(0);
+      for (const { name } of command.options) expect(help.out).toContain(`--${name}`);
+      expect(help.out).toContain('0 fine, 1 a finding is short, 2 bad input');
       // a key without words would stand there as it is
-      expect(own.out).not.toMatch(/\b(?:option|command|cli)\.[a-z]/);
+      expect(help.out).not.toMatch(/\b(?:option|command|cli)\.[a-z]/);
     }
   });
 
