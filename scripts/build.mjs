@@ -53,6 +53,23 @@ const doors = (outDir) => ({
   },
 });
 
+/** Makes the folder the new dist. Another build may do the same at this moment: then the later one stands. */
+const putInPlace = (making) => {
+  const dist = join(projectRoot, 'dist');
+  const former = join(projectRoot, `dist.former-${process.pid}`);
+  for (let tries = 0; ; tries += 1) {
+    try {
+      if (existsSync(dist)) renameSync(dist, former);
+      renameSync(making, dist);
+      break;
+    } catch (cause) {
+      if (tries === 10) throw cause;
+    } finally {
+      rmSync(former, { recursive: true, force: true });
+    }
+  }
+};
+
 /**
  * Builds into a folder of its own and puts it in place in one step at the end: a build that breaks off, or two
  * at a time, never leave a half-made dist behind.
@@ -71,11 +88,7 @@ export const build = async () => {
     });
     await compressUnder(join(making, 'web'));
     writeFileSync(join(making, 'made-from'), digest);
-    const dist = join(projectRoot, 'dist');
-    const former = join(projectRoot, `dist.former-${process.pid}`);
-    if (existsSync(dist)) renameSync(dist, former);
-    renameSync(making, dist);
-    rmSync(former, { recursive: true, force: true });
+    putInPlace(making);
   } finally {
     rmSync(making, { recursive: true, force: true });
   }

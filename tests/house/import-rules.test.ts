@@ -79,6 +79,13 @@ const lines: { file: string; line: string; fires?: string }[] = [
   { file: 'src/floor/fitted.ts', line: "import '../sheets/one.cases.ts';", fires: 'cases-are-evidence' },
   { file: 'src/sheets/registry.ts', line: "import './one.cases.ts';" },
   { file: 'src/line/leaf.ts', line: "import '../sheets/one.test.ts';", fires: 'tests-are-leaves' },
+  {
+    file: 'src/line/odd.ts',
+    line: "import '../sheets/one.arbitrary.ts';",
+    fires: 'generators-are-for-tests',
+  },
+  { file: 'src/line/odd.test.ts', line: "import '../sheets/one.arbitrary.ts';" },
+  { file: 'src/sheets/one.arbitrary.ts', line: "import 'fastify';" },
   // a cycle is reported once, at the first of its files
   { file: 'src/line/about.ts', line: "import './round.ts';", fires: 'no-cycles' },
   { file: 'src/line/nowhere.ts', line: "import './not-there.ts';", fires: 'resolvable' },
