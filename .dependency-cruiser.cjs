@@ -41,7 +41,7 @@ const pure = [
 ];
 
 /** Tests may look anywhere: they hold one layer against another. */
-const tests = '\\.(?:test|test-d|arbitrary)\\.tsx?$';
+const tests = '(?:\\.(?:test|test-d|arbitrary)\\.tsx?$|^src/[^/]+/testing/)';
 const contract = '^src/server/(?:api|client)\\.ts$';
 
 const mayImport = (name) => [...new Set([name, ...(name === 'text' ? [] : ['text']), ...layers[name]])];
@@ -147,10 +147,10 @@ module.exports = {
     {
       name: 'generators-are-for-tests',
       comment:
-        'Generators of odd inputs (*.arbitrary.ts) bring the library of property tests: only tests may import them. What the code needs itself stands in a file of its own.',
+        'Generators of odd inputs (*.arbitrary.ts, testing/) bring the library of property tests: only tests may import them. What the code needs itself stands in a file of its own.',
       severity: 'error',
       from: { path: '^src/', pathNot: [tests] },
-      to: { path: '\\.arbitrary\\.ts$' },
+      to: { path: '(?:\\.arbitrary\\.ts$|^src/[^/]+/testing/)' },
     },
     {
       name: 'no-cycles',

@@ -96,5 +96,10 @@ export const build = async () => {
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
   requireNode();
-  await build();
+  try {
+    await build();
+  } catch (cause) {
+    process.stderr.write(`${cause instanceof Error ? cause.message : String(cause)}\n`);
+    process.exitCode = 1;
+  }
 }
