@@ -50,6 +50,19 @@ const applied = (data: unknown, [step, ...rest]: readonly string[], patch: Patch
 };
 
 /**
+ * The book with some changes, not read anew: for a search that tries many values of which one is written.
+ * What the changes would break is not looked at; `patchBook` does.
+ */
+export const tryPatches = (book: Book, patches: readonly Patch[]): Book => {
+  let data: unknown = book;
+  for (const patch of patches) {
+    const next = applied(data, stepsOf(patch.path), patch);
+    if (next !== nowhere) data = next;
+  }
+  return data as Book;
+};
+
+/**
  * A book with some changes, read anew as a whole: a change that would break it anywhere is refused with what it
  * breaks. The given book stays as it was, and the parts that no change touches are shared.
  *

@@ -92,10 +92,12 @@ export const assessFloor = (
 ): FloorAssessment => {
   const tracer = makeTracer();
   let lanes: readonly LaneTrace[] = [];
-  const { inputs, solution, figures, findings } = judgeFloor(reader, floor, format, (...judged) => {
-    const traced = traceAll(tracer, ...judged);
-    lanes = traced.lanes;
-    return traced.opens;
+  const { inputs, solution, figures, findings } = judgeFloor(reader, floor, format, {
+    opens: (...judged) => {
+      const traced = traceAll(tracer, ...judged);
+      lanes = traced.lanes;
+      return traced.opens;
+    },
   });
   const book = reader.book.floors![floor]!;
   const hold = holdOf(inputs, solution);

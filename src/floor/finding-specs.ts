@@ -178,6 +178,9 @@ export const findingSpecs: readonly FindingSpec[] = [
   },
 ];
 
+/** Findings that want the hour walked. */
+export const wantsHour = (id: string): boolean => ['hourRate', 'tankLevel', 'tankVolume'].includes(id);
+
 /** How far a finding is on the good side. */
 export const gapOf = (spec: FindingSpec, values: FigureValues): number | undefined => {
   const have = values[spec.have];

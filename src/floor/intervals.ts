@@ -68,7 +68,8 @@ const baseOf = (
 ): Base => {
   const hour = evenHour(solution);
   const { fill } = solution;
-  const canStill = hour !== undefined && fill !== undefined;
+  const noHour = solution.hour === undefined;
+  const canStill = (hour !== undefined || noHour) && fill !== undefined;
   const { agreedRate } = inputs.model;
   const timeLeft = agreedRate === undefined ? undefined : timeLeftForFill(inputs.model.times, agreedRate);
 
@@ -96,6 +97,7 @@ const baseOf = (
     const solved = solveFloor(still === undefined ? model : { ...model, system: still }, {
       ...(sameFill === undefined ? {} : { fill: sameFill }),
       ...(hour === undefined ? {} : { hour }),
+      noHour,
     });
     return still === undefined || solved.fill === undefined || model.system === undefined
       ? solved

@@ -131,20 +131,26 @@ export interface Judgement {
   readonly figures: Readonly<Record<string, Figure>>;
 }
 
+export interface JudgeOptions {
+  /** Gives the working of each figure, once the numbers are known; a search for remedies needs none. */
+  readonly opens?: (inputs: FloorInputs, solution: FloorSolution, values: FigureValues) => Opens;
+  /** Leaves out the hour and the findings that rest on it. */
+  readonly noHour?: boolean;
+}
+
 /**
  * Demand against what one floor has.
  *
- * Symbols  opens  gives the working of each figure, once the numbers are known; a search for remedies needs none
  */
 export const judgeFloor = (
   reader: BookReader,
   floor: number,
   format: string | undefined,
-  opens: (inputs: FloorInputs, solution: FloorSolution, values: FigureValues) => Opens = () => ({}),
+  options: JudgeOptions = {},
 ): Judgement => {
   const inputs = readFloor(reader, floor, format);
   const limits = readLimits(inputs);
-  const solution = solveFloor(inputs.model);
+  const solution = solveFloor(inputs.model, { noHour: options.noHour === true });
   let values = figureValues(inputs.model, solution, limits);
   const { fill } = solution;
   if (fill !== undefined && values.fillTimeLeft !== undefined) {
@@ -152,7 +158,7 @@ export const judgeFloor = (
     if (needed !== undefined) values = { ...values, manifoldPressureNeeded: needed };
   }
   const intervals = intervalsOf(reader, floor, format, inputs, solution, values);
-  const opened = opens(inputs, solution, values);
+  const opened = options.opens?.(inputs, solution, values) ?? {};
   const figures = Object.fromEntries(
     (Object.keys(figureKinds) as FigureId[]).map((id) => [id, figure(inputs, values, intervals, opened, id)]),
   );

@@ -126,6 +126,8 @@ export interface LikeBefore {
   readonly fill?: FillSolution;
   /** Taken over where the make-up still covers the draw, so that no row differs from another. */
   readonly hour?: HourSolution;
+  /** The hour is not asked for: whoever looks at the fill alone need not walk it. */
+  readonly noHour?: boolean;
 }
 
 /**
@@ -153,6 +155,7 @@ export const solveFloor = (model: FloorModel, before: LikeBefore = {}): FloorSol
   const line = solveLine(times);
   if (line === undefined) return { fill };
   if ('deadlock' in line) return { fill, ...line };
+  if (before.noHour === true) return { fill, line };
   const makeUp = tankOf(fill.system.source)?.makeUp ?? Number.POSITIVE_INFINITY;
   const still = before.hour !== undefined && (fill.row.drawn / line.period) * (1 + 1e-9) <= makeUp;
   const hour = still

@@ -1,6 +1,7 @@
-import { type Book, patchBook } from '../../book/index.ts';
+import { type Book, patchBook, tryPatches } from '../../book/index.ts';
 import type { Finding, Remedy } from '../assessment.ts';
 import { bookReader } from '../book-reader.ts';
+import { wantsHour } from '../finding-specs.ts';
 import { type Judgement, judgeFloor } from '../judge-floor.ts';
 import type { Candidate, Lever, LeverMaker, Situation } from './lever.ts';
 import { closing, closingHeads, laneKv, nozzleBore, presets, washerDwell } from './line-levers.ts';
@@ -119,27 +120,29 @@ export function* eachRemedy(book: Book, question: RemedyQuestion): Generator<Rem
     inputs: now.inputs,
     solution: now.solution,
   };
-  const judge = (candidate: Candidate): Judgement | undefined => {
-    const patched = patchBook(book, candidate.patches);
-    return patched.ok ? judgeFloor(bookReader(patched.value), floor, question.format) : undefined;
-  };
+  const noHour = !wantsHour(question.finding);
+  const judge = (candidate: Candidate): Judgement =>
+    judgeFloor(bookReader(tryPatches(book, candidate.patches)), floor, question.format, { noHour });
+  // a remedy that the book itself would refuse is none
+  const whole = (patch: Remedy['patch']): boolean => patch.length === 0 || patchBook(book, patch).ok;
   for (const id of finding.levers) {
     for (const lever of makers[id]?.(situation) ?? []) {
       const tried = new Map<number, Tried | undefined>();
       const tryStep = (step: number): Tried | undefined => {
         if (!tried.has(step)) {
           const candidate = lever.candidate(step);
-          const after = judge(candidate)?.findings.find((each) => each.id === question.finding);
+          const after = judge(candidate).findings.find((each) => each.id === question.finding);
           tried.set(step, after === undefined ? undefined : { candidate, finding: after });
         }
         return tried.get(step);
       };
+      const found = search(lever, tryStep);
       yield {
         lever: lever.id,
         path: lever.path,
         finding: question.finding,
         floor: question.floor,
-        ...search(lever, tryStep),
+        ...(whole(found.patch) ? found : { patch: [] }),
       };
     }
   }

@@ -11,8 +11,8 @@ export const readingCurveText: SheetText = {
       pressure: 'pressure at the manifold',
     },
     notes: {
-      READING_ONE: 'One reading only: its pressure is taken to hold at every flow.',
-      READING_EXTRAPOLATED: 'The flow lies more than a fifth above the highest reading.',
+      READING_CURVE_ONE: 'One reading only: its pressure is taken to hold at every flow.',
+      READING_CURVE_EXTRAPOLATED: 'The flow lies more than a fifth above the highest reading.',
     },
   },
 };

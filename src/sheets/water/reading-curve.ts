@@ -27,8 +27,8 @@ export const readingCurveSheet = defineSheet({
   },
   formula: ['\\min_{A, B \\ge 0} \\sum_i \\left( A - B Q_i^2 - p_i \\right)^2', 'p = A - B Q^2'],
   limits: [
-    { code: 'READING_ONE', broken: ({ flows }) => new Set(flows).size === 1 },
-    { code: 'READING_EXTRAPOLATED', broken: ({ flows, flow }) => flow > 1.2 * Math.max(...flows) },
+    { code: 'READING_CURVE_ONE', broken: ({ flows }) => new Set(flows).size === 1 },
+    { code: 'READING_CURVE_EXTRAPOLATED', broken: ({ flows, flow }) => flow > 1.2 * Math.max(...flows) },
   ],
   sources: [derived],
   check: ({ flows, pressures }) => listLengths({ flows, pressures }),
