@@ -83,7 +83,7 @@ export const writeMessage = (message: Message, parts: Parts, locale: MessageLoca
         return typeof part === 'number' ? locale.number(part) : part;
       }
       const n = Number(part);
-      const form = piece.forms[`=${n}`] ?? piece.forms[locale.plural(n)] ?? piece.forms['other'] ?? [];
+      const form = piece.forms[`=${n}`] ?? piece.forms[locale.plural(n)] ?? piece.forms.other ?? [];
       return writeMessage(form, parts, locale, n);
     })
     .join('');

@@ -12,6 +12,7 @@ import { App } from './app.tsx';
 import { openFirst } from './commands/open-first.ts';
 import { saveEdits } from './commands/save-edits.ts';
 import { followNewest } from './commands/settle-conflict.ts';
+import { FaultDoor } from './shell/fault-door.tsx';
 import { keepInBrowser } from './state/kept-edits.ts';
 import { observe } from './state/observed.ts';
 import type { Page } from './state/page.ts';
@@ -55,7 +56,9 @@ const start = async (): Promise<void> => {
   createRoot(host).render(
     <StrictMode>
       <PageContext value={page}>
-        <App />
+        <FaultDoor words={words}>
+          <App />
+        </FaultDoor>
       </PageContext>
     </StrictMode>,
   );

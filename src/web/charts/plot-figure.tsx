@@ -28,6 +28,8 @@ export const PlotFigure = ({ title, plot, table, depends }: PlotFigureProps): Re
     const apart = document.implementation.createHTMLDocument('');
     const chart = Plot.plot({ ...plot(width), width, document: apart });
     for (const style of chart.querySelectorAll('style')) style.remove();
+    // the table speaks for the chart
+    for (const part of chart.querySelectorAll('[aria-label]')) part.removeAttribute('aria-label');
     const target = host.current;
     if (target === null) return;
     const drawn = document.importNode(chart, true);

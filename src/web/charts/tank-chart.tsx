@@ -24,6 +24,12 @@ export const TankChart = ({
     x: time / 60,
     y: fromSi(si('length', level), 'length', unit),
   }));
+  const outlet = floor.figures.tankOutlet?.value;
+  const empty = outlet === undefined ? undefined : fromSi(si('length', outlet), 'length', unit);
+  const levels = [...points.map((point) => point.y), ...(empty === undefined ? [] : [empty])];
+  const [low, high] = [Math.min(...levels), Math.max(...levels)];
+  // a surface that hardly moves is to look as if it hardly moved
+  const room = Math.max(high - low, high * 0.1) * 0.08;
   // every tenth is enough for a reader
   const step = Math.max(1, Math.floor(floor.tank.length / 10));
   return (
@@ -37,8 +43,28 @@ export const TankChart = ({
         marginBottom: 38,
         style: { fontSize: '13px' },
         x: { label: words.say('charts.tank.time') },
-        y: { label: `${words.say('charts.tank.level')}, ${unit}`, nice: true, ticks: 5 },
-        marks: [Plot.line(points, { x: 'x', y: 'y', stroke: `var(--${hue})`, strokeWidth: 2.5 })],
+        y: {
+          label: `${words.say('charts.tank.level')}, ${unit}`,
+          domain: [low - room, high + room],
+          ticks: 5,
+        },
+        marks: [
+          ...(empty === undefined
+            ? []
+            : [
+                Plot.ruleY([empty], { stroke: 'currentColor', strokeDasharray: '2 3' }),
+                Plot.text([{ x: 0, y: empty }], {
+                  x: 'x',
+                  y: 'y',
+                  text: () => words.say('charts.tank.outlet'),
+                  textAnchor: 'start',
+                  dx: 6,
+                  dy: -9,
+                  fontSize: 13,
+                }),
+              ]),
+          Plot.line(points, { x: 'x', y: 'y', stroke: `var(--${hue})`, strokeWidth: 2.5 }),
+        ],
       })}
       table={
         <table>

@@ -18,6 +18,6 @@ export const openFirst = (page: Page, room: boolean): void => {
       causes.find(({ verdict }) => verdict === 'short') ??
       causes[0];
     if (floor === undefined || finding === undefined) return;
-    page.state.set({ ...state, opened: { floor: floor.floor, id: finding.id } });
+    page.state.set({ ...state, opened: { floor: floor.floor, id: finding.id, unasked: true } });
   });
 };

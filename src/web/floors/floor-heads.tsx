@@ -19,13 +19,19 @@ const Head = ({ book, floor, floors, side }: HeadProps): ReactElement => {
   const { units } = usePageState();
   const { words } = page;
   const { say } = words;
-  const rate = (figure: Figure | undefined, digits = 4) =>
+  // whole bottles: nobody counts the tenth of one
+  const rate = (figure: Figure | undefined) =>
     figure?.value === undefined
       ? undefined
-      : words.quantity(figure.value, figure.kind, { units, book, digits, bottles: true });
-  const running = rate(floor.figures['runningRate']);
-  const hour = rate(floor.figures['hourRate']);
-  const shift = rate(floor.figures['shiftOutput']);
+      : words.quantity(figure.value, figure.kind, {
+          units,
+          book,
+          bottles: true,
+          digits: figure.value * 3600 < 999.5 ? 3 : 4,
+        });
+  const running = rate(floor.figures.runningRate);
+  const hour = rate(floor.figures.hourRate);
+  const shift = rate(floor.figures.shiftOutput);
   const role = say(`role.${floor.role}`);
   return (
     <div className={`${side === 0 ? 'left' : 'right'} ${floorClass(book, floor.floor)}`}>

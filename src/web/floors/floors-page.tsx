@@ -4,11 +4,12 @@ import { usePageState, useWords } from '../state/page-context.ts';
 import { FillPart } from '../supply/fill-part.tsx';
 import { SupplyPart } from '../supply/supply-part.tsx';
 import { WorkingPanel } from '../working/working-panel.tsx';
-import { FloorProblems } from './floor-problems.tsx';
+import { FloorNotes } from './floor-notes.tsx';
 import { RateLive } from './rate-live.tsx';
 import { Spine } from './spine.tsx';
+import { WhenNear } from './when-near.tsx';
 
-// the chart library weighs more than the rest of the page: it comes once the figures stand
+// the chart library weighs more than the rest of the page: it comes when someone scrolls towards the charts
 const ChartsPart = lazy(() => import('../charts/charts-part.tsx').then((m) => ({ default: m.ChartsPart })));
 
 /** The page of a book: the line, the floors facing each other, the supplies, the charts, the working beside. */
@@ -32,12 +33,14 @@ export const FloorsPage = (): ReactElement | null => {
           <>
             <Spine book={shown} assessment={assessment} left={left} right={right} />
             <RateLive floors={floors} />
-            <FloorProblems floors={floors} />
+            <FloorNotes floors={floors} />
             <SupplyPart book={shown} floors={floors} />
             <FillPart book={shown} floors={floors} />
-            <Suspense fallback={<p className="quiet">{say('charts.loading')}</p>}>
-              <ChartsPart book={shown} floors={floors} />
-            </Suspense>
+            <WhenNear>
+              <Suspense fallback={<p className="quiet">{say('charts.loading')}</p>}>
+                <ChartsPart book={shown} floors={floors} />
+              </Suspense>
+            </WhenNear>
           </>
         )}
       </div>

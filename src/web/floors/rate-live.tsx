@@ -11,7 +11,7 @@ export const RateLive = ({ floors }: { readonly floors: readonly FloorAssessment
   const { units, shown } = usePageState();
   const text = floors
     .map((floor) => {
-      const figure = floor.figures['runningRate'];
+      const figure = floor.figures.runningRate;
       const rate =
         figure?.value === undefined
           ? words.say('heads.unknown')

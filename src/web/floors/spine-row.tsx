@@ -5,7 +5,7 @@ import { openFigure } from '../commands/open-working.ts';
 import { usePage, usePageState } from '../state/page-context.ts';
 import { floorClass } from './floor-class.ts';
 import { SpineBar } from './spine-bar.tsx';
-import { figureName, verdictText } from './verdict-text.ts';
+import { figureName, tellingDigits, verdictText } from './verdict-text.ts';
 
 interface SideProps {
   readonly book: Book;
@@ -23,19 +23,15 @@ const Side = ({ book, floor, finding, side }: SideProps): ReactElement => {
   const value =
     have.value === undefined
       ? words.say('verdict.unknown')
-      : words.quantity(have.value, have.kind, { ...show, digits: 3 }).text;
-  const verdict = verdictText(words, finding, show);
+      : words.quantity(have.value, have.kind, { ...show, digits: tellingDigits(finding) }).text;
+  const verdict = verdictText(words, finding, { units, book });
   const pressed = opened?.floor === floor.floor && opened.id === finding.id;
-  const words2 = (
+  const figures = (
     <span className="value">
       <b>{value}</b>
-      {have.assumed.length > 0 && (
-        <>
-          {' '}
-          <span className="quiet small">{words.say('spine.assumed')}</span>
-        </>
-      )}
-      <span className={`verdict ${finding.verdict}`}>{verdict}</span>
+      <span className={`verdict ${finding.verdict}`}>
+        {have.assumed.length > 0 ? words.say('spine.assumed.with', { verdict }) : verdict}
+      </span>
     </span>
   );
   const bar = <SpineBar finding={finding} side={side} floor={floorClass(book, floor.floor)} />;
@@ -53,13 +49,13 @@ const Side = ({ book, floor, finding, side }: SideProps): ReactElement => {
       </span>
       {side === 'left' ? (
         <>
-          {words2}
+          {figures}
           {bar}
         </>
       ) : (
         <>
           {bar}
-          {words2}
+          {figures}
         </>
       )}
     </button>

@@ -5,10 +5,18 @@ import type { ShowOptions, Words } from '../words/words.ts';
 export const verdictText = (words: Words, finding: Finding, show: ShowOptions): string => {
   const { demand, have, sense, verdict } = finding;
   if (demand.value === undefined) return words.say('verdict.unknown.none');
-  const asked = words.quantity(demand.value, demand.kind, { digits: 3, ...show }).text;
+  const asked = words.quantity(demand.value, demand.kind, { digits: tellingDigits(finding), ...show }).text;
   if (verdict !== 'unknown') return words.say(`verdict.${sense}.${verdict}`, { demand: asked });
   if (have.value === undefined) return words.say('verdict.unknown.demand', { demand: asked });
   return words.say(sense === 'most' ? 'verdict.straddles.most' : 'verdict.straddles', { demand: asked });
+};
+
+/** Digits that are needed to tell what is there from what is asked: three, more where they nearly agree. */
+export const tellingDigits = ({ have, demand }: Finding): number => {
+  if (have.value === undefined || demand.value === undefined || demand.value === 0) return 3;
+  const apart = Math.abs(have.value / demand.value - 1);
+  if (apart === 0) return 3;
+  return Math.min(6, Math.max(3, Math.ceil(-Math.log10(apart)) + 1));
 };
 
 /** The name of a figure or finding; an id without words is shown as it is. */

@@ -28,7 +28,15 @@ export const holdText = (words: Words, hold: Hold | undefined, units: UnitChoice
   return words.say(words.has(key) ? key : 'hold.by.other', { seconds, station });
 };
 
-/** The chain that sets the pace of a floor, in the mechanic's words. */
+/** From the longest step on, up to the washer's stroke that it held: the part that one would tell a mechanic. */
+const told = (chain: Hold['chain']): Hold['chain'] => {
+  const longest = chain.reduce((at, step, i) => (step.seconds > (chain[at]?.seconds ?? 0) ? i : at), 0);
+  const turned = [...chain.slice(longest), ...chain.slice(0, longest)];
+  const stroke = turned.findIndex(({ step }) => step === 'stroke');
+  return stroke < 0 ? turned : turned.slice(0, stroke + 1);
+};
+
+/** What sets the pace of a floor, in the mechanic's words. */
 export const HoldSentence = ({
   book,
   floor,
@@ -38,17 +46,19 @@ export const HoldSentence = ({
 }): ReactElement | null => {
   const words = useWords();
   const { units } = usePageState();
-  const chain = floor.hold?.chain ?? [];
+  const chain = told(floor.hold?.chain ?? []);
   if (chain.length === 0) return null;
-  const steps = chain
-    .filter((step) => step.seconds > 0)
-    .map((step) =>
-      words.say('hold.step', {
-        what: stepName(words, step.step, floor),
-        seconds: words.quantity(step.seconds, 'time', { units, book, unit: 's', digits: 3 }).text,
-      }),
-    )
-    .reduce((first, next) => words.say('hold.then', { first, next }));
+  const names = chain.map((step, i) =>
+    i > 0
+      ? stepName(words, step.step, floor)
+      : words.say('hold.step', {
+          what: stepName(words, step.step, floor),
+          seconds: words.quantity(step.seconds, 'time', { units, book, unit: 's', digits: 3 }).text,
+        }),
+  );
+  const last = names.length > 1 ? names.at(-1) : undefined;
+  const first = (last === undefined ? names : names.slice(0, -1)).join(', ');
+  const steps = last === undefined ? first : words.say('hold.then', { first, next: last });
   return (
     <p className="small quiet">
       <span className={floorClass(book, floor.floor)}>{floor.name}</span> {words.say('hold.chain', { steps })}

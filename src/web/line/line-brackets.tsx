@@ -38,9 +38,7 @@ export const LineBrackets = ({ book, boxes, floors, units }: LineBracketsProps):
       ? words.say('heads.unknown')
       : words.quantity(value, 'time', { units, book, unit: 's', digits: 3 }).text;
   const washerSpan = washer === undefined ? undefined : spanOf(boxes, new Set([washer.tag]));
-  const index = floors
-    .map((floor) => floor.figures['washerIndex']?.value)
-    .find((value) => value !== undefined);
+  const index = floors.map((floor) => floor.figures.washerIndex?.value).find((value) => value !== undefined);
   const held = floors.filter((floor) => floor.hold !== undefined && floor.hold.station !== washer?.tag);
   // the washer itself is in the chain of a hold, but it is what waits
   const chained = new Set(
@@ -72,7 +70,7 @@ export const LineBrackets = ({ book, boxes, floors, units }: LineBracketsProps):
               <tspan key={floor.floor} className={floorClass(book, floor.floor)}>
                 {i > 0 && ', '}
                 {words.say('line.atFloor', {
-                  seconds: seconds(floor.figures['cycle']?.value),
+                  seconds: seconds(floor.figures.cycle?.value),
                   floor: floor.name,
                 })}
               </tspan>

@@ -69,10 +69,10 @@ export const SheetField = ({ sheet, name, field, text, problem, onType }: SheetF
           )}
         </span>
       </dd>
-      <span className="under" id={`${id}u`}>
+      <dd className="under" id={`${id}u`}>
         {field.type === 'list' && `${say('sheets.list')} `}
         {text !== '' && problem !== undefined && units.slice(0, 8).join(', ')}
-      </span>
+      </dd>
     </div>
   );
 };

@@ -23,7 +23,7 @@ export const SheetPage = ({ id, inputs }: { readonly id: string; readonly inputs
   if (entry === undefined) return <p className="message">{say('sheets.missing')}</p>;
   const { sheet } = entry;
   const unverified = unverifiedOutputs(entry);
-  const locale = words.locale === 'qps' ? 'en' : words.locale;
+  const locale = words.numbers;
   const read = Object.entries(sheet.inputs).map(([name, field]) => ({
     name,
     field,

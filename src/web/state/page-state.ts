@@ -40,6 +40,8 @@ export interface Opened {
   readonly floor: string;
   readonly id?: string;
   readonly working?: number;
+  /** Opened by the page, not by a person: the focus stays where it is. */
+  readonly unasked?: boolean;
 }
 
 export type UnitChoice = 'book' | 'metric' | 'us';

@@ -12,10 +12,16 @@ export interface RemedyQuestion {
   readonly finding: string;
 }
 
-/** Solves remedies away from the page; a new question gives up the one before. */
+/** How far a search has come. */
+export interface RemedySearch {
+  readonly found: readonly Remedy[];
+  readonly done: boolean;
+}
+
+/** Solves remedies away from the page and tells each as it is found; gives back how to give the search up. */
 export type SolveRemedies = (
   question: RemedyQuestion,
-  answer: (remedies: readonly Remedy[] | 'failed') => void,
+  answer: (search: RemedySearch | 'failed') => void,
 ) => () => void;
 
 /** Everything that a command may touch. */

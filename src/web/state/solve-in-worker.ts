@@ -8,10 +8,14 @@ export const solveInWorker = (open: () => Worker): SolveRemedies => {
     const worker = spare ?? open();
     spare = undefined;
     let over = false;
-    worker.onmessage = (event: MessageEvent<readonly Remedy[]>) => {
-      over = true;
-      spare = worker;
-      answer(event.data);
+    const found: Remedy[] = [];
+    worker.onmessage = ({ data }: MessageEvent<Remedy | 'done'>) => {
+      if (over) return;
+      if (data === 'done') {
+        over = true;
+        spare = worker;
+      } else found.push(data);
+      answer({ found: [...found], done: over });
     };
     worker.onerror = () => {
       over = true;

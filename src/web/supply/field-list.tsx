@@ -36,10 +36,10 @@ export const FieldList = ({ at, fields }: FieldListProps): ReactElement => {
               />
             </dd>
             {known !== undefined && (
-              <span className="under">
+              <dd className="under">
                 {words.say(`standing.${known}`)}
                 {by !== undefined && `: ${by}`}
-              </span>
+              </dd>
             )}
           </div>
         );

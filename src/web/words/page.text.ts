@@ -21,6 +21,8 @@ export const pageWords: Bundle = {
     'page.unreadable': 'This book cannot be read:',
     'page.untitled': 'untitled book',
     'page.noSuchPage': 'There is no such page.',
+    'page.fault': 'The page has a fault of its own and stopped. What you wrote is kept in this browser.',
+    'page.fault.again': 'Open it again',
     'page.units': 'Units',
     'page.units.book': 'units of the book ({units})',
     'page.units.metric': 'metric units',

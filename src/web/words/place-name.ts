@@ -14,6 +14,20 @@ export const fieldName = (path: string, say: Say, has: Has): string => {
   return has(`field.${key}`) ? say(`field.${key}`) : spaced(key);
 };
 
+/** The name of the thing in which a place of the book stands: the run piece of a bore, the station of a dwell. */
+export const thingName = (book: Book, path: string): string => {
+  let node: unknown = book;
+  let found = '';
+  for (const step of path.split('/').slice(1)) {
+    node = typeof node === 'object' && node !== null ? (node as Record<string, unknown>)[step] : undefined;
+    if (typeof node !== 'object' || node === null) break;
+    const { name, tag } = node as { name?: unknown; tag?: unknown };
+    if (typeof name === 'string') found = name;
+    else if (typeof tag === 'string') found = tag;
+  }
+  return found;
+};
+
 /** A place of the book in words: the names met on the way, then the field. */
 export const placeName = (book: Book, path: string, say: Say, has: Has): string => {
   const names: string[] = [];

@@ -61,7 +61,7 @@ const us: Partial<Record<Kind, string>> = {
 /** A size that reads better in the small unit: bores, nozzles, millilitres of overflow, a long time. */
 const fine = (kind: Kind, value: number, system: 'metric' | 'us', book: UnitNames): string | undefined => {
   const size = Math.abs(value);
-  if (kind === 'length' && size > 0 && size < 0.3) return system === 'us' ? 'in' : (book['bore'] ?? 'mm');
+  if (kind === 'length' && size > 0 && size < 0.3) return system === 'us' ? 'in' : (book.bore ?? 'mm');
   if (kind === 'volume' && size > 0 && size < 1e-4) return system === 'us' ? 'in3' : 'mL';
   if (kind === 'time' && size >= 5400) return 'h';
   if (kind === 'time' && size >= 300) return 'min';

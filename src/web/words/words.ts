@@ -4,7 +4,7 @@ import { formatQuantity, type Kind, type Problem, si } from '../../quantity/inde
 import { type Catalogue, numberText, type Parts } from '../../text/index.ts';
 import { problemSentence } from '../../text/problem-sentence.ts';
 import type { UnitChoice } from '../state/page-state.ts';
-import { fieldName, placeName } from './place-name.ts';
+import { fieldName, placeName, thingName } from './place-name.ts';
 import { unitFor } from './unit-choice.ts';
 
 export interface Shown {
@@ -25,6 +25,8 @@ export interface ShowOptions {
 /** Everything that turns data into what a person reads, in the language and with the marks of one locale. */
 export interface Words {
   readonly locale: string;
+  /** The locale that numbers follow. */
+  readonly numbers: string;
   readonly say: (key: string, parts?: Parts) => string;
   readonly has: (key: string) => boolean;
   readonly number: (value: number, digits?: number) => string;
@@ -35,6 +37,7 @@ export interface Words {
   /** A quantity of the book as one would type it. */
   readonly entryText: (value: unknown) => string;
   readonly fieldName: (path: string) => string;
+  readonly thingName: (book: Book, path: string) => string;
   readonly placeName: (book: Book, path: string) => string;
   readonly leverName: (book: Book, remedy: Remedy) => string;
   readonly remedyAnswer: (remedy: Remedy) => string;
@@ -85,13 +88,15 @@ export const makeWords = (catalogue: Catalogue, locale: string): Words => {
   const mark = decimalMark(numbers);
   const place = (book: Book, path: string) => placeName(book, path, say, has);
   const leverName = (book: Book, remedy: Remedy): string => {
-    if (has(`lever.${remedy.lever}`)) return say(`lever.${remedy.lever}`);
+    const key = `lever.${remedy.patch.length === 0 ? 'alone.' : ''}${remedy.lever}`;
+    if (has(key)) return say(key);
     return remedy.patch[0] === undefined ? remedy.lever : place(book, remedy.patch[0].path);
   };
   const remedyAnswer = (remedy: Remedy): string =>
     remedy.answer?.text ?? remedy.patch.map(({ value }) => entryText(value)).join(', ');
   return {
     locale,
+    numbers,
     say,
     has,
     number: (value, digits = 4) => numberText(value, locale, digits),
@@ -118,6 +123,7 @@ export const makeWords = (catalogue: Catalogue, locale: string): Words => {
     },
     entryText,
     fieldName: (path) => fieldName(path, say, has),
+    thingName,
     placeName: place,
     leverName,
     remedyAnswer,

@@ -50,6 +50,7 @@ export const workingWords: Bundle = {
     'remedies.cancelled': 'The search was given up.',
     'remedies.again': 'Search again',
     'remedies.no': 'does not carry it alone',
+    'remedies.next.unknown': 'the next smaller, {text}, does not carry it',
     'remedies.next': 'the next smaller, {text}, misses by {percent}',
     'remedies.try': 'Try',
     'remedies.tryWhat': 'Try {lever}, {answer}',

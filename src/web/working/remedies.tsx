@@ -1,33 +1,43 @@
-import { type ReactElement, useEffect, useState } from 'react';
+import { type ReactElement, useEffect, useRef, useState } from 'react';
 import type { Finding, Remedy } from '../../floor/assessment.ts';
 import { putBack, tryRemedy } from '../commands/try-remedy.ts';
+import type { RemedySearch } from '../state/page.ts';
 import { usePage, usePageState } from '../state/page-context.ts';
 
 /** The search begins when the typing rests. */
 const rest = 250;
 
-type Search = readonly Remedy[] | 'solving' | 'failed' | 'cancelled';
+const nothing = (): void => undefined;
+
+type Search = RemedySearch | 'failed' | 'cancelled';
+
+const begun: Search = { found: [], done: false };
 
 const useRemedies = (floor: string, finding: string, wanted: boolean) => {
   const page = usePage();
   const { book, typing } = usePageState();
-  const [search, setSearch] = useState<Search>('solving');
+  const [search, setSearch] = useState<Search>(begun);
   const [round, setRound] = useState(0);
+  const stopping = useRef<() => void>(nothing);
   const base = typing?.book ?? book;
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new round is a new search of the same question
   useEffect(() => {
     if (!wanted || base === undefined) return undefined;
-    let stop = (): void => undefined;
-    setSearch('solving');
+    setSearch(begun);
     const timer = setTimeout(() => {
-      stop = page.solveRemedies({ book: base, floor, finding }, setSearch);
+      stopping.current = page.solveRemedies({ book: base, floor, finding }, setSearch);
     }, rest);
     return () => {
       clearTimeout(timer);
-      stop();
+      stopping.current();
+      stopping.current = nothing;
     };
   }, [page, base, floor, finding, wanted, round]);
-  return { search, again: () => setRound(round + 1), setSearch };
+  const giveUp = (): void => {
+    stopping.current();
+    setSearch('cancelled');
+  };
+  return { search, again: () => setRound(round + 1), giveUp };
 };
 
 const One = ({ remedy }: { readonly remedy: Remedy }): ReactElement => {
@@ -65,13 +75,22 @@ const One = ({ remedy }: { readonly remedy: Remedy }): ReactElement => {
           </button>
         ))}
       <span className="quiet">
-        {remedy.patch.length === 0
-          ? words.say('remedies.no')
-          : next !== undefined &&
-            words.say('remedies.next', {
-              text: next.text,
-              percent: words.percent(Math.abs(next.margin)),
-            })}
+        {book !== undefined && words.thingName(book, remedy.path)}
+        {remedy.patch.length === 0 ? (
+          <> {words.say('remedies.no')}</>
+        ) : (
+          next !== undefined && (
+            <>
+              {' '}
+              {next.margin === undefined
+                ? words.say('remedies.next.unknown', { text: next.text })
+                : words.say('remedies.next', {
+                    text: next.text,
+                    percent: words.percent(Math.abs(next.margin)),
+                  })}
+            </>
+          )
+        )}
       </span>
     </li>
   );
@@ -91,20 +110,27 @@ export const Remedies = ({
   // a finding that the trial carries keeps its list, or what is on trial could not be put back from here
   const onTrial = trial !== undefined && trial.floor === floor && trial.finding === finding.id;
   const wanted = finding.verdict !== 'carries' || onTrial;
-  const { search, again, setSearch } = useRemedies(floor, finding.id, wanted && book !== undefined);
+  const { search, again, giveUp } = useRemedies(floor, finding.id, wanted && book !== undefined);
   return (
     <section aria-label={say('remedies.title')}>
       <h3>{say('remedies.title')}</h3>
       {!wanted && <p className="quiet">{say('remedies.carries')}</p>}
-      {wanted && search === 'solving' && (
+      {wanted && typeof search !== 'string' && (
+        <ul>
+          {search.found.map((remedy) => (
+            <One key={remedy.lever + remedy.path} remedy={remedy} />
+          ))}
+        </ul>
+      )}
+      {wanted && typeof search !== 'string' && !search.done && (
         <p className="quiet" role="status">
           {say('remedies.solving')}{' '}
-          <button type="button" className="link" onClick={() => setSearch('cancelled')}>
+          <button type="button" className="link" onClick={giveUp}>
             {say('remedies.cancel')}
           </button>
         </p>
       )}
-      {wanted && (search === 'failed' || search === 'cancelled') && (
+      {wanted && typeof search === 'string' && (
         <p className="quiet" role="status">
           {say(`remedies.${search}`)}{' '}
           <button type="button" className="link" onClick={again}>
@@ -112,15 +138,8 @@ export const Remedies = ({
           </button>
         </p>
       )}
-      {wanted && typeof search !== 'string' && search.length === 0 && (
+      {wanted && typeof search !== 'string' && search.done && search.found.length === 0 && (
         <p className="quiet">{say('remedies.none')}</p>
-      )}
-      {wanted && typeof search !== 'string' && (
-        <ul>
-          {search.map((remedy) => (
-            <One key={remedy.lever + JSON.stringify(remedy.patch)} remedy={remedy} />
-          ))}
-        </ul>
       )}
     </section>
   );

@@ -1,5 +1,6 @@
 import type { ReactElement } from 'react';
 import type { FloorAssessment, Working } from '../../floor/assessment.ts';
+import { formatNumber } from '../../quantity/index.ts';
 import type { Sheet, Source } from '../../sheets/frame.ts';
 import type { ShownQuantity } from '../field/shown-quantity.tsx';
 import { GoLink } from '../shell/go-link.tsx';
@@ -64,7 +65,7 @@ export const WorkingBody = ({ floor, working, sheet }: WorkingBodyProps): ReactE
       </dl>
       {working.residual !== undefined && (
         <p className="small quiet">
-          {words.say('working.residual', { residual: words.number(working.residual, 2) })}
+          {words.say('working.residual', { residual: formatNumber(working.residual, words.numbers, 2) })}
         </p>
       )}
       {working.notes.length > 0 ? (

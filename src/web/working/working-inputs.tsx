@@ -26,12 +26,12 @@ const BookInput = ({ path, assumed }: { readonly path: string; readonly assumed:
       <dd>
         <QuantityField path={path} label={shown === undefined ? path : words.placeName(shown, path)} />
       </dd>
-      {assumed && <span className="under">{words.say('working.assumed')}</span>}
+      {assumed && <dd className="under">{words.say('working.assumed')}</dd>}
       {!assumed && standing.standing !== undefined && (
-        <span className="under">
+        <dd className="under">
           {words.say(`standing.${standing.standing}`)}
           {standing.by !== undefined && `: ${standing.by}`}
-        </span>
+        </dd>
       )}
     </>
   );
@@ -88,14 +88,14 @@ export const WorkingInputs = ({ floor, working, sheet }: WorkingInputsProps): Re
                   )}
                 </dd>
                 {editable.map(({ path, assumed }) => (
-                  <div className="under" key={path}>
+                  <dd className="under" key={path}>
                     {shown !== undefined && words.placeName(shown, path).split(', ').slice(1).join(', ')}{' '}
                     <QuantityField
                       path={path}
                       label={shown === undefined ? path : words.placeName(shown, path)}
                     />
                     {assumed === true && ` ${words.say('spine.assumed')}`}
-                  </div>
+                  </dd>
                 ))}
               </>
             )}
@@ -129,7 +129,7 @@ export const OpenPlaces = ({
                 <QuantityField path={path} label={words.placeName(shown, path)} />
               </dd>
             )}
-            <span className="under">{words.say('working.ask', { who: words.say(whomToAsk(path)) })}</span>
+            <dd className="under">{words.say('working.ask', { who: words.say(whomToAsk(path)) })}</dd>
           </div>
         ))}
       </dl>

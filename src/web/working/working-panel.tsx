@@ -166,15 +166,9 @@ export const WorkingPanel = (): ReactElement => {
   const at = openedFigure(assessment?.floors ?? [], opened);
   const ref = useRef<HTMLElement>(null);
   const opener = useRef<Element | null>(null);
-  const key = opened === undefined ? '' : JSON.stringify(opened);
-  const first = useRef(true);
   useEffect(() => {
-    // what the page opens by itself does not take the focus
-    if (first.current) {
-      first.current = false;
-      return;
-    }
-    if (key === '') {
+    if (opened?.unasked === true) return;
+    if (opened === undefined) {
       if (opener.current instanceof HTMLElement) opener.current.focus();
       opener.current = null;
       return;
@@ -183,7 +177,7 @@ export const WorkingPanel = (): ReactElement => {
     if (ref.current?.contains(active) !== true && active !== document.body) opener.current = active;
     ref.current?.focus({ preventScroll: true });
     if (ref.current !== null) ref.current.scrollTop = 0;
-  }, [key]);
+  }, [opened]);
   return (
     <aside
       className={at === undefined ? 'panel empty' : 'panel'}

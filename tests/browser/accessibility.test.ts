@@ -1,0 +1,151 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openBrowser, openPage } from './browser.ts';
+import { field, hoseBore, openBook, panel, rate, seeCharts, side, waitForText } from './on-the-page.ts';
+import { type RunningServer, startServer } from './running-server.ts';
+
+let browser: Browser;
+let server: RunningServer;
+
+beforeAll(async () => {
+  browser = await openBrowser();
+  server = await startServer();
+});
+afterAll(async () => {
+  await browser.close();
+  await server.remove();
+});
+
+const faults = async (page: Page): Promise<readonly string[]> => {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  return violations.map(
+    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
+  );
+};
+
+const sizes = [
+  { width: 1280, height: 800 },
+  { width: 820, height: 1180 },
+];
+
+describe('for every reader', () => {
+  for (const colorScheme of ['light', 'dark'] as const) {
+    for (const viewport of sizes) {
+      const name = `${viewport.width}x${viewport.height}, ${colorScheme}`;
+      it(`axe finds nothing on the floors, a working and a problem at ${name}`, async () => {
+        const { page, close } = await openPage(browser, { viewport, colorScheme });
+        await openBook(page, server.address());
+        await seeCharts(page);
+        expect(await faults(page)).toEqual([]);
+        await side(page, 'OXBOW', 'manifoldPressure').click();
+        await panel(page).locator('math').first().waitFor();
+        expect(await faults(page)).toEqual([]);
+        await page.keyboard.press('Escape');
+        await field(page, hoseBore).fill('nonsense');
+        expect(await faults(page)).toEqual([]);
+        await close();
+      });
+
+      it(`axe finds nothing on the sheets at ${name}`, async () => {
+        const { page, close } = await openPage(browser, { viewport, colorScheme });
+        await page.goto(`${server.address()}sheets`);
+        await page.locator('.sheet-list').first().waitFor();
+        expect(await faults(page)).toEqual([]);
+        await page.goto(`${server.address()}sheets/water/pipe-loss`);
+        await page.locator('math').first().waitFor();
+        expect(await faults(page)).toEqual([]);
+        await close();
+      });
+
+      it(`nothing stands under 13 px and nothing runs out of the page at ${name}`, async () => {
+        const { page, close } = await openPage(browser, { viewport, colorScheme });
+        await openBook(page, server.address());
+        await seeCharts(page);
+        const small = await page.evaluate(() => {
+          const found: string[] = [];
+          const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+          for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+            const parent = node.parentElement;
+            if (parent === null || (node.textContent ?? '').trim() === '' || parent.closest('math') !== null)
+              continue;
+            const size = Number.parseFloat(getComputedStyle(parent).fontSize);
+            if (size < 12.99) found.push(`${size} ${node.textContent}`);
+          }
+          return found;
+        });
+        expect(small).toEqual([]);
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+        expect(wide).toBeLessThanOrEqual(0);
+        await close();
+      });
+    }
+  }
+
+  it('a thumb finds 48 px everywhere and text of 16 px', async () => {
+    const { page, close } = await openPage(browser, {
+      viewport: { width: 820, height: 1180 },
+      hasTouch: true,
+      isMobile: true,
+    });
+    await openBook(page, server.address());
+    const low = await page.evaluate(() =>
+      [...document.querySelectorAll('button, input, select, summary, nav a')]
+        .filter((element) => element.checkVisibility())
+        .map((element) => ({
+          height: element.getBoundingClientRect().height,
+          html: element.outerHTML.slice(0, 120),
+        }))
+        .filter(({ height }) => height < 47.9),
+    );
+    expect(low).toEqual([]);
+    expect(await page.evaluate(() => getComputedStyle(document.body).fontSize)).toBe('16px');
+    await close();
+  });
+
+  it('the whole way is open to the keyboard: a figure, its working, a value, and back', async () => {
+    const { page, close } = await openPage(browser);
+    await openBook(page, server.address());
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    const goal = side(page, 'OXBOW', 'manifoldPressure');
+    for (let i = 0; i < 40; i += 1) {
+      if (await goal.evaluate((element) => element === document.activeElement)) break;
+      await page.keyboard.press('Tab');
+    }
+    expect(await goal.evaluate((element) => element === document.activeElement)).toBe(true);
+    const outline = await goal.evaluate((element) => getComputedStyle(element).outlineWidth);
+    expect(Number.parseFloat(outline)).toBeGreaterThanOrEqual(2);
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('Enter');
+    await waitForText(panel(page).locator('h2'), /manifold pressure/);
+    const input = panel(page).locator('input').first();
+    for (let i = 0; i < 20; i += 1) {
+      if (await input.evaluate((element) => element === document.activeElement)) break;
+      await page.keyboard.press('Tab');
+    }
+    const before = await rate(page, 'OXBOW').textContent();
+    await page.keyboard.press('Control+A');
+    await page.keyboard.type('3.2 m');
+    await waitForText(page.locator('[aria-live="polite"].said'), /Oxbow runs/);
+    expect(await rate(page, 'OXBOW').textContent()).not.toBe(before);
+    await page.keyboard.press('Escape');
+    expect(await rate(page, 'OXBOW').textContent()).toBe(before);
+    await page.keyboard.press('Escape');
+    expect(await goal.evaluate((element) => element === document.activeElement)).toBe(true);
+    await close();
+  });
+
+  it('nothing moves for who asks for no motion', async () => {
+    const { page, close } = await openPage(browser, { reducedMotion: 'reduce' });
+    await openBook(page, server.address());
+    const moving = await page.evaluate(
+      () =>
+        [...document.querySelectorAll('*')].filter(
+          (element) => getComputedStyle(element).transitionDuration !== '0s',
+        ).length,
+    );
+    expect(moving).toBe(0);
+    await close();
+  });
+});

@@ -1,0 +1,65 @@
+import { gzipSync } from 'node:zlib';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openBrowser, openPage } from './browser.ts';
+import { field, hoseBore, openBook, rate, seeCharts, waitForText } from './on-the-page.ts';
+import { type RunningServer, startServer } from './running-server.ts';
+
+let browser: Browser;
+let server: RunningServer;
+
+beforeAll(async () => {
+  browser = await openBrowser();
+  server = await startServer();
+});
+afterAll(async () => {
+  await browser.close();
+  await server.remove();
+});
+
+describe('opening the page', () => {
+  it('takes under 300 kB of script, compressed, until the figures stand, and under a second', async () => {
+    const { page, close } = await openPage(browser);
+    const scripts: Promise<number>[] = [];
+    let open = true;
+    page.on('response', (response) => {
+      if (open && response.request().resourceType() === 'script') {
+        scripts.push(response.body().then((body) => gzipSync(body).length));
+      }
+    });
+    // a warm server and browser: what is measured is the page
+    await openBook(page, server.address());
+    scripts.length = 0;
+    await page.goto('about:blank');
+    await openBook(page, server.address());
+    open = false;
+    const painted = await page.evaluate(
+      () => performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? Number.NaN,
+    );
+    const size = (await Promise.all(scripts)).reduce((sum, bytes) => sum + bytes, 0);
+    expect(size).toBeLessThan(300_000);
+    expect(painted).toBeLessThan(1000);
+    await close();
+  });
+
+  it('asks nobody but its own server', async () => {
+    const { page, requests, complaints, close } = await openPage(browser);
+    await openBook(page, server.address());
+    await seeCharts(page);
+    await page.locator('math').first().waitFor();
+    const elsewhere = requests.filter((url) => !url.startsWith(server.address()) && !url.startsWith('blob:'));
+    expect(elsewhere).toEqual([]);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it('writes numbers by the locale of the browser and reads its decimal mark', async () => {
+    const { page, close } = await openPage(browser, { locale: 'de-DE' });
+    await openBook(page, server.address());
+    await field(page, hoseBore).fill('31,5 mm');
+    await waitForText(page.locator('.save'), /being written/);
+    expect(await page.locator('.part .field .problem').count()).toBe(0);
+    await waitForText(rate(page, 'OXBOW'), /\d/);
+    await close();
+  });
+});

@@ -1,0 +1,174 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { openBrowser, openPage, type Watched } from './browser.ts';
+import {
+  field,
+  hoseBore,
+  openBook,
+  panel,
+  rate,
+  saveState,
+  seeCharts,
+  side,
+  surface,
+  waitForText,
+} from './on-the-page.ts';
+import { type RunningServer, startServer } from './running-server.ts';
+
+let browser: Browser;
+let server: RunningServer;
+let watched: Watched;
+
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser.close());
+beforeEach(async () => {
+  server = await startServer();
+  watched = await openPage(browser);
+  await openBook(watched.page, server.address());
+});
+afterEach(async () => {
+  await watched.close();
+  await server.remove();
+});
+
+describe('the page of the demo book', () => {
+  it('stands the line on two floors with their rates and what holds it', async () => {
+    const { page, complaints } = watched;
+    expect(await page.locator('.heads h2').allTextContents()).toEqual([
+      'Oxbow, built on',
+      'Larkmoor, bound for',
+    ]);
+    await waitForText(rate(page, 'OXBOW'), /\d+\s*bottles\/h/);
+    await waitForText(rate(page, 'LARKMOOR'), /\d+\s*bottles\/h/);
+    await waitForText(page.locator('.hold').first(), /held by the fill, [\d.]+\ss in every cycle/);
+    expect(await side(page, 'OXBOW', 'manifoldPressure').count()).toBe(1);
+    expect(await page.getByText('not known: no stops declared').count()).toBe(2);
+    expect(complaints).toEqual([]);
+  });
+
+  it('recomputes the rate while another bore is typed, and saves it as a revision that a reload keeps', async () => {
+    const { page } = watched;
+    const before = await rate(page, 'OXBOW').textContent();
+    const bore = field(page, hoseBore);
+    await bore.fill('50 mm');
+    const typed = await waitForText(
+      rate(page, 'OXBOW'),
+      new RegExp(`^(?!.*${before?.match(/[\d\u202f]+ ?b/)?.[0]})`),
+    );
+    expect(typed).not.toBe(before);
+    expect(await page.getByText('revision 1', { exact: true }).count()).toBe(1);
+    await bore.press('Enter');
+    await page.getByText('revision 2', { exact: true }).waitFor();
+    await waitForText(saveState(page), /^saved$/);
+    await page.reload();
+    await page.locator('.spine').waitFor();
+    expect(await field(page, hoseBore).inputValue()).toBe('50 mm');
+    expect(await rate(page, 'OXBOW').textContent()).toBe(typed);
+
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByText('revision 3', { exact: true }).waitFor();
+    expect(await field(page, hoseBore).inputValue()).toBe('1 in');
+    expect(await rate(page, 'OXBOW').textContent()).toBe(before);
+    await page.getByRole('button', { name: 'Redo' }).click();
+    await page.getByText('revision 4', { exact: true }).waitFor();
+    expect(await rate(page, 'OXBOW').textContent()).toBe(typed);
+  });
+
+  it('opens the working of a figure, and follows an input that was worked out and back', async () => {
+    const { page } = watched;
+    await side(page, 'OXBOW', 'manifoldPressure').click();
+    await waitForText(panel(page).locator('h2'), /manifold pressure/);
+    await panel(page).locator('math').first().waitFor();
+    const door = panel(page).locator('.inputs button.link').first();
+    const title = await panel(page).locator('h2').textContent();
+    await door.click();
+    await waitForText(panel(page).locator('h2'), new RegExp(`^(?!${title}$)`));
+    await panel(page).locator('.trail button').first().click();
+    await waitForText(panel(page).locator('h2'), /manifold pressure/);
+  });
+
+  it('says in a sentence what is wrong with nonsense and keeps the last good figures', async () => {
+    const { page } = watched;
+    const before = await rate(page, 'OXBOW').textContent();
+    const bore = field(page, hoseBore);
+    await bore.fill('wide enough');
+    const sentence = page.locator('.part .field .problem').first();
+    await waitForText(
+      sentence,
+      /bore: "wide enough" is not a number with a unit\. Units accepted here: .*mm/,
+    );
+    expect(await bore.getAttribute('aria-invalid')).toBe('true');
+    expect(await rate(page, 'OXBOW').textContent()).toBe(before);
+    await bore.press('Enter');
+    expect(await page.getByText('revision 1', { exact: true }).count()).toBe(1);
+    // leaving the field loses nothing
+    await field(page, surface).focus();
+    expect(await bore.inputValue()).toBe('wide enough');
+    await bore.focus();
+    await bore.press('Escape');
+    expect(await bore.inputValue()).toBe('1 in');
+    expect(await sentence.count()).toBe(0);
+  });
+
+  it('shows a blanked value as not known, with who can answer, and not as a guess', async () => {
+    const { page } = watched;
+    const height = field(page, surface);
+    await height.fill('');
+    await waitForText(side(page, 'OXBOW', 'manifoldPressure'), /not known/);
+    await waitForText(rate(page, 'OXBOW'), /not known/);
+    await height.press('Enter');
+    await page.getByText('revision 2', { exact: true }).waitFor();
+    expect(await height.getAttribute('placeholder')).toBe('not known');
+    await side(page, 'OXBOW', 'manifoldPressure').click();
+    await waitForText(panel(page), /not known: ask the plumber/);
+    // it can be answered where it is missed
+    await panel(page).locator(`input[data-path="${surface}"]`).first().fill('2.55 m');
+    await waitForText(rate(page, 'OXBOW'), /\d+\s*bottles\/h/);
+  });
+
+  it('keeps what was being written over a reload in the middle of it', async () => {
+    const { page } = watched;
+    await field(page, hoseBore).fill('32 mm');
+    const typed = await rate(page, 'OXBOW').textContent();
+    await page.reload();
+    await page.locator('.spine').waitFor();
+    await waitForText(saveState(page), /being written/);
+    expect(await field(page, hoseBore).inputValue()).toBe('32 mm');
+    expect(await rate(page, 'OXBOW').textContent()).toBe(typed);
+    expect(await page.getByText('revision 1', { exact: true }).count()).toBe(1);
+  });
+
+  it('tries a remedy on the whole page, puts it back, and keeps it when asked', async () => {
+    const { page } = watched;
+    const before = await rate(page, 'OXBOW').textContent();
+    await side(page, 'OXBOW', 'runningRate').click();
+    const tries = panel(page).getByRole('button', { name: /^Try / });
+    await tries.first().waitFor({ timeout: 20_000 });
+    await tries.first().click();
+    await waitForText(page.locator('.notice'), /A trial, not saved/);
+    const tried = await rate(page, 'OXBOW').textContent();
+    expect(tried).not.toBe(before);
+    await waitForText(side(page, 'OXBOW', 'runningRate'), /carries/);
+    expect(await page.getByText('revision 1', { exact: true }).count()).toBe(1);
+    await page.getByRole('button', { name: 'Put it back' }).click();
+    expect(await rate(page, 'OXBOW').textContent()).toBe(before);
+    expect(await page.locator('.notice').count()).toBe(0);
+
+    await panel(page).getByRole('button', { name: /^Try / }).first().click();
+    await page.getByRole('button', { name: 'Keep it' }).click();
+    await page.getByText('revision 2', { exact: true }).waitFor();
+    expect(await rate(page, 'OXBOW').textContent()).toBe(tried);
+  });
+
+  it('draws the charts with their numbers beside them', async () => {
+    const { page, complaints } = watched;
+    await seeCharts(page);
+    expect(await page.locator('.chart svg').count()).toBeGreaterThanOrEqual(4);
+    const table = page.locator('.chart details').first();
+    await table.locator('summary').click();
+    expect(await table.locator('tbody tr').count()).toBe(4);
+    expect(complaints).toEqual([]);
+  });
+});

@@ -1,0 +1,120 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { fittingNames, pipeMaterialNames } from '../../src/book/index.ts';
+import { type Kind, kinds, unitsOf } from '../../src/quantity/index.ts';
+import { registry } from '../../src/sheets/registry.ts';
+import { openBrowser, openPage } from './browser.ts';
+import { field, hoseBore, openBook, panel, seeCharts, side } from './on-the-page.ts';
+import { projectRoot, type RunningServer, startServer } from './running-server.ts';
+
+let browser: Browser;
+let server: RunningServer;
+
+beforeAll(async () => {
+  browser = await openBrowser();
+  server = await startServer();
+});
+afterAll(async () => {
+  await browser.close();
+  await server.remove();
+});
+
+const textsOf = (value: unknown): readonly string[] =>
+  typeof value === 'string'
+    ? [value]
+    : typeof value === 'object' && value !== null
+      ? Object.values(value).flatMap(textsOf)
+      : [];
+
+/** What may stand on a page without being in the catalogue: the book's own words, units, titles of sources. */
+const allowed = new Set(
+  [
+    ...textsOf(JSON.parse(readFileSync(join(projectRoot, 'src/book/demo/flagon-line.json'), 'utf8'))),
+    ...(Object.keys(kinds) as Kind[]).flatMap((kind) => unitsOf(kind).map(({ label }) => label)),
+    ...[...registry.values()].flatMap(({ sheet, cases }) => [
+      ...sheet.sources.flatMap(textsOf),
+      ...cases.flatMap(({ name, source }) => [name, ...textsOf(source)]),
+    ]),
+    ...fittingNames,
+    ...pipeMaterialNames,
+    'Kv K to °C m² m³',
+  ].flatMap((text) => text.split(/[^\p{L}]+/u)),
+);
+
+/** Words on the page that are neither in brackets of the pseudo language nor data. */
+const strays = async (page: Page): Promise<readonly string[]> => {
+  const texts = await page.evaluate(() => {
+    const found: string[] = [];
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+      const parent = node.parentElement;
+      if (parent === null || parent.closest('math, script, style') !== null) continue;
+      found.push(node.textContent ?? '');
+    }
+    for (const element of document.querySelectorAll('[aria-label], [title], [placeholder]')) {
+      for (const name of ['aria-label', 'title', 'placeholder']) found.push(element.getAttribute(name) ?? '');
+    }
+    found.push(document.title);
+    return found;
+  });
+  const outside = (text: string): string => {
+    let bare = text;
+    // brackets stand within brackets where a sentence holds another
+    for (let before = ''; before !== bare; ) {
+      before = bare;
+      bare = bare.replace(/⟦[^⟦⟧]*⟧/gu, ' ');
+    }
+    return bare;
+  };
+  return texts
+    .map(outside)
+    .filter((text) => text.split(/[^\p{L}]+/u).some((word) => word.length > 1 && !allowed.has(word)));
+};
+
+describe('every text comes from the catalogue', () => {
+  it('on the floors, in a working, at a problem, during a trial', async () => {
+    const { page, close } = await openPage(browser);
+    await openBook(page, `${server.address()}?lang=qps`);
+    await seeCharts(page);
+    expect(await strays(page)).toEqual([]);
+    await side(page, 'OXBOW', 'runningRate').click();
+    await panel(page).locator('.remedy button').first().waitFor({ timeout: 20_000 });
+    expect(await strays(page)).toEqual([]);
+    await panel(page).locator('.remedy button').first().click();
+    await page.locator('.notice').waitFor();
+    expect(await strays(page)).toEqual([]);
+    await page.locator('.notice button').last().click();
+    await field(page, hoseBore).fill('12 parsec');
+    await page.locator('.field .problem').first().waitFor();
+    allowed.add('parsec');
+    expect(await strays(page)).toEqual([]);
+    await close();
+  });
+
+  it('on each sheet', async () => {
+    const { page, close } = await openPage(browser);
+    await page.goto(`${server.address()}sheets?lang=qps`);
+    await page.locator('.sheet-list').first().waitFor();
+    expect(await strays(page)).toEqual([]);
+    const addresses = await page
+      .locator('.sheet-list a')
+      .evaluateAll((all) => all.map((a) => a.getAttribute('href')));
+    expect(addresses.length).toBe(registry.size);
+    for (const address of addresses) {
+      await page.goto(`${server.address().replace(/\/$/, '')}${address}?lang=qps`);
+      await page.locator('math').first().waitFor();
+      expect({ address, strays: await strays(page) }).toEqual({ address, strays: [] });
+    }
+    await close();
+  });
+
+  it('and the test sees a text that does not', async () => {
+    const { page, close } = await openPage(browser);
+    await openBook(page, `${server.address()}?lang=qps`);
+    await page.evaluate(() => document.querySelector('h1')?.append(' forgotten'));
+    expect((await strays(page)).join()).toContain('forgotten');
+    await close();
+  });
+});
