@@ -84,7 +84,7 @@ const lines: { file: string; line: string; fires?: string }[] = [
     line: "import '../sheets/one.arbitrary.ts';",
     fires: 'generators-are-for-tests',
   },
-  { file: 'src/line/even.ts', line: "import '../book/testing/any.ts';", fires: 'generators-are-for-tests' },
+  { file: 'src/book/even.ts', line: "import './testing/any.ts';", fires: 'generators-are-for-tests' },
   { file: 'src/book/testing/any.ts', line: "import 'fastify';" },
   { file: 'src/line/odd.test.ts', line: "import '../sheets/one.arbitrary.ts';" },
   { file: 'src/sheets/one.arbitrary.ts', line: "import 'fastify';" },
