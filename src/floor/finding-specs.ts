@@ -48,6 +48,8 @@ export interface FindingSpec {
   /** The finding that decides the verdict where the gap of this one is the same question in other words. */
   readonly decidedBy?: string;
   readonly levers: readonly string[];
+  /** Short whatever the gap: a tank that has run dry stands exactly at its outlet. */
+  readonly fails?: (values: FigureValues) => boolean;
   /** Whether the question makes sense on this floor at all. */
   readonly asked: (inputs: FloorInputs, values: FigureValues) => boolean;
 }
@@ -131,6 +133,7 @@ export const findingSpecs: readonly FindingSpec[] = [
     demand: 'tankOutlet',
     sense: 'least',
     levers: ['makeUp', 'tankArea'],
+    fails: (values) => values.runDryAfter !== undefined,
     asked: (inputs) => sourceOf(inputs)?.kind === 'gravity',
   },
   {
@@ -139,6 +142,7 @@ export const findingSpecs: readonly FindingSpec[] = [
     demand: 'tankEmpty',
     sense: 'least',
     levers: ['makeUp', 'tankVolume'],
+    fails: (values) => values.runDryAfter !== undefined,
     asked: (_, values) => values.tankLeft !== undefined,
   },
   {

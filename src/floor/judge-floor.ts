@@ -103,7 +103,11 @@ const finding = (
   const demand = values[spec.demand];
   const interval = intervals.gaps[decider.id];
   const verdict =
-    own === undefined ? 'unknown' : verdictOf(gap, interval, Math.abs(values[decider.demand] ?? 1));
+    own === undefined
+      ? 'unknown'
+      : spec.fails?.(values) === true
+        ? 'short'
+        : verdictOf(gap, interval, Math.abs(values[decider.demand] ?? 1));
   const have = figures[spec.have]!;
   const asked = figures[spec.demand]!;
   const decides =

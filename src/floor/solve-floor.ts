@@ -111,13 +111,15 @@ const solveHour = (model: FloorModel, fill: FillSolution, line: LineSolution): H
     { row: rowTable(fill.system), start: startStored(source), rest },
     model.agreedTime,
   );
-  const drawnMost = walk.fills.reduce((most, each) => Math.max(most, each.drawn), 0);
-  const dry = walk.fills.find((each) => tank !== undefined && each.drawn >= tank.usable * (1 - 1e-9));
+  const drawn = walk.fills.reduce((most, each) => Math.max(most, each.drawn), 0);
+  const ranDry = walk.fills.find((each) => each.ranDry !== undefined)?.ranDry ?? walk.stuck?.at;
+  // a row that can't end has taken all that there was
+  const drawnMost = walk.stuck !== undefined && tank !== undefined ? Math.min(tank.usable, 1e9) : drawn;
   return {
     rate: hourRate(walk, line.times.fill!.lanes, model.agreedTime),
     walk,
     drawnMost,
-    ...(dry === undefined ? {} : { ranDry: dry.opened }),
+    ...(ranDry === undefined ? {} : { ranDry }),
   };
 };
 

@@ -11,6 +11,8 @@ export interface RowOutcome {
   /** m3 that left the source. */
   readonly drawn: number;
   readonly stored: Stored;
+  /** First moment at which the tank gave no more than its make-up, s; absent where it never did. */
+  readonly ranDry?: number;
 }
 
 /** How a row of bottles fills from whatever tank and vessel hold. */
@@ -27,7 +29,9 @@ interface Cell {
 }
 
 /** Barycentric weights of the nodes. */
-const weights = nodes.map((x) => 1 / nodes.reduce((product: number, y) => (y === x ? product : product * (x - y)), 1));
+const weights = nodes.map(
+  (x) => 1 / nodes.reduce((product: number, y) => (y === x ? product : product * (x - y)), 1),
+);
 
 const interpolate = (cell: Cell, drawn: number, pick: (row: RowOutcome) => number): number => {
   const x = (drawn - cell.from) / cell.width;
@@ -63,7 +67,12 @@ export const rowTable = (system: FillSystem): RowModel => {
   if ('stuck' in first || vessel || tank === undefined) return (stored) => fillRow(system, stored);
 
   const lowestJet = Math.max(...system.lanes.map((lane) => lane.outlet));
-  const head = (system.source.kind === 'gravity' ? system.source.surface : system.source.kind === 'pumped' ? system.source.suction : 0) - lowestJet;
+  const head =
+    (system.source.kind === 'gravity'
+      ? system.source.surface
+      : system.source.kind === 'pumped'
+        ? system.source.suction
+        : 0) - lowestJet;
   const span = head > 0 ? headShare * head * tank.area : 0;
   // less than a few rows in a cell would be dearer than the rows themselves
   if (!(span > 4 * first.drawn)) return (stored) => fillRow(system, stored);
@@ -92,7 +101,14 @@ export const rowTable = (system: FillSystem): RowModel => {
       fillTime: at((row) => row.fillTime),
       drawTime: at((row) => row.drawTime),
       drawn: at((row) => row.drawn),
-      stored: { drawn: Math.max(0, at((row) => row.stored.drawn)), vessel: 0, pumping: false },
+      stored: {
+        drawn: Math.max(
+          0,
+          at((row) => row.stored.drawn),
+        ),
+        vessel: 0,
+        pumping: false,
+      },
     };
   };
 };

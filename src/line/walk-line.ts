@@ -22,6 +22,8 @@ export interface WalkedFill {
   readonly fillTime: number;
   /** Drawn from the tank and not made up when its lanes had shut, m3. */
   readonly drawn: number;
+  /** When the tank gave no more than its make-up, s. */
+  readonly ranDry?: number;
 }
 
 export interface Walk {
@@ -64,7 +66,7 @@ export const walkLine = (
   let stored = supply.start;
   let drawnAt = 0;
   let end = Number.POSITIVE_INFINITY;
-  const outcomes: { opened: number; fillTime: number; drawn: number }[] = [];
+  const outcomes: Omit<WalkedFill, 'out'>[] = [];
   for (let block = 0; fills.length < mostFills; block++) {
     const now = new Float64Array(graph.events.length);
     blocks.push(now);
@@ -85,7 +87,12 @@ export const walkLine = (
           weight = opening + row.fillTime;
           stored = row.stored;
           drawnAt = opened + row.drawTime;
-          outcomes.push({ opened, fillTime: row.fillTime, drawn: stored.drawn });
+          outcomes.push({
+            opened,
+            fillTime: row.fillTime,
+            drawn: stored.drawn,
+            ...(row.ranDry === undefined ? {} : { ranDry: opened + row.ranDry }),
+          });
         }
         if (back[arc.from]! + weight > at) at = back[arc.from]! + weight;
       }

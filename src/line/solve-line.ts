@@ -1,0 +1,46 @@
+import { bottleRate } from '../sheets/rate/bottle-rate.ts';
+import { deadlocked, orderOfEvents } from './event-graph.ts';
+import { type LineGraph, lineGraph } from './line-graph.ts';
+import type { LineTimes } from './line-times.ts';
+import { longestMeanCycle, type MeanCycle } from './longest-mean-cycle.ts';
+
+/** The line with constant times: what holds it, and how long. */
+export interface LineSolution {
+  readonly times: LineTimes;
+  readonly graph: LineGraph;
+  readonly cycle: MeanCycle;
+  /** Seconds of a fill of all lanes, or of a row where there is no fill station. */
+  readonly period: number;
+  /** Bottles a second with a full tank. */
+  readonly rate: number;
+  /** The washer's own period for the same bottles, s. */
+  readonly washerPeriod?: number;
+}
+
+/**
+ * Exact period of the line and the loop that decides it.
+ *
+ * Returns  undefined where nothing bounds the rate or the block would be too large; `deadlock` where events of one block
+ *          wait for each other
+ * Source   `longestMeanCycle`
+ */
+export const solveLine = (
+  times: LineTimes,
+): LineSolution | { readonly deadlock: readonly string[] } | undefined => {
+  const graph = lineGraph(times);
+  if (graph === undefined) return undefined;
+  if (orderOfEvents(graph) === undefined) return { deadlock: deadlocked(graph) };
+  const cycle = longestMeanCycle(graph);
+  if (cycle === undefined || !(cycle.period > 0)) return undefined;
+  const { washer } = times;
+  return {
+    times,
+    graph,
+    cycle,
+    period: cycle.period / graph.fills,
+    rate: bottleRate(graph.bottles, cycle.period),
+    ...(washer === undefined
+      ? {}
+      : { washerPeriod: ((washer.stroke + washer.dwell) * graph.indexes) / graph.fills }),
+  };
+};
