@@ -2,23 +2,27 @@ import type { Note } from '../sheets/frame.ts';
 import type { FloorAssessment } from './assessment.ts';
 import type { BookReader } from './book-reader.ts';
 import { cycleChart, holdOf } from './cycle-chart.ts';
-import { type FigureId, type FigureValues, slowestLane, worstJet } from './figure-values.ts';
-import { judgeFloor, type Opens } from './judge-floor.ts';
+import { type FigureId, slowestLane, worstJet } from './figure-values.ts';
+import { type Judged, judgeFloor, type Opens } from './judge-floor.ts';
 import { laneFigures } from './lane-figures.ts';
 import type { FloorInputs } from './read-floor.ts';
 import { readLimits } from './read-limits.ts';
 import type { FloorSolution } from './solve-floor.ts';
 import { supplyCurve, tankOverTime } from './supply-curve.ts';
-import { type LaneTrace, traceLanes } from './trace-lanes.ts';
+import {
+  type LaneTrace,
+  traceLanes,
+  traceManifoldFlow,
+  traceOverflow,
+  traceTankLevel,
+} from './trace-lanes.ts';
 import { traceLine } from './trace-line.ts';
-import { type SupplyTrace, traceSupply } from './trace-supply.ts';
+import { type SupplyTrace, tracePressureNeeded, traceSupply } from './trace-supply.ts';
 import { makeTracer, type Tracer } from './tracer.ts';
 
 const traceAll = (
   tracer: Tracer,
-  inputs: FloorInputs,
-  solution: FloorSolution,
-  values: FigureValues,
+  { inputs, solution, values, needed }: Judged,
 ): { readonly opens: Opens; readonly lanes: readonly LaneTrace[] } => {
   const { fill } = solution;
   const supply: SupplyTrace | undefined = fill === undefined ? undefined : traceSupply(tracer, inputs, fill);
@@ -30,15 +34,13 @@ const traceAll = (
   };
   const pressure = fill?.system.source.kind === 'reading' ? 'pressure' : 'manifoldPressure';
   open('manifoldPressure', supply?.manifoldPressure, pressure);
-  open(
-    'manifoldFlow',
-    supply?.runLoss ?? supply?.manifoldPressure,
-    supply?.runLoss === undefined ? pressure : 'loss',
-  );
   open('runVelocity', supply?.runLoss, 'highestVelocity');
   open('lagTime', supply?.lag, 'lostInAll');
   open('surgePressure', supply?.surge, 'highest');
-  if (fill !== undefined) {
+  if (fill !== undefined && supply !== undefined) {
+    open('manifoldFlow', traceManifoldFlow(tracer, inputs, fill, supply), 'flow');
+    open('overflow', traceOverflow(tracer, inputs, fill, lanes), 'overflow');
+    open('tankLow', traceTankLevel(tracer, inputs, fill, solution.hour?.drawnMost ?? 0), 'level');
     const slowest = fill.row.lanes.indexOf(slowestLane(fill));
     open('fillTime', lanes[slowest]?.fill, 'fillTime');
     const least = fill.row.lanes.findIndex((lane) => lane.volume === values.leastVolume);
@@ -60,7 +62,9 @@ const traceAll = (
   open('worstRow', line.worstRow, 'rate');
   open('fillTimeLeft', line.fillTimeLeft, 'left');
   open('meanDraw', line.meanDraw, 'flow');
-  open('manifoldPressureNeeded', line.fillTimeLeft, 'left');
+  if (fill !== undefined && supply !== undefined && needed !== undefined) {
+    open('manifoldPressureNeeded', tracePressureNeeded(tracer, inputs, fill, supply, needed), pressure);
+  }
   return { opens, lanes };
 };
 
@@ -93,8 +97,8 @@ export const assessFloor = (
   const tracer = makeTracer();
   let lanes: readonly LaneTrace[] = [];
   const { inputs, solution, figures, findings } = judgeFloor(reader, floor, format, {
-    opens: (...judged) => {
-      const traced = traceAll(tracer, ...judged);
+    opens: (judged) => {
+      const traced = traceAll(tracer, judged);
       lanes = traced.lanes;
       return traced.opens;
     },

@@ -35,6 +35,8 @@ export interface Figure {
   readonly working?: number;
   /** Which output of that working. */
   readonly output?: string;
+  /** Where it stands in the book, for a figure that is said there and not computed. */
+  readonly path?: string;
   /** Book paths that were absent and for which a default was taken. */
   readonly assumed: readonly string[];
   /** Book paths whose absence makes the figure unknown. */

@@ -6,7 +6,9 @@ import { bottleRate } from '../sheets/rate/bottle-rate.ts';
 import { fillStationTime } from '../sheets/rate/fill-station-time.ts';
 import { meanDraw } from '../sheets/rate/mean-draw.ts';
 import { stationRate } from '../sheets/rate/station-rate.ts';
+import { meanOverflow } from '../sheets/water/mean-overflow.ts';
 import { pipeVelocity } from '../sheets/water/pipe-velocity.ts';
+import { tankLevel } from '../sheets/water/tank-level.ts';
 import type { FloorLane } from './read-lanes.ts';
 import type { FillSolution, FloorModel, FloorSolution } from './solve-floor.ts';
 
@@ -167,15 +169,17 @@ export const figureValues = (
     overflow:
       fill === undefined || level === undefined
         ? undefined
-        : fill.row.lanes.reduce((sum, lane) => sum + Math.max(0, lane.volume - level), 0) /
-          fill.row.lanes.length,
+        : meanOverflow(
+            fill.row.lanes.map((lane) => lane.volume),
+            level,
+          ),
     jetSpeed: jet?.speed,
     jetAllowed: jet?.allowed,
     surgePressure: fill === undefined ? undefined : fill.shutPressure + fill.surge.rise,
     rating: limits.rating,
     tankLow:
       gravity !== undefined && tanked && hour !== undefined
-        ? gravity.surface - drawnMost / gravity.tank.area
+        ? tankLevel(gravity.surface, drawnMost, gravity.tank.area)
         : undefined,
     tankOutlet: limits.outlet,
     tankLeft: stored && hour !== undefined ? tank.usable - drawnMost : undefined,

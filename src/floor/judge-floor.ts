@@ -1,4 +1,4 @@
-import { pressureNeeded } from '../hydraulics/pressure-needed.ts';
+import { type PressureNeeded, pressureNeeded } from '../hydraulics/pressure-needed.ts';
 import type { Note } from '../sheets/frame.ts';
 import type { Figure, Finding, Verdict } from './assessment.ts';
 import type { Account, BookReader } from './book-reader.ts';
@@ -26,6 +26,17 @@ const grounds = (inputs: FloorInputs, id: FigureId): readonly Account[] => {
       return [inputs.forAgreement.account];
   }
 };
+
+/** Figures that are said in the book and not computed. */
+const said: ReadonlySet<FigureId> = new Set([
+  'agreedRate',
+  'level',
+  'rating',
+  'jetAllowed',
+  'makeUp',
+  'tankOutlet',
+  'takeOffRate',
+]);
 
 /** Places whose absence alone makes a limit unknown. */
 const limitMissing = (inputs: FloorInputs, id: FigureId): readonly string[] => {
@@ -73,6 +84,9 @@ const figure = (
     ...(value === undefined ? {} : { value }),
     ...(interval === undefined || value === undefined ? {} : interval),
     ...(opens[id] ?? {}),
+    ...(value !== undefined && said.has(id) && limitMissing(inputs, id)[0] !== undefined
+      ? { path: limitMissing(inputs, id)[0]! }
+      : {}),
   };
 };
 
@@ -135,9 +149,17 @@ export interface Judgement {
   readonly figures: Readonly<Record<string, Figure>>;
 }
 
+/** The numbers of a floor before they are put into findings. */
+export interface Judged {
+  readonly inputs: FloorInputs;
+  readonly solution: FloorSolution;
+  readonly values: FigureValues;
+  readonly needed: PressureNeeded | undefined;
+}
+
 export interface JudgeOptions {
   /** Gives the working of each figure, once the numbers are known; a search for remedies needs none. */
-  readonly opens?: (inputs: FloorInputs, solution: FloorSolution, values: FigureValues) => Opens;
+  readonly opens?: (judged: Judged) => Opens;
   /** Leaves out the hour and the findings that rest on it. */
   readonly noHour?: boolean;
 }
@@ -157,12 +179,13 @@ export const judgeFloor = (
   const solution = solveFloor(inputs.model, { noHour: options.noHour === true });
   let values = figureValues(inputs.model, solution, limits);
   const { fill } = solution;
+  let needed: PressureNeeded | undefined;
   if (fill !== undefined && values.fillTimeLeft !== undefined) {
-    const needed = pressureNeeded(fill.system, fill, values.fillTimeLeft);
-    if (needed !== undefined) values = { ...values, manifoldPressureNeeded: needed };
+    needed = pressureNeeded(fill.system, fill, values.fillTimeLeft);
+    if (needed !== undefined) values = { ...values, manifoldPressureNeeded: needed.pressure };
   }
   const intervals = intervalsOf(reader, floor, format, inputs, solution, values);
-  const opened = options.opens?.(inputs, solution, values) ?? {};
+  const opened = options.opens?.({ inputs, solution, values, needed }) ?? {};
   const figures = Object.fromEntries(
     (Object.keys(figureKinds) as FigureId[]).map((id) => [id, figure(inputs, values, intervals, opened, id)]),
   );

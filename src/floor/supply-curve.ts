@@ -1,6 +1,7 @@
 import { manifoldBalance } from '../hydraulics/manifold-balance.ts';
 import { tankOf } from '../hydraulics/stored.ts';
 import { full, supplyPressure } from '../hydraulics/supply.ts';
+import { tankLevel } from '../sheets/water/tank-level.ts';
 import type { FloorAssessment } from './assessment.ts';
 import type { FloorSolution } from './solve-floor.ts';
 
@@ -30,7 +31,7 @@ export const tankOverTime = (solution: FloorSolution): FloorAssessment['tank'] =
   const tank = source === undefined ? undefined : tankOf(source);
   if (source === undefined || tank === undefined || hour?.walk === undefined) return [];
   const level = (drawn: number): number =>
-    source.kind === 'gravity' ? source.surface - drawn / tank.area : tank.usable - drawn;
+    source.kind === 'gravity' ? tankLevel(source.surface, drawn, tank.area) : tank.usable - drawn;
   if (source.kind === 'pumped' && !Number.isFinite(tank.usable)) return [];
   const { fills } = hour.walk;
   // a drawn line wants no more than a point every few pixels

@@ -2,7 +2,10 @@ import type { RowFill } from '../hydraulics/fill-row.ts';
 import { fillByStepsSheet } from '../sheets/water/fill-by-steps.ts';
 import { laneDoseSheet } from '../sheets/water/lane-dose.ts';
 import { laneFlowSheet } from '../sheets/water/lane-flow.ts';
+import { manifoldFlowSheet } from '../sheets/water/manifold-flow.ts';
+import { meanOverflowSheet } from '../sheets/water/mean-overflow.ts';
 import { nozzleVelocitySheet } from '../sheets/water/nozzle-velocity.ts';
+import { tankLevelSheet } from '../sheets/water/tank-level.ts';
 import type { FloorInputs } from './read-floor.ts';
 import type { FillSolution } from './solve-floor.ts';
 import { at, outOf, type SupplyTrace } from './trace-supply.ts';
@@ -113,3 +116,69 @@ export const traceLanes = (
 };
 
 const manifoldOutput = (kind: string): string => (kind === 'reading' ? 'pressure' : 'manifoldPressure');
+
+/** Working of the flow that all lanes together take. */
+export const traceManifoldFlow = (
+  tracer: Tracer,
+  inputs: FloorInputs,
+  fill: FillSolution,
+  supply: SupplyTrace,
+): number | undefined => {
+  const { lanes } = inputs.model;
+  return tracer.trace(
+    manifoldFlowSheet,
+    {
+      kv: { value: lanes.map((lane) => lane.kv), from: lanes.map((lane) => ({ path: `${lane.path}/kv` })) },
+      outletHeight: {
+        value: lanes.map((lane) => Math.max(lane.outlet, lane.levelAt?.(0) ?? lane.outlet)),
+        from: lanes.map(() => ({ path: `${inputs.stationPath}/mouthHeight` })),
+      },
+      manifoldPressure: outOf(
+        tracer,
+        supply.manifoldPressure,
+        manifoldOutput(fill.system.source.kind),
+        fill.pressure,
+      ),
+      manifoldHeight: at(fill.system.manifold, `${inputs.stationPath}/manifoldHeight`, inputs.forFill),
+      density: supply.density,
+    },
+    { output: 'flow', value: fill.flow },
+  );
+};
+
+/** Working of what runs over the level. */
+export const traceOverflow = (
+  tracer: Tracer,
+  inputs: FloorInputs,
+  fill: FillSolution,
+  lanes: readonly LaneTrace[],
+): number | undefined => {
+  const { level } = inputs.model;
+  if (level === undefined) return undefined;
+  return tracer.trace(meanOverflowSheet, {
+    filled: {
+      value: fill.row.lanes.map((lane) => lane.volume),
+      from: lanes.map(({ dose }) => (dose === undefined ? undefined : { working: dose, output: 'volume' })),
+    },
+    level: at(level, `${inputs.formatPath}/level`),
+  });
+};
+
+/** Working of the lowest surface of a tank that feeds by its height. */
+export const traceTankLevel = (
+  tracer: Tracer,
+  inputs: FloorInputs,
+  fill: FillSolution,
+  drawnMost: number,
+): number | undefined => {
+  const { source } = fill.system;
+  if (source.kind !== 'gravity' || !Number.isFinite(source.tank.area)) return undefined;
+  const path = `${inputs.floorPath}/supply/source`;
+  const outlet = inputs.forFill.number(`${path}/outlet`, 'length');
+  return tracer.trace(tankLevelSheet, {
+    surface: at(source.surface, `${path}/surface`),
+    drawn: { value: drawnMost, from: { solved: 'hour' } },
+    area: at(source.tank.area, `${path}/area`),
+    outlet: outlet === undefined ? undefined : at(outlet, `${path}/outlet`),
+  });
+};

@@ -1,3 +1,4 @@
+import type { PressureNeeded } from '../hydraulics/pressure-needed.ts';
 import { stiffWaveSpeed } from '../hydraulics/run-surge.ts';
 import type { Pipe, RunPiece } from '../hydraulics/system.ts';
 import { inertiaLagSheet } from '../sheets/water/inertia-lag.ts';
@@ -6,6 +7,7 @@ import { mainSupplySheet } from '../sheets/water/main-supply.ts';
 import { manifoldPressureSheet } from '../sheets/water/manifold-pressure.ts';
 import { pumpedSupplySheet } from '../sheets/water/pumped-supply.ts';
 import { readingCurveSheet } from '../sheets/water/reading-curve.ts';
+import { readingPressure } from '../sheets/water/reading-supply.ts';
 import { runLossSheet } from '../sheets/water/run-loss.ts';
 import { surgeSheet } from '../sheets/water/surge.ts';
 import { waterDensitySheet } from '../sheets/water/water-density.ts';
@@ -266,4 +268,43 @@ export const traceSupply = (tracer: Tracer, inputs: FloorInputs, fill: FillSolut
     ...(lag === undefined ? {} : { lag }),
     ...(surge === undefined ? {} : { surge }),
   };
+};
+
+/** Working of the pressure that the agreed rate asks of the manifold: the supply as it is, raised by what is missing. */
+export const tracePressureNeeded = (
+  tracer: Tracer,
+  inputs: FloorInputs,
+  fill: FillSolution,
+  { density, viscosity }: SupplyTrace,
+  needed: PressureNeeded,
+): number | undefined => {
+  const { system } = fill;
+  const flow: Given = { value: needed.flow, from: { solved: 'row' } };
+  if (system.source.kind === 'reading') {
+    const { curve } = system.source;
+    // two points of the raised curve stand for all of it
+    const pressures = [0, needed.flow].map((q) => readingPressure(curve, q) + needed.raise);
+    return tracer.trace(
+      readingCurveSheet,
+      {
+        flows: { value: [0, needed.flow] },
+        pressures: { value: pressures, from: { solved: 'row' } },
+        flow,
+      },
+      { output: 'pressure', value: needed.pressure },
+    );
+  }
+  const source = traceSource(tracer, inputs, fill, flow, density)!;
+  const runLoss = traceRun(tracer, inputs, system.run, flow, density, viscosity);
+  return tracer.trace(
+    manifoldPressureSheet,
+    {
+      sourcePressure: { value: Number(source.pressure.value) + needed.raise, from: { solved: 'row' } },
+      sourceHeight: source.height,
+      manifoldHeight: at(system.manifold, `${inputs.stationPath}/manifoldHeight`, inputs.forFill),
+      runLoss: runLoss === undefined ? { value: 0 } : outOf(tracer, runLoss, 'loss', 0),
+      density,
+    },
+    { output: 'manifoldPressure', value: needed.pressure },
+  );
 };

@@ -5,17 +5,25 @@ import { stillSystem } from './still-system.ts';
 import { startStored } from './stored.ts';
 import type { FillSystem } from './system.ts';
 
+export interface PressureNeeded {
+  /** By how much the supply would have to lie higher at every flow, Pa. */
+  readonly raise: number;
+  /** At the manifold with all lanes open then, Pa gauge and m3/s. */
+  readonly pressure: number;
+  readonly flow: number;
+}
+
 /**
  * Pressure at the manifold, all lanes open, with which the row would fill in a time.
  *
  * Method   the supply is raised evenly by an amount at every flow until the row takes that time
- * Returns  Pa gauge; undefined where no raise up to 100 bar does
+ * Returns  undefined where no raise up to 100 bar does
  */
 export const pressureNeeded = (
   given: FillSystem,
   now: { readonly pressure: number; readonly row: RowFill },
   wanted: number,
-): number | undefined => {
+): PressureNeeded | undefined => {
   if (!(wanted > 0)) return undefined;
   const unmoved = stillSystem(given, now.row.drawn);
   const system = unmoved ?? given;
@@ -56,5 +64,6 @@ export const pressureNeeded = (
       if (low < -1e7) return undefined;
     }
   }
-  return manifoldBalance(raised(brentRoot(miss, low, high, 0.5))).pressure;
+  const raise = brentRoot(miss, low, high, 0.5);
+  return { raise, ...manifoldBalance(raised(raise)) };
 };

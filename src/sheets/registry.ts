@@ -80,9 +80,15 @@ import { mainSupplySheet } from './water/main-supply.ts';
 import { manifoldCases } from './water/manifold.cases.ts';
 import { manifoldText } from './water/manifold.text.ts';
 import { manifoldSheet } from './water/manifold.ts';
+import { manifoldFlowCases } from './water/manifold-flow.cases.ts';
+import { manifoldFlowText } from './water/manifold-flow.text.ts';
+import { manifoldFlowSheet } from './water/manifold-flow.ts';
 import { manifoldPressureCases } from './water/manifold-pressure.cases.ts';
 import { manifoldPressureText } from './water/manifold-pressure.text.ts';
 import { manifoldPressureSheet } from './water/manifold-pressure.ts';
+import { meanOverflowCases } from './water/mean-overflow.cases.ts';
+import { meanOverflowText } from './water/mean-overflow.text.ts';
+import { meanOverflowSheet } from './water/mean-overflow.ts';
 import { nozzleVelocityCases } from './water/nozzle-velocity.cases.ts';
 import { nozzleVelocityText } from './water/nozzle-velocity.text.ts';
 import { nozzleVelocitySheet } from './water/nozzle-velocity.ts';
@@ -143,6 +149,9 @@ import { surgeSheet } from './water/surge.ts';
 import { tankDrawDownCases } from './water/tank-draw-down.cases.ts';
 import { tankDrawDownText } from './water/tank-draw-down.text.ts';
 import { tankDrawDownSheet } from './water/tank-draw-down.ts';
+import { tankLevelCases } from './water/tank-level.cases.ts';
+import { tankLevelText } from './water/tank-level.text.ts';
+import { tankLevelSheet } from './water/tank-level.ts';
 import { twoVesselsCases } from './water/two-vessels.cases.ts';
 import { twoVesselsText } from './water/two-vessels.text.ts';
 import { twoVesselsSheet } from './water/two-vessels.ts';
@@ -198,6 +207,9 @@ export const sheetEntries: readonly SheetEntry[] = [
   sheetEntry(pumpedSupplySheet, pumpedSupplyCases, pumpedSupplyText),
   sheetEntry(readingSupplySheet, readingSupplyCases, readingSupplyText),
   sheetEntry(readingCurveSheet, readingCurveCases, readingCurveText),
+  sheetEntry(manifoldFlowSheet, manifoldFlowCases, manifoldFlowText),
+  sheetEntry(meanOverflowSheet, meanOverflowCases, meanOverflowText),
+  sheetEntry(tankLevelSheet, tankLevelCases, tankLevelText),
   sheetEntry(liquidBetweenSheet, liquidBetweenCases, liquidBetweenText),
   sheetEntry(manifoldPressureSheet, manifoldPressureCases, manifoldPressureText),
   sheetEntry(manifoldSheet, manifoldCases, manifoldText),
