@@ -1,0 +1,135 @@
+import type { LineTimes } from './line-times.ts';
+
+/**
+ * The same line once more, without events that wait for each other: machines with states and bottles that are counted,
+ * moved on by a clock. Nothing here knows of blocks, lags or loops.
+ *
+ * Symbols  sets      count  sets of bottles to wait for
+ *          fillTime  s of the slowest lane, by the number of the set
+ * Returns  s from the first stroke at which each set of bottles left the last station; fewer than asked where the line
+ *          stands still for good
+ */
+export const simulatedLine = (
+  times: LineTimes,
+  sets: number,
+  fillTime: (set: number) => number = () => times.fill?.filling ?? 0,
+): number[] => {
+  const { washer, fill, closing, takeOff } = times;
+  if (washer === undefined || fill === undefined) throw new Error('a washer and a fill station are needed');
+  const { row } = washer;
+  const { lanes } = fill;
+  const wayRoom = Math.max(times.wayRoom, row);
+  const setsBefore = (room: number): number => Math.max(1, Math.floor(room / lanes));
+
+  let clock = 0;
+  const due: { at: number; happens: () => void }[] = [];
+  const after = (seconds: number, happens: () => void): void => {
+    due.push({ at: clock + seconds, happens });
+  };
+
+  let washerReady = true;
+  let discharged = 0;
+  let arrived = 0;
+  let taken = 0;
+  let filler: 'empty' | 'busy' | 'may clear out' = 'empty';
+  let fillsEnded = 0;
+  let fillsReleased = 0;
+  let clearing = 0;
+  let beforeHeads = 0;
+  let heads: 'empty' | 'busy' | 'closed' = 'empty';
+  let setsClosed = 0;
+  let beforeTakeOff = 0;
+  let taking = false;
+  let setsTaken = 0;
+  const out: number[] = [];
+
+  const roomAtTakeOff = (given: number): boolean =>
+    takeOff === undefined || given - setsTaken < setsBefore(takeOff.room);
+
+  /** Everything that may start now; true where something did. */
+  const start = (): boolean => {
+    if (washerReady) {
+      const done = Math.min(
+        Number.POSITIVE_INFINITY,
+        ...times.holds.map(({ until }) => (until === 'release' ? fillsReleased : fillsEnded)),
+      );
+      const heldByFill = Math.floor(discharged / lanes) > done;
+      if (!heldByFill && discharged + row - taken <= wayRoom) {
+        washerReady = false;
+        discharged += row;
+        after(washer.stroke + times.way.reduce((sum, { seconds }) => sum + seconds, 0), () => {
+          arrived += row;
+        });
+        after(washer.stroke + washer.dwell, () => {
+          washerReady = true;
+        });
+        return true;
+      }
+    }
+    if (filler === 'empty' && arrived - taken >= lanes) {
+      filler = 'busy';
+      taken += lanes;
+      after(fill.travelIn + fill.lift + fill.lag + fillTime(fillsEnded), () => {
+        fillsEnded += 1;
+        after(fill.drip + fill.lower, () => {
+          fillsReleased += 1;
+          filler = 'may clear out';
+        });
+      });
+      return true;
+    }
+    if (filler === 'may clear out') {
+      const free =
+        closing !== undefined ? clearing - setsClosed < setsBefore(closing.room) : roomAtTakeOff(clearing);
+      if (free) {
+        filler = 'busy';
+        clearing += 1;
+        after(fill.clearOut, () => {
+          filler = 'empty';
+          if (closing !== undefined) beforeHeads += 1;
+          else if (takeOff !== undefined) beforeTakeOff += 1;
+          else out.push(clock);
+        });
+        return true;
+      }
+    }
+    if (closing !== undefined && heads === 'empty' && beforeHeads > 0) {
+      heads = 'busy';
+      beforeHeads -= 1;
+      let turns = 0;
+      for (let left = lanes; left > 0; left -= closing.heads) turns += 1;
+      after(turns * closing.perBottle, () => {
+        heads = 'closed';
+      });
+      return true;
+    }
+    if (heads === 'closed' && roomAtTakeOff(setsClosed)) {
+      heads = 'empty';
+      setsClosed += 1;
+      if (takeOff !== undefined) beforeTakeOff += 1;
+      else out.push(clock);
+      return true;
+    }
+    if (takeOff !== undefined && !taking && beforeTakeOff > 0) {
+      taking = true;
+      beforeTakeOff -= 1;
+      after(lanes / takeOff.rate, () => {
+        taking = false;
+        setsTaken += 1;
+        out.push(clock);
+      });
+      return true;
+    }
+    return false;
+  };
+
+  while (out.length < sets) {
+    while (start());
+    if (due.length === 0) return out;
+    due.sort((a, b) => a.at - b.at);
+    const next = due.shift()!;
+    clock = next.at;
+    next.happens();
+  }
+  return out;
+};
