@@ -9,6 +9,7 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { makeClient } from '../server/client.ts';
 import { App } from './app.tsx';
+import { keepUnsaved } from './commands/keep-edit.ts';
 import { openFirst } from './commands/open-first.ts';
 import { saveEdits } from './commands/save-edits.ts';
 import { followNewest } from './commands/settle-conflict.ts';
@@ -46,6 +47,7 @@ const start = async (): Promise<void> => {
     later: (run, milliseconds) => void setTimeout(run, milliseconds),
     author: words.say('page.author'),
   };
+  window.addEventListener('pagehide', () => keepUnsaved(page));
   window.addEventListener('online', () => void saveEdits(page));
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') void followNewest(page);

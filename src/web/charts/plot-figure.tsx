@@ -3,6 +3,9 @@ import { type ReactElement, type ReactNode, useEffect, useRef } from 'react';
 import { useElementWidth } from '../line/element-width.ts';
 import { useWords } from '../state/page-context.ts';
 
+/** A chart follows when the typing rests: drawing six of them at every key would hold the figures back. */
+const rest = 120;
+
 export interface PlotFigureProps {
   readonly title: string;
   readonly plot: (width: number) => Plot.PlotOptions;
@@ -21,10 +24,7 @@ export const PlotFigure = ({ title, plot, table, depends }: PlotFigureProps): Re
   const [ref, width] = useElementWidth<HTMLDivElement>(400);
   const host = useRef<HTMLDivElement>(null);
   const { say } = useWords();
-  // biome-ignore lint/correctness/useExhaustiveDependencies: what the chart rests on is named by its user
-  useEffect(() => {
-    // not laid out yet
-    if (width < 120) return;
+  const draw = (): void => {
     const apart = document.implementation.createHTMLDocument('');
     const chart = Plot.plot({ ...plot(width), width, document: apart });
     for (const style of chart.querySelectorAll('style')) style.remove();
@@ -35,6 +35,13 @@ export const PlotFigure = ({ title, plot, table, depends }: PlotFigureProps): Re
     const drawn = document.importNode(chart, true);
     drawn.setAttribute('aria-hidden', 'true');
     target.replaceChildren(drawn);
+  };
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what the chart rests on is named by its user
+  useEffect(() => {
+    // not laid out yet
+    if (width < 120) return undefined;
+    const timer = setTimeout(draw, host.current?.firstChild === null ? 0 : rest);
+    return () => clearTimeout(timer);
   }, [width, ...depends]);
   return (
     <figure className="chart" ref={ref}>

@@ -4,6 +4,9 @@ import type { PageState, Typing } from '../state/page-state.ts';
 import { without, withShown } from '../state/shown-book.ts';
 import { keepEdit, keepUnsaved } from './keep-edit.ts';
 
+/** Milliseconds of rest after which a half-written text is kept; a page that is left keeps it at once. */
+const keepAfter = 150;
+
 /** What a text means at a place of the book: nothing typed is not known, a bare number stays a number. */
 const meant = (page: Page, path: string, text: string): unknown => {
   const trimmed = text.trim();
@@ -34,7 +37,10 @@ export const typeValue = (page: Page, path: string, text: string): void => {
     ...(book === undefined ? {} : { book }),
   };
   page.state.set(withShown({ ...state, typing }));
-  keepUnsaved(page);
+  // writing to the browser's storage takes longer than the whole assessment: it may follow the key
+  page.later(() => {
+    if (page.state.get().typing === typing) keepUnsaved(page);
+  }, keepAfter);
 };
 
 /** Gives up what was being written. */

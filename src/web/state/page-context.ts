@@ -16,4 +16,13 @@ export const usePageState = (): PageState => {
   return useSyncExternalStore(state.subscribe, state.get);
 };
 
+/**
+ * A part of the state; the component is drawn anew only when that part changes. Of a part that is made anew each
+ * time nothing is gained: it must be a piece of the state, or a plain value.
+ */
+export const usePagePart = <T>(part: (state: PageState) => T): T => {
+  const { state } = usePage();
+  return useSyncExternalStore(state.subscribe, () => part(state.get()));
+};
+
 export const useWords = (): Words => usePage().words;

@@ -57,7 +57,7 @@ export const workingWords: Bundle = {
     'remedies.on': 'on trial',
     'remedies.putBack': 'Put back',
     'remedies.carries': 'Nothing is missing here.',
-    'remedy.text': '{lever}: {answer}',
+    'remedy.text': '{lever} {answer}',
     'field.problemAt': 'Not taken yet',
     'field.edit': '{name}, type a value with its unit',
     'sheets.title': 'Sheets',

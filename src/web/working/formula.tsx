@@ -15,6 +15,7 @@ export const Formula = ({ lines }: { readonly lines: readonly string[] }): React
       if (gone || host === null) return;
       const rendered = tex.split('\n').map((line) => {
         const row = document.createElement('div');
+        row.className = 'equation';
         temml.render(line, row, { displayMode: true, throwOnError: false });
         return row;
       });

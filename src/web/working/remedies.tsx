@@ -40,6 +40,9 @@ const useRemedies = (floor: string, finding: string, wanted: boolean) => {
   return { search, again: () => setRound(round + 1), giveUp };
 };
 
+/** Levers that turn several places at once. */
+const whole = new Set(['runBore', 'laneKv', 'presets', 'nozzleBore', 'closing']);
+
 const One = ({ remedy }: { readonly remedy: Remedy }): ReactElement => {
   const page = usePage();
   const { trial, book } = usePageState();
@@ -49,6 +52,8 @@ const One = ({ remedy }: { readonly remedy: Remedy }): ReactElement => {
   const lever = book === undefined ? remedy.lever : words.leverName(book, remedy);
   const answer = words.remedyAnswer(remedy);
   const next = remedy.nextSmaller;
+  // a lever of the whole run stands at no single piece of it
+  const place = book === undefined || whole.has(remedy.lever) ? '' : words.thingName(book, remedy.path);
   return (
     <li className={on ? 'remedy on' : 'remedy'} data-lever={remedy.lever}>
       <span>
@@ -75,22 +80,16 @@ const One = ({ remedy }: { readonly remedy: Remedy }): ReactElement => {
           </button>
         ))}
       <span className="quiet">
-        {book !== undefined && words.thingName(book, remedy.path)}
-        {remedy.patch.length === 0 ? (
-          <> {words.say('remedies.no')}</>
-        ) : (
-          next !== undefined && (
-            <>
-              {' '}
-              {next.margin === undefined
-                ? words.say('remedies.next.unknown', { text: next.text })
-                : words.say('remedies.next', {
-                    text: next.text,
-                    percent: words.percent(Math.abs(next.margin)),
-                  })}
-            </>
-          )
-        )}
+        {place !== '' && <span className="place">{place}</span>}
+        {remedy.patch.length === 0
+          ? words.say('remedies.no')
+          : next !== undefined &&
+            (next.margin === undefined
+              ? words.say('remedies.next.unknown', { text: next.text })
+              : words.say('remedies.next', {
+                  text: next.text,
+                  percent: words.percent(Math.abs(next.margin)),
+                }))}
       </span>
     </li>
   );

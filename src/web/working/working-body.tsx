@@ -53,7 +53,7 @@ export const WorkingBody = ({ floor, working, sheet }: WorkingBodyProps): ReactE
           const value = working.outputs[name];
           return (
             value !== undefined && (
-              <div className="result" key={name}>
+              <div className={field.type === 'list' ? 'result list' : 'result'} key={name}>
                 <dt>{words.say(`sheet.${sheet.id}.outputs.${name}`)}</dt>
                 <dd>
                   <SheetValue sheet={sheet.id} name={name} field={field} value={value} />

@@ -63,7 +63,7 @@ export const WorkingInputs = ({ floor, working, sheet }: WorkingInputsProps): Re
         const [worked] = origins.filter((origin) => 'working' in origin);
         const single = field.type !== 'list' && paths.length === 1 && editable.length === 1;
         return (
-          <div key={name}>
+          <div key={name} className={field.type === 'list' ? 'list' : undefined}>
             <dt>{words.say(`sheet.${sheet.id}.inputs.${name}`)}</dt>
             {single && editable[0] !== undefined ? (
               <BookInput path={editable[0].path} assumed={editable[0].assumed === true} />
