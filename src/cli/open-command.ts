@@ -30,6 +30,8 @@ export const openCommand: Command = {
     const host = values.host ?? '127.0.0.1';
     const data = values.data === undefined ? join(world.root, '.twinfloor') : resolve(world.cwd, values.data);
     const allowHosts = (values['allow-host'] ?? '').split(',').map((name) => name.trim().toLowerCase());
+    // listened for from now on: a signal that comes while the server starts must close it cleanly too
+    const stopped = world.untilStopped();
     const opened = await world.serve({
       host,
       port,
@@ -50,7 +52,7 @@ export const openCommand: Command = {
       world.out(`${words.say('open.running', { address })}\n${words.say('open.kept', { kept })}\n`);
       if (!loopback) world.err(`${words.say('open.wide', { host })}\n`);
     }
-    await world.untilStopped();
+    await stopped;
     await close();
     if (!flags.has('json')) world.out(`${words.say('open.stopped')}\n`);
     return 0;
