@@ -1,7 +1,7 @@
-import { type Balance, balance, conductance, type Opening, offset, openingFlow } from './balance.ts';
-import { standardGravity } from '../sheets/standard-gravity.ts';
 import { afterRun } from '../sheets/water/after-run.ts';
-import { heldOf, pumpFlow, type Stored, tankOf, vesselLiquid, vesselPressure } from './stored.ts';
+import { type Balance, balance, conductance, type Opening, offset, openingFlow } from './balance.ts';
+import { dormandPrince } from './dormand-prince.ts';
+import { pumpFlow, type Stored, tankOf, vesselLiquid, vesselPressure } from './stored.ts';
 import type { FillSystem, Lane } from './system.ts';
 
 export interface LaneFill {
@@ -44,20 +44,17 @@ export interface StuckRow {
   readonly lanes: readonly string[];
 }
 
-/** Share by which the driving pressure may change in one step: its fifth power is what a step misses. */
-const greatestChange = 0.08;
-/** Share of the full flow over the closing stroke, for a flow that falls straight. */
+/** What one step may miss of a volume, as a share of the bottle: a row's worth of them stays below 1e-5. */
+const tolerance = 3e-8;
+/** How far beyond the time expected to an event a step is taken, so that one that comes late still lies within it. */
+const beyond = 1.03;
+/** Share of the closing stroke's time at full flow, for a flow that falls straight. */
 const linearClosing = 0.5;
 /** Volumes closer to a count than this share of it have reached it. */
 const reached = 1e-11;
 const mostSteps = 20_000;
-
-interface Derivatives {
-  readonly flows: Float64Array;
-  balance: Balance;
-  drawn: number;
-  vessel: number;
-}
+/** A flow that only a flat pump curve answers with, m3/s. */
+const flatCurve = 1e6;
 
 interface Flowing {
   readonly lane: Lane;
@@ -99,38 +96,6 @@ const coverVolume = (lane: Lane): number => {
   return high;
 };
 
-/** Least pressure that drives an open lane, Pa: what a change must be small against. */
-const leastDriving = (openings: readonly Opening[], pressure: number): number => {
-  let least = Number.POSITIVE_INFINITY;
-  for (const { conductance: c, offset: o } of openings) {
-    if (c > 0 && pressure + o > 0) least = Math.min(least, pressure + o);
-  }
-  return least;
-};
-
-/** Time by which a Runge-Kutta step of dt stops before (positive) or after its nearest count. */
-const missBy = (
-  flowing: readonly Flowing[],
-  volumes: Float64Array,
-  k1: Derivatives,
-  k2: Derivatives,
-  k3: Derivatives,
-  k4: Derivatives,
-  dt: number,
-): number => {
-  let least = Number.POSITIVE_INFINITY;
-  for (let i = 0; i < flowing.length; i++) {
-    const f = flowing[i]!;
-    const q = k4.flows[i]!;
-    if (!f.open || q <= 0) continue;
-    let target = f.slow || f.changeOver >= f.count ? f.count : f.changeOver;
-    if (f.covers > volumes[i]! && f.covers < target) target = f.covers;
-    const passed = (dt / 6) * (k1.flows[i]! + 2 * k2.flows[i]! + 2 * k3.flows[i]! + q);
-    least = Math.min(least, (target - volumes[i]! - passed) / q);
-  }
-  return least;
-};
-
 const shareOut = (openings: readonly Opening[], flow: number): number => {
   // a dry tank passes its make-up: the manifold finds the pressure at which the lanes take just that
   let low = 0;
@@ -155,23 +120,30 @@ const shareOut = (openings: readonly Opening[], flow: number): number => {
  * One row of bottles, from the moment all lanes flow until the last has shut.
  *
  * Method   between events the volumes, the tank and the vessel follow dV/dt = q(p), with p from `balance`; where
- *          nothing but a count can change the flows the step is exact, else it is a classic Runge-Kutta step bounded
- *          by the change of the driving pressure and corrected onto the event. Events: a change-over, a count, a
- *          covered nozzle, the tank dry or full, the vessel at either switch. At its count a lane leaves the balance
- *          and passes q tau + drip, q its flow then, tau = delay + closing/2
+ *          nothing but a count can change the flows the step is exact, else it is a Runge-Kutta step held to its own
+ *          error, and an event within it is found on its continuous form. Events: a change-over, a count, a covered
+ *          nozzle, the tank dry, full or no longer so, the vessel at either switch or empty. At its count a lane
+ *          leaves the balance and passes q tau + drip, q its flow then, tau = delay + closing/2. A dry tank passes its
+ *          make-up; an empty vessel passes what the pump gives against the open lanes
  * Symbols  system  lanes and supply, SI; stored: what tank and vessel hold at the start
  * Returns  each lane's times and volumes, or which lanes can never end
  * Assumes  steady flow between events; the lag of the liquid in the run is counted by the cycle
- * Cost     about 5 balances an event; tank and bottle levels to 1e-5 and better
- * Source   mass balance; Runge-Kutta of order 4
+ * Cost     about 8 balances an event; tank and bottle levels to 1e-5 and better
+ * Source   mass balance; `dormand-prince.ts`
  */
 export const fillRow = (system: FillSystem, start: Stored): RowFill | StuckRow => {
   const { source, liquid, manifold } = system;
   const tank = tankOf(source);
-  const vessel = source.kind === 'pumped' ? source.vessel : undefined;
+  const pump = source.kind === 'pumped' ? source : undefined;
+  const vessel = pump?.vessel;
   const n = system.lanes.length;
   const rising = system.lanes.some((lane) => lane.levelAt !== undefined);
-  const moving = vessel !== undefined || rising || (tank !== undefined && tank.area < Number.POSITIVE_INFINITY);
+  const moving =
+    vessel !== undefined || rising || (tank !== undefined && tank.area < Number.POSITIVE_INFINITY);
+  const usable = tank?.usable ?? Number.POSITIVE_INFINITY;
+  const makeUp = tank?.makeUp ?? 0;
+  const switchOn = vessel === undefined ? 0 : vesselLiquid(vessel, vessel.cutIn, pump!.ambient);
+  const switchOff = vessel === undefined ? 0 : vesselLiquid(vessel, vessel.cutOut, pump!.ambient);
 
   const flowing: Flowing[] = system.lanes.map((lane) => {
     const count = Math.max(0, lane.preset / lane.pulses - lane.phase);
@@ -194,199 +166,216 @@ export const fillRow = (system: FillSystem, start: Stored): RowFill | StuckRow =
   });
   const openings = flowing.map((f) => f.opening);
 
-  const volumes = new Float64Array(n);
-  let { drawn, vessel: held, pumping } = start;
+  // what the lanes passed, what is drawn from the tank, what the vessel holds
+  const inTank = n;
+  const inVessel = n + 1;
+  const y: Float64Array = new Float64Array(n + 2);
+  y[inTank] = start.drawn;
+  y[inVessel] = start.vessel;
+  let { pumping } = start;
   let time = 0;
   let left = n;
-  let dry: number | undefined;
+  let ranDry: number | undefined;
   const moments: { time: number; volumes: number[] }[] = [{ time: 0, volumes: new Array(n).fill(0) }];
+
+  // where the state rests on a border it stays there while its margin is not negative
+  let isDry = false;
+  let isFull = false;
+  let isEmpty = false;
+  let tankMargin = 0;
+  let vesselMargin = 0;
   let guess = Number.NaN;
 
-  const derive = (into: Derivatives, V: Float64Array, drawnNow: number, heldNow: number): Derivatives => {
+  const derive = (at: Float64Array, into: Float64Array): void => {
     if (rising) {
       for (let i = 0; i < n; i++) {
         const { lane, opening } = flowing[i]!;
         if (lane.levelAt !== undefined) {
-          opening.offset = offset(manifold, Math.max(lane.outlet, lane.levelAt(V[i]!)), liquid.density);
+          opening.offset = offset(manifold, Math.max(lane.outlet, lane.levelAt(at[i]!)), liquid.density);
         }
       }
     }
-    const stored: Stored = { drawn: drawnNow, vessel: heldNow, pumping };
-    let b = balance(system, openings, heldOf(source, stored), guess);
-    let inflow = 0;
-    let outflow = b.flow;
-    if (vessel !== undefined && source.kind === 'pumped') {
-      const pressure = vesselPressure(vessel, heldNow, source.ambient);
-      let pumped = pumping ? pumpFlow(source, pressure, drawnNow, liquid.density) : 0;
-      if (drawnNow >= source.tank.usable) pumped = Math.min(pumped, source.tank.makeUp);
-      into.vessel = pumped - b.flow;
-      if (heldNow <= 0 && into.vessel < 0) {
-        // an empty vessel passes what the pump gives
-        b = { flow: pumped, pressure: pumped > 0 ? shareOut(openings, pumped) : b.pressure };
-        into.vessel = 0;
+    const drawn = Math.min(at[inTank]!, usable);
+    let b: Balance;
+    let fromTank: number;
+    tankMargin = 0;
+    vesselMargin = 0;
+    if (vessel !== undefined && pump !== undefined) {
+      const held = Math.min(Math.max(0, at[inVessel]!), vessel.volume * (1 - 1e-9));
+      const gas = vesselPressure(vessel, held, pump.ambient);
+      b = balance(system, openings, { drawn, vessel: gas }, guess);
+      fromTank = pumping ? pumpFlow(pump, gas, drawn, liquid.density) : 0;
+      // the pump of a flat curve would fill the vessel in no time; a second is short enough
+      if (!(fromTank < flatCurve)) fromTank = vessel.volume;
+      if (isEmpty) {
+        const fed = isDry ? Math.min(fromTank, makeUp) : fromTank;
+        vesselMargin = b.flow - fed;
+        b = balance(system, openings, { drawn }, guess);
+        fromTank = b.flow;
       }
-      outflow = pumped;
-    }
-    if (tank !== undefined) {
-      inflow = tank.makeUp;
-      if (drawnNow >= tank.usable && outflow > inflow && vessel === undefined) {
-        b = { flow: inflow, pressure: inflow > 0 ? shareOut(openings, inflow) : Number.NEGATIVE_INFINITY };
-        outflow = inflow;
+      tankMargin = fromTank - makeUp;
+      if (isDry) {
+        fromTank = Math.min(fromTank, makeUp);
+        if (isEmpty) b = { flow: fromTank, pressure: shareOut(openings, fromTank) };
       }
-      into.drawn = drawnNow <= 0 && outflow <= inflow ? 0 : outflow - inflow;
+      into[inVessel] = isEmpty ? 0 : fromTank - b.flow;
+    } else {
+      b = balance(system, openings, { drawn }, guess);
+      tankMargin = b.flow - makeUp;
+      if (isDry && tankMargin > 0) b = { flow: makeUp, pressure: shareOut(openings, makeUp) };
+      fromTank = b.flow;
+      into[inVessel] = 0;
     }
-    into.balance = b;
-    for (let i = 0; i < n; i++) into.flows[i] = openingFlow(openings[i]!, b.pressure);
-    return into;
-  };
-  const fresh = (): Derivatives => ({
-    flows: new Float64Array(n),
-    balance: { pressure: 0, flow: 0 },
-    drawn: 0,
-    vessel: 0,
-  });
-  const k1 = fresh();
-  const k2 = fresh();
-  const k3 = fresh();
-  const k4 = fresh();
-  const trial = new Float64Array(n);
-  const moveTo = (by: Derivatives, dt: number): Float64Array => {
-    for (let i = 0; i < n; i++) trial[i] = volumes[i]! + dt * by.flows[i]!;
-    return trial;
+    if (isFull) tankMargin = makeUp - fromTank;
+    into[inTank] = tank === undefined || isDry || isFull ? 0 : fromTank - makeUp;
+    if (!isDry && !isFull) tankMargin = 0;
+    guess = b.pressure;
+    for (let i = 0; i < n; i++) into[i] = openingFlow(openings[i]!, b.pressure);
   };
 
-  /** Signed time to the nearest event at the present flows; after a step it says how far the step missed. */
-  const toEvent = (d: Derivatives): number => {
-    let dt = Number.POSITIVE_INFINITY;
-    for (let i = 0; i < n; i++) {
-      const f = flowing[i]!;
-      const q = d.flows[i]!;
-      if (!f.open || q <= 0) continue;
-      let target = f.slow || f.changeOver >= f.count ? f.count : f.changeOver;
-      if (f.covers > volumes[i]! && f.covers < target) target = f.covers;
-      const to = (target - volumes[i]!) / q;
-      if (to < dt) dt = to;
+  const step = dormandPrince(n + 2, derive);
+  const rates: Float64Array = new Float64Array(n + 2);
+
+  /** Which borders the state rests on, and the rates with that. */
+  const settle = (): void => {
+    isDry = false;
+    isFull = false;
+    isEmpty = false;
+    if (vessel !== undefined) {
+      const near = 1e-12 * vessel.volume;
+      if (y[inVessel]! <= switchOn + near) pumping = true;
+      else if (pumping && y[inVessel]! >= switchOff - near) pumping = false;
     }
-    return dt;
-  };
-  const toStoredEvent = (d: Derivatives): number => {
-    let dt = Number.POSITIVE_INFINITY;
-    if (tank !== undefined) {
-      if (d.drawn > 0 && drawn < tank.usable) dt = (tank.usable - drawn) / d.drawn;
-      else if (d.drawn < 0 && drawn > 0) dt = drawn / -d.drawn;
+    derive(y, rates);
+    let changed = false;
+    const fromTank = (rates[inTank] ?? 0) + makeUp;
+    if (tank !== undefined && y[inTank]! >= usable) {
+      if (ranDry === undefined) ranDry = time;
+      isDry = fromTank > makeUp * (1 + 1e-10);
+      changed = isDry;
     }
-    if (vessel !== undefined && source.kind === 'pumped' && d.vessel !== 0) {
-      const bound =
-        d.vessel < 0
-          ? pumping
-            ? 0
-            : vesselLiquid(vessel, vessel.cutIn, source.ambient)
-          : pumping
-            ? vesselLiquid(vessel, vessel.cutOut, source.ambient)
-            : vessel.volume;
-      const to = (bound - held) / d.vessel;
-      if (to > 0 && to < dt) dt = to;
-    }
-    return dt;
-  };
-  const longestStep = (d: Derivatives): number => {
-    let dt = Number.POSITIVE_INFINITY;
-    const weight = liquid.density * standardGravity;
-    if (tank !== undefined && d.drawn !== 0) {
-      const rate = (weight * Math.abs(d.drawn)) / tank.area;
-      const driving = leastDriving(openings, d.balance.pressure);
-      if (rate > 0) dt = Math.max(1e-4, (greatestChange * driving) / rate);
-    }
-    if (vessel !== undefined && d.vessel !== 0) {
-      dt = Math.min(dt, (0.05 * Math.max(held, vessel.volume - held)) / Math.abs(d.vessel));
-    }
-    if (rising) {
-      for (let i = 0; i < n; i++) {
-        const q = d.flows[i]!;
-        if (q > 0) dt = Math.min(dt, flowing[i]!.count / (24 * q));
+    if (vessel !== undefined && y[inVessel]! <= 0) {
+      let total = 0;
+      for (let i = 0; i < n; i++) total += rates[i]!;
+      isEmpty = (isDry ? makeUp : fromTank) <= total;
+      if (isEmpty) {
+        changed = true;
+        if (tank !== undefined && y[inTank]! >= usable) {
+          isDry = false;
+          derive(y, rates);
+          isDry = rates[inTank]! > makeUp * 1e-10;
+        }
       }
     }
-    return dt;
+    if (changed) derive(y, rates);
+    if (tank !== undefined && y[inTank]! <= 0 && !isDry) {
+      isFull = rates[inTank]! <= 0;
+      if (isFull) derive(y, rates);
+    }
   };
 
-  derive(k1, volumes, drawn, held);
-  for (let steps = 0; left > 0; steps++) {
-    if (steps > mostSteps) return stuck(flowing);
-    guess = k1.balance.pressure;
-    if (dry === undefined && tank !== undefined && drawn >= tank.usable) dry = time;
-    for (let i = 0; i < n; i++) {
+  /** What ends the step that part i of the state takes: the value it must not pass; none where it never ends it. */
+  const bound = (i: number, rate: number): number => {
+    if (i < n) {
       const f = flowing[i]!;
-      if (f.open) markFlow(f, k1.flows[i]!);
+      if (!f.open) return Number.NaN;
+      const target = f.slow || f.changeOver >= f.count ? f.count : f.changeOver;
+      return Math.min(f.covers, target);
     }
-    const event = toEvent(k1);
-    const change = toStoredEvent(k1);
-    if (event === Number.POSITIVE_INFINITY && change === Number.POSITIVE_INFINITY) return stuck(flowing);
-    let dt = Math.min(Math.max(0, event), change);
-    if (moving) dt = Math.min(dt, longestStep(k1));
-    let onEvent = dt === Math.max(0, event);
-    if (dt > 0) {
-      if (!moving) {
-        for (let i = 0; i < n; i++) volumes[i] = volumes[i]! + dt * k1.flows[i]!;
-        drawn += dt * k1.drawn;
-        time += dt;
-      } else {
-        for (let tries = 0; ; tries++) {
-          const V2 = moveTo(k1, dt / 2);
-          derive(k2, V2, drawn + (dt / 2) * k1.drawn, held + (dt / 2) * k1.vessel);
-          guess = k2.balance.pressure;
-          const V3 = moveTo(k2, dt / 2);
-          derive(k3, V3, drawn + (dt / 2) * k2.drawn, held + (dt / 2) * k2.vessel);
-          const V4 = moveTo(k3, dt);
-          derive(k4, V4, drawn + dt * k3.drawn, held + dt * k3.vessel);
-          guess = k4.balance.pressure;
-          if (!onEvent || tries === 6) break;
-          // where the flows changed so much that the count would be missed by far, the step is taken again
-          const missed = missBy(flowing, volumes, k1, k2, k3, k4, dt);
-          if (Math.abs(missed) <= 2e-3 * dt || !(dt + missed > 0)) break;
-          dt += missed;
-          if (dt > change) {
-            dt = change;
-            onEvent = false;
-          }
-        }
-        const sixth = dt / 6;
-        for (let i = 0; i < n; i++) {
-          volumes[i] =
-            volumes[i]! + sixth * (k1.flows[i]! + 2 * k2.flows[i]! + 2 * k3.flows[i]! + k4.flows[i]!);
-        }
-        drawn += sixth * (k1.drawn + 2 * k2.drawn + 2 * k3.drawn + k4.drawn);
-        held += sixth * (k1.vessel + 2 * k2.vessel + 2 * k3.vessel + k4.vessel);
-        time += dt;
-        derive(k1, volumes, drawn, held);
-        const rest = toEvent(k1);
-        if (rest < 0 || onEvent) {
-          if (rest < 0.01 * dt) {
-            for (let i = 0; i < n; i++) volumes[i] = volumes[i]! + rest * k1.flows[i]!;
-            drawn += rest * k1.drawn;
-            held += rest * k1.vessel;
-            time += rest;
-          }
-        }
+    if (i === inTank) {
+      if (tank === undefined || rate === 0) return Number.NaN;
+      return rate > 0 ? usable : 0;
+    }
+    if (vessel === undefined || rate === 0) return Number.NaN;
+    if (pumping) return rate < 0 ? 0 : switchOff > switchOn ? switchOff : Number.NaN;
+    return rate < 0 ? switchOn : Number.NaN;
+  };
+  const toEvent = (): number => {
+    let least = Number.POSITIVE_INFINITY;
+    for (let i = 0; i < n + 2; i++) {
+      const rate = rates[i]!;
+      if (rate === 0) continue;
+      const to = (bound(i, rate) - y[i]!) / rate;
+      if (to >= 0 && to < least) least = to;
+    }
+    return least;
+  };
+
+  const scale = new Float64Array(n + 2);
+  let bottle = 0;
+  for (let i = 0; i < n; i++) {
+    scale[i] = flowing[i]!.count || Number.MIN_VALUE;
+    bottle = Math.max(bottle, flowing[i]!.count);
+  }
+  scale[inTank] = bottle || Number.MIN_VALUE;
+  // the pump's next stop hangs on what is between its switches
+  scale[inVessel] =
+    0.1 * (switchOff > switchOn ? Math.min(bottle, switchOff - switchOn) : bottle) || Number.MIN_VALUE;
+
+  /** Earliest share of the step last taken at which a part of the state meets its bound; 1 where none does. */
+  const firstMeeting = (): number => {
+    let first = 1;
+    for (let i = 0; i < n + 2; i++) {
+      const end = step.y[i]!;
+      const target = bound(i, end - y[i]!);
+      const sign = end > y[i]! ? 1 : -1;
+      if (!((end - target) * sign > 0) || !((target - y[i]!) * sign > 0)) continue;
+      let low = 0;
+      let high = first;
+      if (!((step.part(i, high) - target) * sign > 0)) continue;
+      let share = Math.min(high, (target - y[i]!) / (end - y[i]!));
+      for (let tries = 0; tries < 60; tries++) {
+        const miss = (step.part(i, share) - target) * sign;
+        if (miss > 0) high = share;
+        else low = share;
+        if (Math.abs(miss) <= 1e-15 * Math.abs(target) || high - low <= 1e-15) break;
+        const next = share - miss / Math.abs(end - y[i]!);
+        share = next > low && next < high && tries < 30 ? next : 0.5 * (low + high);
       }
+      first = share;
     }
-    if (tank !== undefined) {
-      // both ends of the tank are met exactly, so that the next step starts on the right side of them
-      if (drawn < 0 || (k1.drawn < 0 && drawn < 1e-12)) drawn = 0;
-      if (tank.usable - drawn < 1e-12 * (1 + tank.usable)) drawn = tank.usable;
+    return first;
+  };
+
+  const between = new Float64Array(n + 2);
+  const betweenRates = new Float64Array(n + 2);
+  const stateAt = (share: number): Float64Array => {
+    for (let i = 0; i < n + 2; i++) between[i] = step.part(i, share);
+    return between;
+  };
+  /** Share of the step at which a border lets the state go; the given one where it holds. */
+  const firstRelease = (last: number): number => {
+    if (!isDry && !isFull && !isEmpty) return last;
+    const holds = (share: number): boolean => {
+      derive(stateAt(share), betweenRates);
+      return tankMargin >= 0 && vesselMargin >= 0;
+    };
+    if (holds(last)) return last;
+    let low = 0;
+    let high = last;
+    for (let i = 0; i < 40; i++) {
+      const middle = 0.5 * (low + high);
+      if (holds(middle)) low = middle;
+      else high = middle;
     }
-    if (vessel !== undefined && source.kind === 'pumped') {
-      const low = vesselLiquid(vessel, vessel.cutIn, source.ambient);
-      const high = vesselLiquid(vessel, vessel.cutOut, source.ambient);
-      const near = 1e-9 * vessel.volume;
-      if (!pumping && held <= low + near) pumping = true;
-      else if (pumping && held >= high - near) pumping = false;
-      held = Math.min(Math.max(0, held), vessel.volume * (1 - 1e-9));
-    }
+    return high;
+  };
+
+  /** Both ends of tank and vessel are met exactly, so that the next step starts on the right side of them. */
+  const meetBorders = (): void => {
+    const drawn = y[inTank]!;
+    if (drawn >= usable - 1e-12 * bottle) y[inTank] = usable;
+    else if (drawn < 1e-12 * bottle && rates[inTank]! < 0) y[inTank] = 0;
+    if (vessel !== undefined && y[inVessel]! < 1e-12 * vessel.volume) y[inVessel] = 0;
+  };
+
+  /** Everything that happens to the lanes at this moment. */
+  const happen = (): void => {
     let changed = false;
     for (let i = 0; i < n; i++) {
       const f = flowing[i]!;
       if (!f.open) continue;
-      const V = volumes[i]!;
+      const V = y[i]!;
       if (f.covers !== Number.POSITIVE_INFINITY && V >= f.covers * (1 - reached)) {
         f.covers = Number.POSITIVE_INFINITY;
         changed = true;
@@ -401,35 +390,78 @@ export const fillRow = (system: FillSystem, start: Stored): RowFill | StuckRow =
         changed = true;
       }
     }
-    if (changed) {
-      moments.push({ time, volumes: Array.from(volumes) });
+    if (!changed) return;
+    if (time > 0) moments.push({ time, volumes: Array.from(y.subarray(0, n)) });
+    for (let i = 0; i < n; i++) {
+      const f = flowing[i]!;
+      if (f.open || f.fill !== undefined) continue;
+      const { lane } = f;
+      const q = rates[i]!;
+      markFlow(f, q);
+      const after = afterRun(q, lane.delay, lane.closing, linearClosing, 0, 0);
+      f.fill = {
+        lane: lane.tag,
+        countTime: time,
+        fillTime: time + lane.delay + lane.closing,
+        volume: f.count + after + lane.afterDrip,
+        afterRun: after,
+        flowAtEnd: q,
+        flowFree: f.free,
+        flowCovered: f.covered,
+      };
+      f.opening.conductance = 0;
+      left--;
+      const gone = after + lane.afterDrip;
+      if (vessel !== undefined) y[inVessel] = Math.max(0, y[inVessel]! - gone);
+      else if (tank !== undefined) y[inTank] = Math.min(usable, y[inTank]! + gone);
+    }
+  };
+
+  settle();
+  happen();
+  if (left > 0) settle();
+  const first = Float64Array.from(rates);
+  const spare = new Float64Array(n + 2);
+  let longest = Number.POSITIVE_INFINITY;
+  for (let steps = 0; left > 0; steps++) {
+    for (let i = 0; i < n; i++) if (flowing[i]!.open) markFlow(flowing[i]!, rates[i]!);
+    const event = toEvent();
+    if (event === Number.POSITIVE_INFINITY || steps > mostSteps) return stuck(flowing);
+    if (!moving) {
+      for (let i = 0; i < n + 2; i++) y[i] = y[i]! + event * rates[i]!;
+      time += event;
+    } else {
+      let total = 0;
       for (let i = 0; i < n; i++) {
-        const f = flowing[i]!;
-        if (f.open || f.fill !== undefined) continue;
-        const { lane } = f;
-        const q = k1.flows[i]!;
-        markFlow(f, q);
-        const after = afterRun(q, lane.delay, lane.closing, linearClosing, 0, 0);
-        f.fill = {
-          lane: lane.tag,
-          countTime: time,
-          fillTime: time + lane.delay + lane.closing,
-          volume: volumes[i]! + after + lane.afterDrip,
-          afterRun: after,
-          flowAtEnd: q,
-          flowFree: f.free,
-          flowCovered: f.covered,
-        };
-        f.opening.conductance = 0;
-        left--;
-        if (tank !== undefined && vessel === undefined) {
-          drawn = Math.min(tank.usable, drawn + after + lane.afterDrip);
-        } else if (vessel !== undefined) {
-          held = Math.max(0, held - after - lane.afterDrip);
-        }
+        total += rates[i]!;
+        // the slower a lane, the more time a miss of its volume is
+        if (first[i]! > 0) scale[i] = flowing[i]!.count * Math.min(1, Math.max(1e-3, rates[i]! / first[i]!));
+      }
+      // below this a corner in a curve is stepped over, not resolved
+      const shortest = total > 0 ? (1e-9 * bottle) / total : 1e-6 * event;
+      let dt = Math.max(Math.min(event * beyond, longest), shortest);
+      for (;;) {
+        const error = step.take(y, rates, dt, scale) / tolerance;
+        // an error that is no number shortens the step as much as a great one
+        const change = error >= 0 ? Math.min(4, Math.max(0.15, 0.9 * error ** -0.2)) : 0.15;
+        longest = dt * change;
+        if (error <= 1 || dt <= shortest) break;
+        dt = Math.max(shortest, longest);
+      }
+      const share = firstRelease(firstMeeting());
+      time += share * dt;
+      if (share < 1) {
+        spare.set(stateAt(share));
+        y.set(spare);
+        derive(y, rates);
+      } else {
+        y.set(step.y);
+        rates.set(step.rates);
       }
     }
-    if (left > 0) derive(k1, volumes, drawn, held);
+    meetBorders();
+    happen();
+    if (left > 0) settle();
   }
 
   const lanes = flowing.map((f) => f.fill!);
@@ -444,8 +476,8 @@ export const fillRow = (system: FillSystem, start: Stored): RowFill | StuckRow =
     fillTime,
     drawTime: time,
     drawn: total,
-    stored: { drawn, vessel: held, pumping },
+    stored: { drawn: y[inTank]!, vessel: y[inVessel]!, pumping },
     moments,
-    ...(dry === undefined ? {} : { ranDry: dry }),
+    ...(ranDry === undefined ? {} : { ranDry }),
   };
 };

@@ -29,7 +29,12 @@ const runs: fc.Arbitrary<readonly RunPiece[]> = fc
   .map(([list, valve, loss]) => [...list, ...(valve ? [valve] : []), ...(loss ? [loss] : [])]);
 
 /** Level in a bottle of a body and a neck, against the volume in it: rises straight, then faster, without a step. */
-const bottleLevel = (bottom: number, body: number, size: number, neck: number): ((volume: number) => number) => {
+const bottleLevel = (
+  bottom: number,
+  body: number,
+  size: number,
+  neck: number,
+): ((volume: number) => number) => {
   const shoulder = 0.7 * size;
   return (volume) =>
     bottom + (volume <= shoulder ? volume / body : shoulder / body + (volume - shoulder) / neck);
@@ -70,11 +75,18 @@ const laneOf = (choice: LaneChoice): fc.Arbitrary<Omit<Lane, 'tag'>> =>
         phase: x.freeRunning ? 1 / (2 * x.pulses) : 0,
         outlet: x.outlet,
       };
-      return choice.covered ? { ...lane, levelAt: bottleLevel(x.outlet - 0.02, x.body, x.size, x.neck) } : lane;
+      return choice.covered
+        ? { ...lane, levelAt: bottleLevel(x.outlet - 0.02, x.body, x.size, x.neck) }
+        : lane;
     });
 
 const rows: fc.Arbitrary<readonly Lane[]> = fc
-  .record({ count: fc.integer({ min: 1, max: 8 }), two: fc.boolean(), covered: fc.boolean(), alike: fc.boolean() })
+  .record({
+    count: fc.integer({ min: 1, max: 8 }),
+    two: fc.boolean(),
+    covered: fc.boolean(),
+    alike: fc.boolean(),
+  })
   .chain(({ count, two, covered, alike }) => {
     const one = laneOf({ twoSpeeds: two, covered });
     return fc
@@ -101,7 +113,11 @@ const tanks = (choice: TankChoice): fc.Arbitrary<Tank> => {
         makeUp: fc.oneof(fc.constant(0), between(0, 1.5e-3)),
       });
     case 'dry':
-      return fc.record({ area: between(0.03, 0.6), usable: between(5e-4, 6e-3), makeUp: between(5e-5, 1e-3) });
+      return fc.record({
+        area: between(0.03, 0.6),
+        usable: between(5e-4, 6e-3),
+        makeUp: between(5e-5, 1e-3),
+      });
   }
 };
 
