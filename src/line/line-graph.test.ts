@@ -8,7 +8,7 @@ import { hourRate } from './hour-rate.ts';
 import { type LineGraph, lineGraph, mostInBlock } from './line-graph.ts';
 import type { LineTimes } from './line-times.ts';
 import { longestMeanCycle } from './longest-mean-cycle.ts';
-import { simulatedLine } from './simulated-line.oracle.ts';
+import { simulatedLine } from './testing/simulated-line.ts';
 import { type Walk, walkLine } from './walk-line.ts';
 
 /**

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { anyLine } from './any-line.arbitrary.ts';
-import { simulatedLine } from './simulated-line.oracle.ts';
 import { solveLine } from './solve-line.ts';
+import { simulatedLine } from './testing/simulated-line.ts';
 import { timeLeftForFill } from './time-left-for-fill.ts';
 
 const secondsABottle = (times: Parameters<typeof solveLine>[0], filling: number): number => {

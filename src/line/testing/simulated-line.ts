@@ -1,4 +1,4 @@
-import type { LineTimes } from './line-times.ts';
+import type { LineTimes } from '../line-times.ts';
 
 /**
  * The same line once more, without events that wait for each other: machines with states and bottles that are counted,
