@@ -41,7 +41,7 @@ const pure = [
 ];
 
 /** Tests may look anywhere: they hold one layer against another. */
-const tests = '(?:\\.(?:test|test-d|arbitrary)\\.tsx?$|^src/[^/]+/testing/)';
+const tests = '(?:\\.(?:test|test-d|arbitrary|oracle)\\.tsx?$|^src/[^/]+/testing/)';
 const contract = '^src/server/(?:api|client)\\.ts$';
 
 const mayImport = (name) => [...new Set([name, ...(name === 'text' ? [] : ['text']), ...layers[name]])];
@@ -145,12 +145,12 @@ module.exports = {
       to: { path: '\\.test\\.tsx?$' },
     },
     {
-      name: 'generators-are-for-tests',
+      name: 'oracles-are-for-tests',
       comment:
-        'Generators of odd inputs (*.arbitrary.ts, testing/) bring the library of property tests: only tests may import them. What the code needs itself stands in a file of its own.',
+        'Generators of odd inputs (*.arbitrary.ts, testing/) and independent solutions (*.oracle.ts) hold the code to account: only tests may import them. What the code needs itself stands in a file of its own.',
       severity: 'error',
       from: { path: '^src/', pathNot: [tests] },
-      to: { path: '(?:\\.arbitrary\\.ts$|^src/[^/]+/testing/)' },
+      to: { path: '(?:\\.(?:arbitrary|oracle)\\.ts$|^src/[^/]+/testing/)' },
     },
     {
       name: 'no-cycles',

@@ -82,10 +82,12 @@ const lines: { file: string; line: string; fires?: string }[] = [
   {
     file: 'src/line/odd.ts',
     line: "import '../sheets/one.arbitrary.ts';",
-    fires: 'generators-are-for-tests',
+    fires: 'oracles-are-for-tests',
   },
-  { file: 'src/book/even.ts', line: "import './testing/any.ts';", fires: 'generators-are-for-tests' },
+  { file: 'src/book/even.ts', line: "import './testing/any.ts';", fires: 'oracles-are-for-tests' },
   { file: 'src/book/testing/any.ts', line: "import 'fastify';" },
+  { file: 'src/line/other.ts', line: "import './second.oracle.ts';", fires: 'oracles-are-for-tests' },
+  { file: 'src/line/second.oracle.ts', line: "import 'fastify';" },
   { file: 'src/line/odd.test.ts', line: "import '../sheets/one.arbitrary.ts';" },
   { file: 'src/sheets/one.arbitrary.ts', line: "import 'fastify';" },
   // a cycle is reported once, at the first of its files
