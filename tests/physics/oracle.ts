@@ -397,6 +397,16 @@ export const oracleRow = (system: FillSystem, start: OracleState, tolerance = 1e
   };
   fire(moment(y));
 
+  /** Whether a full tank's lanes take more than comes, or an empty vessel gets more than they take. */
+  const leavesBorder = (at: readonly number[]): boolean => {
+    if (isFull && moment(at).fromTank > makeUp * (1 + 1e-10)) return true;
+    if (!isEmpty) return false;
+    isEmpty = false;
+    const { wanted, total } = moment(at);
+    isEmpty = true;
+    return (isDry ? Math.min(makeUp, wanted) : wanted) > total * (1 + 1e-10);
+  };
+
   let steps = 0;
   while (open.some(Boolean)) {
     steps += 1;
@@ -431,6 +441,10 @@ export const oracleRow = (system: FillSystem, start: OracleState, tolerance = 1e
     const miss = Math.max(...next.y.map((value, i) => Math.abs(value - next.whole[i]!) / scale[i]! / 15));
     // what happened to the flow just before the event
     const end = moment(next.y);
+    if (took > 1e-9 && leavesBorder(next.y)) {
+      h = took / 2;
+      continue;
+    }
     if (isDry) dryTime += took;
     if (tank !== undefined)
       madeUp += isDry || isFull ? ((now.fromTank + end.fromTank) / 2) * took : makeUp * took;
@@ -440,10 +454,7 @@ export const oracleRow = (system: FillSystem, start: OracleState, tolerance = 1e
       fire(end);
       h = Math.max(took, 1e-9);
     } else {
-      // a full tank whose lanes now take more than comes, or a dry one that gets more than they take
-      if (isFull && end.fromTank > makeUp) settle(y);
-      if (isDry && end.wanted <= makeUp) settle(y);
-      if (isEmpty) settle(y);
+      if (leavesBorder(y) || (isDry && end.wanted <= makeUp)) settle(y);
       h *= miss < tolerance / 40 ? 2 : 1;
     }
   }
