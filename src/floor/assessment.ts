@@ -59,6 +59,19 @@ export interface Finding {
   readonly margin?: number;
   /** The book path whose answer would decide, for `unknown`. */
   readonly decides?: string;
+  /**
+   * The verdict rests on values that somebody said without saying how sure, each taken with a default width: it holds if
+   * what they said holds.
+   */
+  readonly ifSaid: boolean;
+  /** What makes the width of the answer, most first. */
+  readonly causes: readonly {
+    readonly path: string;
+    /** Given with its width, stated without one, or assumed by the program. */
+    readonly doubt: 'given' | 'stated' | 'assumed';
+    /** Share of the width that would go if this value were sure, 0 to 1. */
+    readonly share: number;
+  }[];
   /** Levers that may carry it; solved by `remediesFor`. */
   readonly levers: readonly string[];
   readonly notes: readonly Note[];

@@ -23,7 +23,7 @@ export interface BookReader {
   /** The number at a place; its absence is noted as what makes the answer unknown. */
   readonly needed: (path: string, kind: Kind) => number | undefined;
   readonly miss: (path: string) => void;
-  readonly assume: (path: string) => void;
+  readonly assume: (path: string, taken?: number) => void;
   /** The full reading, for its ends and its standing. */
   readonly reading: (path: string, kind: Kind) => Reading<Kind> | undefined;
   readonly account: Account;
@@ -37,10 +37,11 @@ export interface Account {
   /** Places that were read, with what stood there. */
   readonly used: Map<string, Reading<Kind>>;
   readonly missing: Set<string>;
-  readonly assumed: Set<string>;
+  /** Places that were left out, with the number that was taken where there is one. */
+  readonly assumed: Map<string, number | undefined>;
 }
 
-const freshAccount = (): Account => ({ used: new Map(), missing: new Set(), assumed: new Set() });
+const freshAccount = (): Account => ({ used: new Map(), missing: new Set(), assumed: new Map() });
 
 const readerOver = (
   book: Book,
@@ -63,7 +64,7 @@ const readerOver = (
     const found = reading(path, kind);
     return found === undefined ? undefined : (changes.get(path) ?? found.value);
   };
-  const assume = (path: string): void => void account.assumed.add(path);
+  const assume = (path: string, taken?: number): void => void account.assumed.set(path, taken);
   const miss = (path: string): void => void account.missing.add(path);
   return {
     book,
@@ -76,8 +77,9 @@ const readerOver = (
     numberOr: (path, kind, assumed) => {
       const found = number(path, kind);
       if (found !== undefined) return found;
-      assume(path);
-      return assumed;
+      const taken = changes.get(path) ?? assumed;
+      assume(path, taken);
+      return taken;
     },
     needed: (path, kind) => {
       const found = number(path, kind);

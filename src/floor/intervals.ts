@@ -1,6 +1,7 @@
 import { stillSystem } from '../hydraulics/still-system.ts';
 import { timeLeftForFill } from '../line/time-left-for-fill.ts';
 import type { BookReader } from './book-reader.ts';
+import { assumedWidth, statedWidth } from './default-spread.ts';
 import { type FigureId, type FigureValues, figureValues } from './figure-values.ts';
 import { findingSpecs, gapOf } from './finding-specs.ts';
 import { type FloorInputs, readFloor } from './read-floor.ts';
@@ -15,7 +16,20 @@ export interface Interval {
 export interface Intervals {
   readonly figures: { readonly [K in FigureId]?: Interval };
   /** Of the gap of each finding: positive is good. */
-  readonly gaps: Readonly<Record<string, Interval & { readonly widest?: string }>>;
+  readonly gaps: Readonly<Record<string, GapInterval>>;
+}
+
+export interface GapInterval extends Interval {
+  /** What moves the gap, most first. */
+  readonly causes: readonly Cause[];
+}
+
+/** How much of a finding's width one place of the book makes. */
+export interface Cause {
+  readonly path: string;
+  readonly doubt: Doubt;
+  /** Share of the width that would go if this value were sure, 0 to 1. */
+  readonly share: number;
 }
 
 /** How far something moves either way, both counted positive. */
@@ -25,10 +39,26 @@ interface Move {
 }
 
 interface GapSum extends Move {
-  /** Place that moves the gap most, and by how much. */
-  widest?: string;
-  most: number;
+  readonly places: { path: string; doubt: Doubt; move: Move }[];
 }
+
+/** Causes that are named at the most, and the least share worth naming. */
+const mostCauses = 8;
+const leastShare = 0.01;
+
+/** Width that goes when one square is taken out of a sum of squares, as a share of the width. */
+const causesOf = ({ down, up, places }: GapSum): readonly Cause[] => {
+  const width = Math.sqrt(down) + Math.sqrt(up);
+  if (!(width > 0)) return [];
+  return places
+    .map(({ path, doubt, move }) => {
+      const left = Math.sqrt(Math.max(0, down - move.down ** 2)) + Math.sqrt(Math.max(0, up - move.up ** 2));
+      return { path, doubt, share: 1 - left / width };
+    })
+    .filter((cause) => cause.share >= leastShare)
+    .sort((a, b) => b.share - a.share)
+    .slice(0, mostCauses);
+};
 
 const nothing = (): Move => ({ down: 0, up: 0 });
 
@@ -38,12 +68,38 @@ const ownOf = <K extends string, T>(of: Partial<Record<K, T>>, key: K, make: () 
   return found;
 };
 
-/** Places of a floor's book whose values carry a spread or a range. */
-export const uncertainPlaces = (inputs: FloorInputs) =>
-  [inputs.forFill, inputs.forLine, inputs.forAgreement]
-    .flatMap((reader) => [...reader.account.used])
-    .filter(([, reading]) => reading.shape !== 'exact')
-    .map(([path, reading]) => ({ path, ends: [reading.low as number, reading.high as number] as const }));
+/** Why a value is not sure: it was measured or said with a width, said without one, or had to be assumed. */
+export type Doubt = 'given' | 'stated' | 'assumed';
+
+export interface UncertainPlace {
+  readonly path: string;
+  readonly ends: readonly [low: number, high: number];
+  readonly doubt: Doubt;
+}
+
+/** Places of a floor's book whose values are not sure, each once. */
+export const uncertainPlaces = (inputs: FloorInputs): readonly UncertainPlace[] => {
+  const places = new Map<string, UncertainPlace>();
+  for (const { account } of [inputs.forFill, inputs.forLine, inputs.forAgreement]) {
+    for (const [path, reading] of account.used) {
+      if (places.has(path)) continue;
+      const value = reading.value as number;
+      if (reading.shape !== 'exact') {
+        places.set(path, { path, ends: [reading.low, reading.high], doubt: 'given' });
+      } else if (reading.standing !== 'measured') {
+        const width = statedWidth(path, value);
+        if (width !== undefined)
+          places.set(path, { path, ends: [value - width, value + width], doubt: 'stated' });
+      }
+    }
+    for (const [path, taken] of account.assumed) {
+      const width = taken === undefined ? undefined : assumedWidth(path, taken);
+      if (taken === undefined || width === undefined || places.has(path)) continue;
+      places.set(path, { path, ends: [taken - width, taken + width], doubt: 'assumed' });
+    }
+  }
+  return [...places.values()];
+};
 
 /** An hour in which every row is like the first holds for a variation too, while the make-up still covers the draw. */
 const evenHour = (solution: FloorSolution): FloorSolution['hour'] => {
@@ -127,8 +183,9 @@ const baseOf = (
  *
  * Method   each uncertain value is put to both ends of its own interval, one at a time, the floor is solved again, and the
  *          changes are added as squares, upward and downward apart: a rate that the washer caps moves down only
- * Returns  intervals where something moves; for a gap also the place that moves it most
- * Assumes  the uncertain values are independent; a range counts to its hard ends
+ * Returns  intervals where something moves; for a gap also what moves it, by the share of its width
+ * Assumes  the uncertain values are independent; a range counts to its hard ends; a stated value without a width and one
+ *          that had to be assumed take those of `default-spread.ts`
  * Cost     two solutions an uncertain value
  * Source   JCGM 100:2008 (GUM) 5.1.2 with finite changes instead of derivatives, memory
  */
@@ -146,7 +203,7 @@ export const intervalsOf = (
   if (uncertain.length === 0) return { figures: {}, gaps: {} };
   const base = baseOf(reader, floor, format, inputs, solution, values);
   const ids = Object.keys(values) as FigureId[];
-  for (const { path, ends } of uncertain) {
+  for (const { path, ends, doubt } of uncertain) {
     const moves: Partial<Record<FigureId, Move>> = {};
     const gapMoves: Record<string, Move> = {};
     for (const end of ends) {
@@ -174,14 +231,10 @@ export const intervalsOf = (
       sum.up += move.up ** 2;
     }
     for (const [id, move] of Object.entries(gapMoves)) {
-      const sum = ownOf(gaps, id, (): GapSum => ({ down: 0, up: 0, most: 0 }));
+      const sum = ownOf(gaps, id, (): GapSum => ({ down: 0, up: 0, places: [] }));
       sum.down += move.down ** 2;
       sum.up += move.up ** 2;
-      const reach = Math.max(move.down, move.up);
-      if (reach > sum.most) {
-        sum.most = reach;
-        sum.widest = path;
-      }
+      if (move.down > 0 || move.up > 0) sum.places.push({ path, doubt, move });
     }
   }
   const spread = (centre: number, move: Move): Interval => ({
@@ -197,13 +250,7 @@ export const intervalsOf = (
     gaps: Object.fromEntries(
       Object.entries(gaps).map(([id, move]) => {
         const spec = findingSpecs.find((each) => each.id === id)!;
-        return [
-          id,
-          {
-            ...spread(gapOf(spec, values)!, move),
-            ...(move.widest === undefined ? {} : { widest: move.widest }),
-          },
-        ];
+        return [id, { ...spread(gapOf(spec, values)!, move), causes: causesOf(move) }];
       }),
     ),
   };

@@ -79,7 +79,7 @@ const figure = (
   return {
     id,
     kind: figureKinds[id],
-    assumed: [...new Set(accounts.flatMap((account) => [...account.assumed]))],
+    assumed: [...new Set(accounts.flatMap((account) => [...account.assumed.keys()]))],
     missing,
     ...(value === undefined ? {} : { value }),
     ...(interval === undefined || value === undefined ? {} : interval),
@@ -125,7 +125,7 @@ const finding = (
   const have = figures[spec.have]!;
   const asked = figures[spec.demand]!;
   const decides =
-    verdict !== 'unknown' ? undefined : (have.missing[0] ?? asked.missing[0] ?? interval?.widest);
+    verdict !== 'unknown' ? undefined : (have.missing[0] ?? asked.missing[0] ?? interval?.causes[0]?.path);
   const notes: Note[] = [];
   return {
     id: spec.id,
@@ -135,6 +135,8 @@ const finding = (
     sense: spec.sense,
     levers: spec.levers,
     notes,
+    causes: interval?.causes ?? [],
+    ifSaid: verdict !== 'unknown' && (interval?.causes ?? []).some((cause) => cause.doubt !== 'given'),
     ...(own === undefined || demand === undefined || demand === 0 ? {} : { margin: own / Math.abs(demand) }),
     ...(decides === undefined ? {} : { decides }),
   };

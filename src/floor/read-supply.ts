@@ -55,8 +55,7 @@ const readPiece = (reader: BookReader, supply: Supply, i: number, path: string):
     roughness = pipeMaterials[piece.material as PipeMaterial]?.roughness;
   }
   if (roughness === undefined) {
-    reader.assume(`${at}/roughness`);
-    roughness = pipeMaterials['commercial steel'].roughness;
+    roughness = reader.numberOr(`${at}/roughness`, 'length', pipeMaterials['commercial steel'].roughness);
   }
   let kSum = 0;
   for (const [j, fitting] of (piece.fittings ?? []).entries()) {

@@ -1,0 +1,58 @@
+/** How far the truth may lie from a value that somebody said without saying how sure, 95 %. */
+export interface DefaultSpread {
+  /** Share of the value. */
+  readonly share?: number;
+  /** In the SI unit of the kind. */
+  readonly width?: number;
+}
+
+interface Rule {
+  /** Matches a place in the book. */
+  readonly at: RegExp;
+  readonly spread: DefaultSpread;
+}
+
+/**
+ * Widths of what is said about a site over the telephone or read off a drawing: common practice, none of them from a
+ * standard. The first rule that matches a place counts; a place that none matches is taken as said.
+ */
+const stated: readonly Rule[] = [
+  // a gauge of class 1.6 read in passing, and the hours of the day
+  {
+    at: /\/source\/(static|residual|regulator\/set|vessel\/cut(In|Out)|readings\/\d+\/pressure)$/,
+    spread: { share: 0.1 },
+  },
+  // bucket and watch
+  { at: /\/source\/(testFlow|makeUp|tank\/makeUp|readings\/\d+\/flow)$/, spread: { share: 0.1 } },
+  // a catalogue curve against the pump that stands there
+  { at: /\/source\/curve\/\d+\/head$/, spread: { share: 0.05 } },
+  // off a drawing: a slab, a stand or a level that came out otherwise
+  { at: /\/source\/(surface|suctionSurface|height)$/, spread: { width: 0.1 } },
+  { at: /\/source\/(area|tank\/area|tank\/volume)$/, spread: { share: 0.05 } },
+  // a route that was walked, not measured
+  { at: /\/supply\/run\/\d+\/length$/, spread: { share: 0.15 } },
+  { at: /\/supply\/run\/\d+\/(kv|loss)$/, spread: { share: 0.15 } },
+  { at: /\/liquid\/temperature$/, spread: { width: 3 } },
+  { at: /\/stations\/\d+\/lanes\/\d+\/kv(Slow)?$/, spread: { share: 0.05 } },
+];
+
+/** Half widths of what the program had to assume: wide, since nobody said anything. */
+const assumed: readonly Rule[] = [
+  { at: /\/(mouthHeight|manifoldHeight)$/, spread: { width: 0.2 } },
+  { at: /\/lanes\/\d+\/(delay|closing)$/, spread: { share: 0.6 } },
+  { at: /\/source\/(height|suctionSurface)$/, spread: { width: 1 } },
+  { at: /\/run\/\d+\/roughness$/, spread: { share: 0.9 } },
+];
+
+const widthOf = (rules: readonly Rule[], path: string, value: number): number | undefined => {
+  const rule = rules.find((each) => each.at.test(path));
+  if (rule === undefined) return undefined;
+  return rule.spread.width ?? Math.abs(value) * (rule.spread.share ?? 0);
+};
+
+/** Half width that holds the truth of a stated value with 95 %, where the book gives none. */
+export const statedWidth = (path: string, value: number): number | undefined => widthOf(stated, path, value);
+
+/** Half width of a value that had to be assumed. */
+export const assumedWidth = (path: string, value: number): number | undefined =>
+  widthOf(assumed, path, value);
