@@ -52,6 +52,7 @@ export const SpineKey = (): ReactElement => {
         </Sample>
         {say('spine.key.interval')}
       </li>
+      <li>{say('spine.key.ifSaid')}</li>
     </ul>
   );
 };

@@ -25,13 +25,17 @@ const Side = ({ book, floor, finding, side }: SideProps): ReactElement => {
       ? words.say('verdict.unknown')
       : words.quantity(have.value, have.kind, { ...show, digits: tellingDigits(finding) }).text;
   const verdict = verdictText(words, finding, { units, book });
+  const qualified =
+    have.assumed.length > 0
+      ? words.say('spine.assumed.with', { verdict })
+      : finding.ifSaid && finding.verdict !== 'unknown'
+        ? words.say('spine.ifSaid', { verdict })
+        : verdict;
   const pressed = opened?.floor === floor.floor && opened.id === finding.id;
   const figures = (
     <span className="value">
       <b>{value}</b>
-      <span className={`verdict ${finding.verdict}`}>
-        {have.assumed.length > 0 ? words.say('spine.assumed.with', { verdict }) : verdict}
-      </span>
+      <span className={`verdict ${finding.verdict}`}>{qualified}</span>
     </span>
   );
   const bar = <SpineBar finding={finding} side={side} floor={floorClass(book, floor.floor)} />;

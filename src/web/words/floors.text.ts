@@ -36,6 +36,8 @@ export const floorsWords: Bundle = {
     'spine.open': '{floor}, {name}: {value}, {verdict}',
     'spine.assumed': 'assumed',
     'spine.assumed.with': '{verdict}, assumed',
+    'spine.ifSaid': '{verdict} *',
+    'spine.key.ifSaid': '* holds if what they said holds',
     'spine.most': 'at most',
     'spine.absent': 'not asked here',
     'notes.title': 'To be known of {floor}',

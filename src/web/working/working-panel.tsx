@@ -8,6 +8,7 @@ import type { Opened } from '../state/page-state.ts';
 import type { OpenedFigure } from './opened-figure.ts';
 import { openedFigure } from './opened-figure.ts';
 import { Remedies } from './remedies.tsx';
+import { WidthCauses } from './width-causes.tsx';
 import { IntervalText, WorkingBody } from './working-body.tsx';
 import { OpenPlaces } from './working-inputs.tsx';
 
@@ -77,8 +78,10 @@ const Measure = ({ at }: { readonly at: OpenedFigure }): ReactElement | null => 
         </span>
       )}
       {at.finding !== undefined && (
-        <span className={at.finding.verdict === 'short' ? 'said' : 'said'}>
-          {verdictText(words, at.finding, { units, book: shown, bottles: true })}
+        <span className={at.finding.ifSaid ? undefined : 'said'}>
+          {at.finding.ifSaid && at.finding.verdict !== 'unknown'
+            ? words.say('working.ifSaid', { verdict: words.say(`verdict.${at.finding.verdict}`) })
+            : verdictText(words, at.finding, { units, book: shown })}
         </span>
       )}
       {margin !== undefined && at.finding?.verdict !== 'unknown' && (
@@ -152,6 +155,7 @@ const PanelContent = ({
           {direct && at.id !== undefined && cautioned.has(at.id) && (
             <p className="small quiet">{say('caution.pressure')}</p>
           )}
+          {direct && at.finding !== undefined && <WidthCauses finding={at.finding} />}
           {direct && at.finding !== undefined && <Remedies floor={at.floor.floor} finding={at.finding} />}
         </div>
       </div>
