@@ -28,6 +28,7 @@ const figureSchema = z
     high: number.optional().describe('Upper end of the 95 % interval'),
     working: z.number().int().optional().describe('Index into the workings of the floor'),
     output: z.string().optional().describe('Which output of that working'),
+    path: z.string().optional().describe('Where it stands in the book, for a figure that is said there'),
     assumed: paths.describe('Places in the book that were absent and for which a default was taken'),
     missing: paths.describe('Places in the book whose absence makes the figure unknown'),
   })
@@ -41,6 +42,18 @@ const findingSchema = z.strictObject({
   have: figureSchema,
   margin: number.optional().describe('Share of the demand, positive is good'),
   decides: z.string().optional().describe('The place in the book whose answer would decide an unknown'),
+  ifSaid: z
+    .boolean()
+    .describe('Rests on values that were stated without a width: holds if what they said holds'),
+  causes: z
+    .array(
+      z.strictObject({
+        path: z.string(),
+        doubt: z.enum(['given', 'stated', 'assumed']),
+        share: number.describe('Share of the width that would go if this value were sure'),
+      }),
+    )
+    .describe('What makes the width of the answer, most first'),
   levers: z.array(z.string()),
   notes: z.array(noteSchema),
 });
@@ -129,7 +142,28 @@ const remedySchema = z.strictObject({
   patch: z
     .array(z.strictObject({ path: z.string(), value: z.unknown() }))
     .describe('Empty where nothing carries'),
-  answer: z.strictObject({ kind: z.string(), unit: z.string(), value: number, text: z.string() }).optional(),
+  changes: z
+    .array(
+      z.strictObject({
+        lever: z.string(),
+        path: z.string(),
+        kind: z.string(),
+        unit: z.string(),
+        value: number,
+        text: z.string(),
+      }),
+    )
+    .describe('One change a lever; two where no lever carries alone; empty where nothing carries'),
+  breaks: z
+    .array(
+      z.strictObject({
+        floor: z.string(),
+        finding: z.string(),
+        verdict: z.string(),
+        margin: number.optional(),
+      }),
+    )
+    .describe('Findings that carried and no longer would'),
   nextSmaller: z
     .strictObject({ text: z.string(), margin: number.optional() })
     .optional()
@@ -231,11 +265,12 @@ const floorDocument = (floor: FloorAssessment): z.infer<typeof floorSchema> => {
     figures: Object.fromEntries(
       Object.entries(floor.figures).map(([id, figure]) => [id, figureDocument(figure)]),
     ),
-    findings: floor.findings.map(({ demand, have, levers, notes, ...finding }) => ({
+    findings: floor.findings.map(({ demand, have, levers, notes, causes, ...finding }) => ({
       ...finding,
       demand: figureDocument(demand),
       have: figureDocument(have),
       levers: [...levers],
+      causes: causes.map((cause) => ({ ...cause })),
       notes: notes.map((note) => noteDocument(note)),
     })),
     lanes: floor.lanes.map(laneDocument),
@@ -264,10 +299,17 @@ const floorDocument = (floor: FloorAssessment): z.infer<typeof floorSchema> => {
   };
 };
 
-const remedyDocument = ({ answer, patch, nextSmaller, ...remedy }: Remedy): z.infer<typeof remedySchema> => ({
+const remedyDocument = ({
+  changes,
+  patch,
+  nextSmaller,
+  breaks,
+  ...remedy
+}: Remedy): z.infer<typeof remedySchema> => ({
   ...remedy,
   patch: patch.map((one) => ({ ...one })),
-  ...(answer === undefined ? {} : { answer: { ...answer, unit: kinds[answer.kind] } }),
+  changes: changes.map((change) => ({ ...change, unit: kinds[change.kind] })),
+  breaks: breaks.map((harm) => ({ ...harm })),
   ...(nextSmaller === undefined ? {} : { nextSmaller: { ...nextSmaller } }),
 });
 

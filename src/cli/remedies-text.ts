@@ -1,19 +1,25 @@
-import type { FloorAssessment, Remedy } from '../floor/assessment.ts';
+import type { FloorAssessment, Remedy, RemedyChange } from '../floor/assessment.ts';
 import { formatNumber } from '../quantity/index.ts';
 import { placeText } from './place-text.ts';
 import { figureName, type Told } from './told.ts';
 import { words } from './words.ts';
 
-const remedyText = ({ lever, answer, nextSmaller, path }: Remedy, { book, world }: Told): string => {
-  const name = words.has(`lever.${lever}`) ? words.say(`lever.${lever}`) : lever;
+const leverText = ({ lever, text }: RemedyChange): string =>
+  `${words.has(`lever.${lever}`) ? words.say(`lever.${lever}`) : lever} ${text}`;
+
+const remedyText = ({ changes, nextSmaller, path, breaks }: Remedy, { book, world }: Told): string => {
   const place = placeText(book, path);
-  if (answer === undefined) return `    ${words.say('assess.remedy.none', { place })}`;
+  if (changes.length === 0) return `    ${words.say('assess.remedy.none', { place })}`;
   const misses = (share: number) => formatNumber(Math.abs(share) * 100, world.locale, 2);
   const next =
     nextSmaller?.margin === undefined
       ? ''
       : `; ${words.say('assess.remedy.next', { text: nextSmaller.text, margin: misses(nextSmaller.margin) })}`;
-  return `    ${words.say('assess.remedy', { lever: name, answer: answer.text, place })}${next}`;
+  const harm = breaks.map(({ floor, finding }) => `${figureName(finding)} (${floor})`).join(', ');
+  const broken = harm === '' ? '' : `; ${words.say('assess.remedy.breaks', { what: harm })}`;
+  const [change = '', ...others] = changes.map(leverText);
+  const all = others.reduce((first, second) => words.say('assess.remedy.both', { first, second }), change);
+  return `    ${words.say('assess.remedy', { change: all, place })}${next}${broken}`;
 };
 
 /** What would carry each finding that is short, floor by floor. */

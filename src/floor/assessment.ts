@@ -165,6 +165,25 @@ export interface Assessment {
   readonly floors: readonly FloorAssessment[];
 }
 
+/** One step of a remedy as it would be written into the book. */
+export interface RemedyChange {
+  readonly lever: string;
+  /** The place in the book that the lever turns; the first of several. */
+  readonly path: string;
+  /** The changed value, SI, and as it would stand in the book. */
+  readonly kind: Kind;
+  readonly value: number;
+  readonly text: string;
+}
+
+/** What a remedy does to a finding that it was not meant for. */
+export interface RemedyHarm {
+  readonly floor: string;
+  readonly finding: string;
+  readonly verdict: Verdict;
+  readonly margin?: number;
+}
+
 /** The least change that carries a finding, or that none does. */
 export interface Remedy {
   readonly lever: string;
@@ -172,11 +191,13 @@ export interface Remedy {
   readonly path: string;
   readonly finding: string;
   readonly floor: string;
-  /** Patches of the book, path and the text to put there; empty where no candidate carries. */
+  /** Patches of the book, path and what to put there; empty where no step carries. */
   readonly patch: readonly { readonly path: string; readonly value: unknown }[];
-  /** Shown answer, SI, with its kind; absent where none carries. */
-  readonly answer?: { readonly kind: Kind; readonly value: number; readonly text: string };
-  /** What the next smaller candidate still gives, and by how much it misses. */
+  /** What is changed, one entry a lever; two where no lever carries alone; empty where none carries. */
+  readonly changes: readonly RemedyChange[];
+  /** What the next smaller step still gives, and by how much it misses. */
   readonly nextSmaller?: { readonly text: string; readonly margin?: number };
   readonly margin?: number;
+  /** Findings that carried and no longer would, on any floor: it carries this and breaks these. */
+  readonly breaks: readonly RemedyHarm[];
 }

@@ -1,5 +1,5 @@
 import { type Book, patchBook, tryPatches } from '../../book/index.ts';
-import type { Finding, Remedy } from '../assessment.ts';
+import type { Finding, Remedy, RemedyChange, RemedyHarm } from '../assessment.ts';
 import { bookReader } from '../book-reader.ts';
 import { wantsHour } from '../finding-specs.ts';
 import { type Judgement, judgeFloor } from '../judge-floor.ts';
@@ -50,56 +50,80 @@ interface Tried {
   readonly finding: Finding;
 }
 
-/** Candidates that are looked at coarsely where the greatest one does not carry: a lever may help and then harm. */
-const looks = 6;
+/** One lever with the steps of it that have been tried. */
+interface TriedLever {
+  readonly lever: Lever;
+  readonly tryStep: (step: number) => Tried;
+}
 
-const search = (
-  lever: Lever,
-  tryStep: (step: number) => Tried | undefined,
-): Pick<Remedy, 'patch'> & Partial<Remedy> => {
-  const carries = (step: number): boolean => tryStep(step)?.finding.verdict === 'carries';
-  let high = lever.steps - 1;
-  if (!carries(high)) {
+/** Steps that are looked at coarsely where the greatest one does not carry: a lever may help and then harm. */
+const looks = 6;
+/** Levers that are tried in pairs where none carries alone: those that help most. */
+const paired = 4;
+
+const carries = (tried: Tried): boolean => tried.finding.verdict === 'carries';
+
+/** Least step that carries, the one before it failing; -1 where none does. */
+const leastStep = (steps: number, carriesAt: (step: number) => boolean): number => {
+  let high = steps - 1;
+  if (!carriesAt(high)) {
     high = -1;
     for (let look = 0; look < looks && high < 0; look++) {
-      const step = Math.floor((look * (lever.steps - 1)) / looks);
-      if (carries(step)) high = step;
+      const step = Math.floor((look * (steps - 1)) / looks);
+      if (carriesAt(step)) high = step;
     }
-    if (high < 0) return { patch: [] };
+    if (high < 0) return -1;
   }
   let low = -1;
   while (high - low > 1) {
     const middle = (low + high) >> 1;
-    if (carries(middle)) high = middle;
+    if (carriesAt(middle)) high = middle;
     else low = middle;
   }
-  const found = tryStep(high)!;
-  const smaller = low < 0 ? undefined : tryStep(low);
-  return {
-    patch: found.candidate.patches.map(({ path, value }) => ({ path, value })),
-    answer: { kind: lever.kind, value: found.candidate.value, text: found.candidate.text },
-    ...(found.finding.margin === undefined ? {} : { margin: found.finding.margin }),
-    ...(smaller === undefined
-      ? {}
-      : {
-          nextSmaller: {
-            text: smaller.candidate.text,
-            ...(smaller.finding.margin === undefined ? {} : { margin: smaller.finding.margin }),
-          },
-        }),
-  };
+  return high;
 };
 
+const changeOf = ({ lever }: TriedLever, { value, text }: Candidate): RemedyChange => ({
+  lever: lever.id,
+  path: lever.path,
+  kind: lever.kind,
+  value,
+  text,
+});
+
+/** Findings of all floors that carried before and do not after. */
+const harms = (
+  before: readonly Judgement[],
+  after: readonly Judgement[],
+  tags: readonly string[],
+): readonly RemedyHarm[] =>
+  before.flatMap((judgement, floor) =>
+    judgement.findings.flatMap((finding): readonly RemedyHarm[] => {
+      const now = after[floor]!.findings.find((each) => each.id === finding.id);
+      if (finding.verdict !== 'carries' || now === undefined || now.verdict === 'carries') return [];
+      return [
+        {
+          floor: tags[floor]!,
+          finding: finding.id,
+          verdict: now.verdict,
+          ...(now.margin === undefined ? {} : { margin: now.margin }),
+        },
+      ];
+    }),
+  );
+
 /**
- * What would carry a finding: for each lever the least patch of the book with which it carries.
+ * What would carry a finding: for each lever the least patch of the book with which it carries, and what that breaks.
  *
  * Method   a lever's steps run from the least change to the greatest; the book is patched, judged by the very assessment
  *          that found the shortage, and the least step that carries is found by halves, so that the one before it is known
- *          to fail
+ *          to fail. Where no lever carries alone, pairs of those that help most are tried: both are turned by the same
+ *          share of their ways until they carry, then each is turned back as far as it goes. Then every finding of every
+ *          floor is judged with the patch
  * Returns  one remedy a lever of the floor; without a patch where no step of the lever carries
  * Problems none: a floor or finding that is not there, or that carries already, has no remedies
  * Assumes  a lever that carries at a step carries at the greater ones up to where it was found
- * Cost     about nine judgements a lever
+ * Cost     about nine judgements a lever, and one of all floors for each that carries
  */
 export const remediesFor = (book: Book, question: RemedyQuestion): readonly Remedy[] => [
   ...eachRemedy(book, question),
@@ -107,7 +131,8 @@ export const remediesFor = (book: Book, question: RemedyQuestion): readonly Reme
 
 /** The same one by one, for a page that shows each when it is found and may stop. */
 export function* eachRemedy(book: Book, question: RemedyQuestion): Generator<Remedy> {
-  const floor = (book.floors ?? []).findIndex((each) => each.tag === question.floor);
+  const tags = (book.floors ?? []).map((each) => each.tag);
+  const floor = tags.indexOf(question.floor);
   if (floor < 0) return;
   const now = judgeFloor(bookReader(book), floor, question.format);
   const finding = now.findings.find((each) => each.id === question.finding);
@@ -121,29 +146,115 @@ export function* eachRemedy(book: Book, question: RemedyQuestion): Generator<Rem
     solution: now.solution,
   };
   const noHour = !wantsHour(question.finding);
-  const judge = (candidate: Candidate): Judgement =>
-    judgeFloor(bookReader(tryPatches(book, candidate.patches)), floor, question.format, { noHour });
-  // a remedy that the book itself would refuse is none
-  const whole = (patch: Remedy['patch']): boolean => patch.length === 0 || patchBook(book, patch).ok;
-  for (const id of finding.levers) {
-    for (const lever of makers[id]?.(situation) ?? []) {
-      const tried = new Map<number, Tried | undefined>();
-      const tryStep = (step: number): Tried | undefined => {
-        if (!tried.has(step)) {
+  const findingAfter = (patches: Candidate['patches']): Finding =>
+    judgeFloor(bookReader(tryPatches(book, patches)), floor, question.format, { noHour }).findings.find(
+      (each) => each.id === question.finding,
+    ) ?? finding;
+  const judgeAll = (of: Book): readonly Judgement[] => {
+    const reader = bookReader(of);
+    return tags.map((_, i) => judgeFloor(reader, i, question.format));
+  };
+  let all: readonly Judgement[] | undefined;
+  const remedy = (
+    about: { readonly lever: string; readonly path: string },
+    changes: readonly RemedyChange[],
+    patches: Candidate['patches'],
+    after: Finding,
+    nextSmaller?: Remedy['nextSmaller'],
+  ): Remedy => {
+    const patched = patchBook(book, patches);
+    const none = {
+      ...about,
+      finding: question.finding,
+      floor: question.floor,
+      patch: [],
+      changes: [],
+      breaks: [],
+    };
+    // a remedy that the book itself would refuse is none
+    if (changes.length === 0 || !patched.ok) return none;
+    all ??= judgeAll(book);
+    return {
+      ...none,
+      changes,
+      patch: patches.map(({ path, value }) => ({ path, value })),
+      breaks: harms(all, judgeAll(patched.value), tags),
+      ...(after.margin === undefined ? {} : { margin: after.margin }),
+      ...(nextSmaller === undefined ? {} : { nextSmaller }),
+    };
+  };
+
+  const levers: TriedLever[] = finding.levers
+    .flatMap((id) => makers[id]?.(situation) ?? [])
+    .map((lever) => {
+      const tried = new Map<number, Tried>();
+      return {
+        lever,
+        tryStep: (step) => {
+          const before = tried.get(step);
+          if (before !== undefined) return before;
           const candidate = lever.candidate(step);
-          const after = judge(candidate).findings.find((each) => each.id === question.finding);
-          tried.set(step, after === undefined ? undefined : { candidate, finding: after });
-        }
-        return tried.get(step);
+          const result = { candidate, finding: findingAfter(candidate.patches) };
+          tried.set(step, result);
+          return result;
+        },
       };
-      const found = search(lever, tryStep);
-      yield {
-        lever: lever.id,
-        path: lever.path,
-        finding: question.finding,
-        floor: question.floor,
-        ...(whole(found.patch) ? found : { patch: [] }),
+    });
+  let alone = false;
+  for (const tried of levers) {
+    const { lever, tryStep } = tried;
+    const step = leastStep(lever.steps, (each) => carries(tryStep(each)));
+    const about = { lever: lever.id, path: lever.path };
+    if (step < 0) {
+      yield remedy(about, [], [], finding);
+      continue;
+    }
+    alone = true;
+    const found = tryStep(step);
+    const smaller = step === 0 ? undefined : tryStep(step - 1);
+    yield remedy(
+      about,
+      [changeOf(tried, found.candidate)],
+      found.candidate.patches,
+      found.finding,
+      smaller && {
+        text: smaller.candidate.text,
+        ...(smaller.finding.margin === undefined ? {} : { margin: smaller.finding.margin }),
+      },
+    );
+  }
+  if (alone) return;
+
+  const helpful = levers
+    .map((tried) => ({ tried, margin: tried.tryStep(tried.lever.steps - 1).finding.margin ?? 0 }))
+    .filter(({ margin }) => margin > (finding.margin ?? 0) + 1e-6)
+    .sort((a, b) => b.margin - a.margin)
+    .slice(0, paired)
+    .map(({ tried }) => tried);
+  for (const [i, first] of helpful.entries()) {
+    for (const second of helpful.slice(i + 1)) {
+      const at = (a: number, b: number): { patches: Candidate['patches']; after: Finding } => {
+        const patches = [...first.lever.candidate(a).patches, ...second.lever.candidate(b).patches];
+        return { patches, after: findingAfter(patches) };
       };
+      const ways = 32;
+      const part = (lever: Lever, share: number): number =>
+        Math.min(lever.steps - 1, Math.floor(((share + 1) / ways) * lever.steps));
+      const share = leastStep(
+        ways,
+        (n) => at(part(first.lever, n), part(second.lever, n)).after.verdict === 'carries',
+      );
+      if (share < 0) continue;
+      const b = part(second.lever, share);
+      const a = leastStep(part(first.lever, share) + 1, (n) => at(n, b).after.verdict === 'carries');
+      const back = leastStep(b + 1, (n) => at(a, n).after.verdict === 'carries');
+      const { patches, after } = at(a, back);
+      yield remedy(
+        { lever: `${first.lever.id}+${second.lever.id}`, path: first.lever.path },
+        [changeOf(first, first.lever.candidate(a)), changeOf(second, second.lever.candidate(back))],
+        patches,
+        after,
+      );
     }
   }
 }

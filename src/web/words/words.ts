@@ -1,5 +1,5 @@
 import type { Book } from '../../book/index.ts';
-import type { Remedy } from '../../floor/assessment.ts';
+import type { Remedy, RemedyChange } from '../../floor/assessment.ts';
 import { formatQuantity, type Kind, type Problem, si } from '../../quantity/index.ts';
 import { type Catalogue, numberText, type Parts } from '../../text/index.ts';
 import { problemSentence } from '../../text/problem-sentence.ts';
@@ -87,13 +87,20 @@ export const makeWords = (catalogue: Catalogue, locale: string): Words => {
   const has = (key: string) => catalogue.has(key, locale);
   const mark = decimalMark(numbers);
   const place = (book: Book, path: string) => placeName(book, path, say, has);
-  const leverName = (book: Book, remedy: Remedy): string => {
-    const key = `lever.${remedy.patch.length === 0 ? 'alone.' : ''}${remedy.lever}`;
-    if (has(key)) return say(key);
-    return remedy.patch[0] === undefined ? remedy.lever : place(book, remedy.patch[0].path);
+  const turned = (change: RemedyChange): string => {
+    const key = `lever.${change.lever}`;
+    return has(key) ? say(key) : change.lever;
   };
-  const remedyAnswer = (remedy: Remedy): string =>
-    remedy.answer?.text ?? remedy.patch.map(({ value }) => entryText(value)).join(', ');
+  const leverName = (book: Book, remedy: Remedy): string => {
+    const [first, second] = remedy.changes;
+    if (first === undefined) {
+      const key = `lever.alone.${remedy.lever}`;
+      return has(key) ? say(key) : place(book, remedy.path);
+    }
+    if (second === undefined) return turned(first);
+    return say('remedy.pair', { first: turned(first), answer: first.text, second: turned(second) });
+  };
+  const remedyAnswer = (remedy: Remedy): string => remedy.changes.at(-1)?.text ?? '';
   return {
     locale,
     numbers,

@@ -1,6 +1,7 @@
 import { type ReactElement, useEffect, useRef, useState } from 'react';
 import type { Finding, Remedy } from '../../floor/assessment.ts';
 import { putBack, tryRemedy } from '../commands/try-remedy.ts';
+import { figureName } from '../floors/verdict-text.ts';
 import type { RemedySearch } from '../state/page.ts';
 import { usePage, usePageState } from '../state/page-context.ts';
 
@@ -91,6 +92,21 @@ const One = ({ remedy }: { readonly remedy: Remedy }): ReactElement => {
                   percent: words.percent(Math.abs(next.margin)),
                 }))}
       </span>
+      {remedy.breaks.length > 0 && (
+        <span className="short">
+          {words.say('remedies.breaks', {
+            what: remedy.breaks
+              .map((harm) =>
+                words.say('remedies.breaksOne', {
+                  finding: figureName(words, harm.finding),
+                  floor: book?.floors?.find((each) => each.tag === harm.floor)?.name ?? harm.floor,
+                  verdict: words.say(`verdict.${harm.verdict}`),
+                }),
+              )
+              .join(', '),
+          })}
+        </span>
+      )}
     </li>
   );
 };
