@@ -155,8 +155,8 @@ const PanelContent = ({
           {direct && at.id !== undefined && cautioned.has(at.id) && (
             <p className="small quiet">{say('caution.pressure')}</p>
           )}
-          {direct && at.finding !== undefined && <WidthCauses finding={at.finding} />}
           {direct && at.finding !== undefined && <Remedies floor={at.floor.floor} finding={at.finding} />}
+          {direct && at.finding !== undefined && <WidthCauses finding={at.finding} />}
         </div>
       </div>
     </>
