@@ -1,5 +1,9 @@
 export type * from './book.ts';
 export { fieldAt, fieldsAt } from './field-at.ts';
+export { boundFor, builtOn } from './first-book/blank-line.ts';
+export { answerProblems, bookFromAnswers } from './first-book/book-from-answers.ts';
+export type { AnswerForm, Answers, Question, Whence } from './first-book/question.ts';
+export { firstVerdictAfter, questions, questionsFor } from './first-book/questions.ts';
 export { type Fitting, fittingNames, fittings } from './fitting.ts';
 export { flowOrder, type Order, orderBy, stationsBefore } from './flow-order.ts';
 export type { Form } from './form.ts';

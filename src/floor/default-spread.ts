@@ -42,6 +42,11 @@ const assumed: readonly Rule[] = [
   { at: /\/lanes\/\d+\/(delay|closing)$/, spread: { share: 0.6 } },
   { at: /\/source\/(height|suctionSurface)$/, spread: { width: 1 } },
   { at: /\/run\/\d+\/roughness$/, spread: { share: 0.9 } },
+  { at: /[tT]emperature$/, spread: { width: 5 } },
+  // the whole index is known; only how it is parted is not
+  { at: /\/stroke$/, spread: { share: 0.1 } },
+  // counts are set by each meter itself, so that what its pulses are worth does not matter before it is there
+  { at: /\/pulses$/, spread: { width: 0 } },
 ];
 
 const widthOf = (rules: readonly Rule[], path: string, value: number): number | undefined => {
@@ -56,3 +61,10 @@ export const statedWidth = (path: string, value: number): number | undefined => 
 /** Half width of a value that had to be assumed. */
 export const assumedWidth = (path: string, value: number): number | undefined =>
   widthOf(assumed, path, value);
+
+/** Share of a value that somebody put down as a guess: as wide as guesses are. */
+const guessed = 0.3;
+
+/** Half width of a value that the book itself marks as assumed. */
+export const guessedWidth = (path: string, value: number): number =>
+  assumedWidth(path, value) ?? Math.max(statedWidth(path, value) ?? 0, guessed * Math.abs(value));

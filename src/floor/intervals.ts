@@ -1,7 +1,7 @@
 import { stillSystem } from '../hydraulics/still-system.ts';
 import { timeLeftForFill } from '../line/time-left-for-fill.ts';
 import type { BookReader } from './book-reader.ts';
-import { assumedWidth, statedWidth } from './default-spread.ts';
+import { assumedWidth, guessedWidth, statedWidth } from './default-spread.ts';
 import { type FigureId, type FigureValues, figureValues } from './figure-values.ts';
 import { findingSpecs, gapOf } from './finding-specs.ts';
 import { type FloorInputs, readFloor } from './read-floor.ts';
@@ -87,9 +87,11 @@ export const uncertainPlaces = (inputs: FloorInputs): readonly UncertainPlace[] 
       if (reading.shape !== 'exact') {
         places.set(path, { path, ends: [reading.low, reading.high], doubt: 'given' });
       } else if (reading.standing !== 'measured') {
-        const width = statedWidth(path, value);
-        if (width !== undefined)
-          places.set(path, { path, ends: [value - width, value + width], doubt: 'stated' });
+        const doubt = reading.standing;
+        const width = doubt === 'assumed' ? guessedWidth(path, value) : statedWidth(path, value);
+        if (width !== undefined && width > 0) {
+          places.set(path, { path, ends: [value - width, value + width], doubt });
+        }
       }
     }
     for (const [path, taken] of account.assumed) {
