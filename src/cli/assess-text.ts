@@ -50,6 +50,9 @@ export const assessText = (
   return [
     heading(told, format),
     ...comparisonText(floors, told),
+    ...(floors.some(({ findings }) => findings.some(({ ifSaid }) => ifSaid))
+      ? [words.say('assess.ifSaid')]
+      : []),
     `${words.say('assess.holds')}\n${floors.map((floor) => holdText(floor, told)).join('\n')}`,
     ...floors.filter(({ lanes }) => lanes.length > 0).map((floor) => lanesText(floor, told)),
     ...(remedies === undefined || remedies.length === 0 ? [] : [remediesText(floors, remedies, told)]),

@@ -69,6 +69,8 @@ export const commandsText: Bundle = {
     'assess.missing': 'not known: {paths}',
     'assess.decides': 'would be decided by {path}',
     'assess.margin': '{margin} %',
+    'assess.ifSaid':
+      '* holds if what was said holds: it rests on values that somebody stated without saying how sure.',
     'assess.lanes': 'Lanes',
     'assess.lane': 'lane',
     'assess.preset': 'count',

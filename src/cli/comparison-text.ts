@@ -10,14 +10,15 @@ const percent = (margin: number, locale: string): string =>
   words.say('assess.margin', { margin: `${margin > 0 ? '+' : ''}${formatNumber(margin * 100, locale, 2)}` });
 
 /** The verdict in words with what was asked, then the margin: never a sign or a colour alone. */
-const verdictText = ({ verdict, sense, demand, margin }: Finding, told: Told): string => {
+const verdictText = ({ verdict, sense, demand, margin, ifSaid }: Finding, told: Told): string => {
   const asked = { demand: figureText(demand, told) };
   if (verdict === 'unknown') {
     const said = words.say('verdict.unknown');
     return demand.value === undefined ? said : `${said}, ${words.say('verdict.unknown.demand', asked)}`;
   }
   const said = words.say(`verdict.${sense}.${verdict}`, asked);
-  return margin === undefined ? said : `${said}, ${percent(margin, told.world.locale)}`;
+  const mark = ifSaid ? ' *' : '';
+  return margin === undefined ? said + mark : `${said}, ${percent(margin, told.world.locale)}${mark}`;
 };
 
 const floorHead = (floor: FloorAssessment): string => `${floor.name} (${words.say(`role.${floor.role}`)})`;

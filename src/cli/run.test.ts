@@ -404,14 +404,12 @@ describe('open', () => {
       };
       return { ok: true, value };
     };
-    const untilStopped = async () => void seen.push('stopped');
+    // a signal is listened for before the server starts
+    const untilStopped = async () => void seen.push('listens');
     const { status, out } = await call(['open', '--data', folder], { serve, untilStopped });
     expect(status).toBe(0);
-    expect(seen).toEqual([
-      { host: '127.0.0.1', port: 4780, data: folder, allowHosts: [] },
-      'stopped',
-      'closed',
-    ]);
+    const options = { host: '127.0.0.1', port: 4780, data: folder, allowHosts: [] };
+    expect(seen).toEqual(['listens', options, 'closed']);
     expect(out).toContain('http://127.0.0.1:4780/');
     const json = await call(['open', '--json'], { serve, untilStopped });
     expect(openedSchema.parse(JSON.parse(json.out)).kept).toBe(join(root, '.twinfloor'));
