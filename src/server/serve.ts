@@ -36,7 +36,7 @@ export interface Served {
   /** Whether only this machine can reach it. */
   readonly loopback: boolean;
   readonly kept: string;
-  /** Lets running requests end, then closes the store. */
+  /** Ends every connection, then closes the store: what was acknowledged is kept, what was not is sent again. */
   readonly close: () => Promise<void>;
 }
 
