@@ -22,12 +22,12 @@ import { makeTracer, type Tracer } from './tracer.ts';
 
 const traceAll = (
   tracer: Tracer,
-  { inputs, solution, values, needed }: Judged,
+  { inputs, solution, values, needed, timeLeft }: Judged,
 ): { readonly opens: Opens; readonly lanes: readonly LaneTrace[] } => {
   const { fill } = solution;
   const supply: SupplyTrace | undefined = fill === undefined ? undefined : traceSupply(tracer, inputs, fill);
   const lanes = fill === undefined || supply === undefined ? [] : traceLanes(tracer, inputs, fill, supply);
-  const line = traceLine(tracer, inputs, solution, supply, lanes);
+  const line = traceLine(tracer, inputs, solution, supply, lanes, timeLeft);
   const opens: { -readonly [K in FigureId]?: { working: number; output: string } } = {};
   const open = (id: FigureId, working: number | undefined, output: string): void => {
     if (working !== undefined) opens[id] = { working, output };

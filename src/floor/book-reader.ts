@@ -93,3 +93,16 @@ const readerOver = (
 
 export const bookReader = (book: Book): BookReader =>
   readerOver(book, { readings: new Map(), problems: [] }, new Map(), freshAccount());
+
+/** Whether a place was read, or something was taken because nothing stood there. */
+export const touches = ({ account }: BookReader, path: string): boolean =>
+  account.used.has(path) || account.assumed.has(path);
+
+/** Puts what other readers have noted into the account of this one. */
+export const gather = (into: BookReader, from: readonly BookReader[]): void => {
+  for (const { account } of from) {
+    for (const [path, reading] of account.used) into.account.used.set(path, reading);
+    for (const [path, taken] of account.assumed) into.account.assumed.set(path, taken);
+    for (const path of account.missing) into.account.missing.add(path);
+  }
+};

@@ -105,10 +105,14 @@ export const worstJet = (
 export const drawPerBottle = (fill: FillSolution): number =>
   fill.row.lanes.reduce((sum, lane) => sum + lane.volume, 0) / fill.row.lanes.length;
 
-const defined = (values: { readonly [K in FigureId]?: number | undefined }): FigureValues =>
-  Object.fromEntries(
-    Object.entries(values).filter(([, value]) => value !== undefined && Number.isFinite(value)),
-  ) as FigureValues;
+const defined = (values: { readonly [K in FigureId]?: number | undefined }): FigureValues => {
+  const kept: { -readonly [K in FigureId]?: number } = {};
+  for (const id in values) {
+    const value = values[id as FigureId];
+    if (value !== undefined && Number.isFinite(value)) kept[id as FigureId] = value;
+  }
+  return kept;
+};
 
 /**
  * The figures of a floor from its solution.

@@ -1,5 +1,5 @@
 import { stillSystem } from '../hydraulics/still-system.ts';
-import { timeLeftForFill } from '../line/time-left-for-fill.ts';
+import type { TimeLeft } from '../line/time-left-for-fill.ts';
 import type { BookReader } from './book-reader.ts';
 import { assumedWidth, guessedWidth, statedWidth } from './default-spread.ts';
 import { type FigureId, type FigureValues, figureValues } from './figure-values.ts';
@@ -41,6 +41,9 @@ interface Move {
 interface GapSum extends Move {
   readonly places: { path: string; doubt: Doubt; move: Move }[];
 }
+
+/** Share of what is asked that a value must move, at its lower end, for its upper end to be looked at on its own. */
+const negligible = 0.003;
 
 /** Causes that are named at the most, and the least share worth naming. */
 const mostCauses = 8;
@@ -116,20 +119,22 @@ interface Base {
   readonly vary: (path: string, value: number) => FigureValues;
 }
 
-const baseOf = (
-  reader: BookReader,
-  floor: number,
-  format: string | undefined,
-  inputs: FloorInputs,
-  solution: FloorSolution,
-  values: FigureValues,
-): Base => {
+/** A floor that has been solved, and the book that it was read from. */
+export interface SolvedFloor {
+  readonly reader: BookReader;
+  readonly floor: number;
+  readonly format: string | undefined;
+  readonly inputs: FloorInputs;
+  readonly solution: FloorSolution;
+  readonly values: FigureValues;
+  readonly timeLeft: TimeLeft | undefined;
+}
+
+const baseOf = ({ reader, floor, format, inputs, solution, values, timeLeft }: SolvedFloor): Base => {
   const hour = evenHour(solution);
   const { fill } = solution;
   const noHour = solution.hour === undefined;
   const canStill = (hour !== undefined || noHour) && fill !== undefined;
-  const { agreedRate } = inputs.model;
-  const timeLeft = agreedRate === undefined ? undefined : timeLeftForFill(inputs.model.times, agreedRate);
 
   /** The counts stay those of the floor as it is: they are set once, whatever the truth turns out to be. */
   const counted = (model: FloorModel): FloorModel => {
@@ -166,16 +171,11 @@ const baseOf = (
   return {
     values: canStill ? figureValues(inputs.model, base, readLimits(inputs), known) : values,
     vary: (path, value) => {
-      const untouched = {
-        inputs,
-        fill: !inputs.forFill.account.used.has(path),
-        line: !inputs.forLine.account.used.has(path),
-        agreement: !inputs.forAgreement.account.used.has(path),
-      };
-      const varied = readFloor(reader.vary(new Map([[path, value]])), floor, format, untouched);
-      const solved = solve(varied.model, untouched.fill ? base.fill : undefined);
-      const sameLine = untouched.line && untouched.agreement;
-      return figureValues(varied.model, solved, readLimits(varied), sameLine ? known : undefined);
+      const varied = readFloor(reader.vary(new Map([[path, value]])), floor, format, { inputs, path });
+      const sameFill = varied.fillPart === inputs.fillPart ? base.fill : undefined;
+      const solved = solve(varied.model, sameFill);
+      const sameTimes = varied.linePart === inputs.linePart && varied.agreementPart === inputs.agreementPart;
+      return figureValues(varied.model, solved, readLimits(varied), sameTimes ? known : undefined);
     },
   };
 };
@@ -188,44 +188,51 @@ const baseOf = (
  * Returns  intervals where something moves; for a gap also what moves it, by the share of its width
  * Assumes  the uncertain values are independent; a range counts to its hard ends; a stated value without a width and one
  *          that had to be assumed take those of `default-spread.ts`
- * Cost     two solutions an uncertain value
+ * Cost     two solutions an uncertain value, one where it moves next to nothing
  * Source   JCGM 100:2008 (GUM) 5.1.2 with finite changes instead of derivatives, memory
  */
-export const intervalsOf = (
-  reader: BookReader,
-  floor: number,
-  format: string | undefined,
-  inputs: FloorInputs,
-  solution: FloorSolution,
-  values: FigureValues,
-): Intervals => {
+export const intervalsOf = (solved: SolvedFloor): Intervals => {
   const figures: Partial<Record<FigureId, Move>> = {};
   const gaps: Record<string, GapSum> = {};
+  const { inputs, values } = solved;
   const uncertain = uncertainPlaces(inputs);
   if (uncertain.length === 0) return { figures: {}, gaps: {} };
-  const base = baseOf(reader, floor, format, inputs, solution, values);
+  const base = baseOf(solved);
   const ids = Object.keys(values) as FigureId[];
+  const gapsBefore = findingSpecs.flatMap((spec) => {
+    const before = gapOf(spec, base.values);
+    const gap = (of: FigureValues): number | undefined => gapOf(spec, of);
+    return before === undefined
+      ? []
+      : [{ id: spec.id, before, gap, scale: Math.abs(base.values[spec.demand]!) }];
+  });
   for (const { path, ends, doubt } of uncertain) {
     const moves: Partial<Record<FigureId, Move>> = {};
     const gapMoves: Record<string, Move> = {};
-    for (const end of ends) {
-      const other = base.vary(path, end);
+    const weigh = (other: FigureValues, mirrored: boolean): void => {
       for (const id of ids) {
         const from = base.values[id];
         const change = from === undefined ? 0 : (other[id] ?? from) - from;
         const move = ownOf(moves, id, nothing);
-        move.up = Math.max(move.up, change);
-        move.down = Math.max(move.down, -change);
+        move.up = Math.max(move.up, change, mirrored ? -change : 0);
+        move.down = Math.max(move.down, -change, mirrored ? change : 0);
       }
-      for (const spec of findingSpecs) {
-        const before = gapOf(spec, base.values);
-        const after = gapOf(spec, other);
-        if (before === undefined || after === undefined) continue;
-        const move = ownOf(gapMoves, spec.id, nothing);
-        move.up = Math.max(move.up, after - before);
-        move.down = Math.max(move.down, before - after);
+      for (const { id, before, gap } of gapsBefore) {
+        const after = gap(other);
+        if (after === undefined) continue;
+        const change = after - before;
+        const move = ownOf(gapMoves, id, nothing);
+        move.up = Math.max(move.up, change, mirrored ? -change : 0);
+        move.down = Math.max(move.down, -change, mirrored ? change : 0);
       }
-    }
+    };
+    const low = base.vary(path, ends[0]);
+    const little = gapsBefore.every(({ before, gap, scale }) => {
+      const after = gap(low);
+      return after !== undefined && Math.abs(after - before) <= negligible * scale;
+    });
+    weigh(low, little);
+    if (!little) weigh(base.vary(path, ends[1]), false);
     for (const id of ids) {
       const move = moves[id]!;
       const sum = ownOf(figures, id, nothing);

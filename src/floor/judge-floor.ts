@@ -1,4 +1,5 @@
 import { type PressureNeeded, pressureNeeded } from '../hydraulics/pressure-needed.ts';
+import { type TimeLeft, timeLeftForFill } from '../line/time-left-for-fill.ts';
 import type { Note } from '../sheets/frame.ts';
 import type { Figure, Finding, Verdict } from './assessment.ts';
 import type { Account, BookReader } from './book-reader.ts';
@@ -157,6 +158,7 @@ export interface Judged {
   readonly solution: FloorSolution;
   readonly values: FigureValues;
   readonly needed: PressureNeeded | undefined;
+  readonly timeLeft: TimeLeft | undefined;
 }
 
 export interface JudgeOptions {
@@ -179,15 +181,17 @@ export const judgeFloor = (
   const inputs = readFloor(reader, floor, format);
   const limits = readLimits(inputs);
   const solution = solveFloor(inputs.model, { noHour: options.noHour === true });
-  let values = figureValues(inputs.model, solution, limits);
+  const { agreedRate, times } = inputs.model;
+  const timeLeft = agreedRate === undefined ? undefined : timeLeftForFill(times, agreedRate);
+  let values = figureValues(inputs.model, solution, limits, { timeLeft });
   const { fill } = solution;
   let needed: PressureNeeded | undefined;
   if (fill !== undefined && values.fillTimeLeft !== undefined) {
     needed = pressureNeeded(fill.system, fill, values.fillTimeLeft);
     if (needed !== undefined) values = { ...values, manifoldPressureNeeded: needed.pressure };
   }
-  const intervals = intervalsOf(reader, floor, format, inputs, solution, values);
-  const opened = options.opens?.({ inputs, solution, values, needed }) ?? {};
+  const intervals = intervalsOf({ reader, floor, format, inputs, solution, values, timeLeft });
+  const opened = options.opens?.({ inputs, solution, values, needed, timeLeft }) ?? {};
   const figures = Object.fromEntries(
     (Object.keys(figureKinds) as FigureId[]).map((id) => [id, figure(inputs, values, intervals, opened, id)]),
   );

@@ -17,7 +17,7 @@ export const laneFigures = (
   const { level, lanes } = inputs.model;
   if (fill === undefined) return [];
   const { system, row } = fill;
-  const forLevel = level === undefined ? undefined : presetsForLevel(system, level);
+  const forLevel = level === undefined ? undefined : presetsForLevel(system, level, { from: row });
   const { pressure } = manifoldBalance(system);
   return lanes.map((lane, i): LaneFigures => {
     const result = row.lanes[i]!;

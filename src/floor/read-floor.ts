@@ -1,15 +1,23 @@
 import type { Book, Format } from '../book/index.ts';
 import type { FillSystem } from '../hydraulics/system.ts';
-import type { BookReader } from './book-reader.ts';
+import { type BookReader, gather, touches } from './book-reader.ts';
 import { type FloorLanes, readLanes } from './read-lanes.ts';
 import { type FloorTimes, readLineTimes, stationOf } from './read-line-times.ts';
 import { type FloorLiquid, readLiquid } from './read-liquid.ts';
 import { type FloorSupply, readSupply } from './read-supply.ts';
 import type { FloorModel } from './solve-floor.ts';
 
+/** Accounts of the three parts of the fill, so that one value that is varied rereads only its own. */
+export interface FillReaders {
+  readonly liquid: BookReader;
+  readonly lanes: BookReader;
+  readonly supply: BookReader;
+}
+
 /** What the fill wants of the book. */
 export interface FillPart {
   readonly forFill: BookReader;
+  readonly readers: FillReaders;
   readonly stationPath?: string;
   readonly liquid?: FloorLiquid;
   readonly supply?: FloorSupply;
@@ -39,7 +47,7 @@ export interface AgreementPart {
 
 /** One floor read out of the book: the plain model, and what is needed to say where its numbers came from. */
 export interface FloorInputs
-  extends Omit<FillPart, 'level' | 'system'>,
+  extends Omit<FillPart, 'level' | 'system' | 'readers'>,
     LinePart,
     Omit<AgreementPart, 'agreedRate' | 'agreedTime'> {
   readonly floorPath: string;
@@ -65,12 +73,10 @@ export const formatOf = (
 /** The agreed run where the agreement is silent: an hour, as the trade does. */
 const usualRun = 3600;
 
-/** A part of an earlier reading that a change in the book does not touch. */
+/** An earlier reading, all of which still holds but what the value at one place went into. */
 export interface Untouched {
   readonly inputs: FloorInputs;
-  readonly fill: boolean;
-  readonly line: boolean;
-  readonly agreement: boolean;
+  readonly path: string;
 }
 
 const readLinePart = (reader: BookReader, floorPath: string): LinePart => {
@@ -83,36 +89,55 @@ const readFillPart = (
   i: number,
   format: Format | undefined,
   formatPath: string,
+  untouched?: Untouched,
 ): FillPart => {
   const { book } = reader;
   const floor = book.floors![i]!;
   const floorPath = `/floors/${i}`;
-  const forFill = reader.scope();
+  const before = untouched?.inputs.fillPart;
+  const same = (of: keyof FillReaders): boolean =>
+    untouched !== undefined && before !== undefined && !touches(before.readers[of], untouched.path);
   const fill = stationOf(book, 'fill');
-  const liquid = readLiquid(forFill, floor, floorPath);
-  const lanes =
-    fill === undefined
-      ? undefined
-      : readLanes(forFill, floor, floorPath, fill.station, fill.path, format, formatPath);
-  const supply =
-    liquid === undefined || lanes === undefined
-      ? undefined
-      : readSupply(forFill, floor, floorPath, lanes.lanes, lanes.manifold, liquid);
-  const level = forFill.number(`${formatPath}/level`, 'volume');
-  if (lanes?.lanes.some((lane) => lane.presetPath === undefined) && level === undefined) {
-    forFill.miss(`${formatPath}/level`);
+
+  const sameLiquid = same('liquid');
+  const forLiquid = sameLiquid ? before!.readers.liquid : reader.scope();
+  const liquid = sameLiquid ? before!.liquid : readLiquid(forLiquid, floor, floorPath);
+  const sameLanes = same('lanes');
+  const forLanes = sameLanes ? before!.readers.lanes : reader.scope();
+  let lanes = before?.lanes;
+  let level = before?.level;
+  if (!sameLanes) {
+    lanes =
+      fill === undefined
+        ? undefined
+        : readLanes(forLanes, floor, floorPath, fill.station, fill.path, format, formatPath);
+    level = forLanes.number(`${formatPath}/level`, 'volume');
+    if (lanes?.lanes.some((lane) => lane.presetPath === undefined) && level === undefined) {
+      forLanes.miss(`${formatPath}/level`);
+    }
+    if (fill !== undefined && (fill.station.lanes ?? []).length === 0) forLanes.miss(`${fill.path}/lanes`);
   }
-  if (fill !== undefined && (fill.station.lanes ?? []).length === 0) forFill.miss(`${fill.path}/lanes`);
-  const ready =
-    liquid !== undefined && lanes !== undefined && supply !== undefined && lanes.incomplete.length === 0;
+  // a reading says what flowed by the lanes that were open, and a regulator's height counts by the density
+  const alone = floor.supply?.source?.kind !== 'reading' || sameLanes;
+  const sameSupply = same('supply') && sameLiquid && alone;
+  const forSupply = sameSupply ? before!.readers.supply : reader.scope();
+  const supply = sameSupply
+    ? before!.supply
+    : liquid === undefined || lanes === undefined
+      ? undefined
+      : readSupply(forSupply, floor, floorPath, lanes.lanes, lanes.manifold, liquid);
+  const ready = lanes !== undefined && lanes.incomplete.length === 0;
+  const forFill = reader.scope();
+  if (untouched === undefined) gather(forFill, [forLiquid, forLanes, forSupply]);
   return {
     forFill,
+    readers: { liquid: forLiquid, lanes: forLanes, supply: forSupply },
     ...(fill === undefined ? {} : { stationPath: fill.path }),
     ...(liquid === undefined ? {} : { liquid }),
     ...(supply === undefined ? {} : { supply }),
     ...(lanes === undefined ? {} : { lanes }),
     ...(level === undefined ? {} : { level }),
-    ...(ready
+    ...(ready && liquid !== undefined && lanes !== undefined && supply !== undefined
       ? {
           system: {
             liquid,
@@ -145,7 +170,7 @@ const readAgreement = (reader: BookReader, format: Format | undefined): Agreemen
 /**
  * Reads floor number `i` for a format; what is missing stands in the accounts.
  *
- * Symbols  untouched  parts of an earlier reading that still hold
+ * Symbols  untouched  an earlier reading and the one place whose value is another now
  */
 export const readFloor = (
   reader: BookReader,
@@ -154,12 +179,15 @@ export const readFloor = (
   untouched?: Untouched,
 ): FloorInputs => {
   const { format, path: formatPath } = formatOf(reader.book, formatTag);
-  const fill =
-    untouched?.fill === true ? untouched.inputs.fillPart : readFillPart(reader, i, format, formatPath);
-  const line = untouched?.line === true ? untouched.inputs.linePart : readLinePart(reader, `/floors/${i}`);
-  const agreement =
-    untouched?.agreement === true ? untouched.inputs.agreementPart : readAgreement(reader, format);
-  const { system, level, ...aboutFill } = fill;
+  const same = (of: BookReader | undefined): boolean =>
+    untouched !== undefined && of !== undefined && !touches(of, untouched.path);
+  const before = untouched?.inputs;
+  const fill = same(before?.forFill)
+    ? before!.fillPart
+    : readFillPart(reader, i, format, formatPath, untouched);
+  const line = same(before?.forLine) ? before!.linePart : readLinePart(reader, `/floors/${i}`);
+  const agreement = same(before?.forAgreement) ? before!.agreementPart : readAgreement(reader, format);
+  const { system, level, readers: _, ...aboutFill } = fill;
   const { agreedRate, agreedTime, ...aboutAgreement } = agreement;
   return {
     floorPath: `/floors/${i}`,

@@ -70,7 +70,9 @@ export const solveFill = (
   let row: ReturnType<typeof fillRow>;
   if (open) {
     if (model.level === undefined) return undefined;
-    const found = presetsForLevel(system, model.level, (i) => model.lanes[i]!.presetPath !== undefined);
+    const found = presetsForLevel(system, model.level, {
+      keep: (i) => model.lanes[i]!.presetPath !== undefined,
+    });
     if (found === undefined) return { stuck: system.lanes.map((lane) => lane.tag) };
     system = { ...system, lanes: system.lanes.map((lane, i) => ({ ...lane, preset: found.presets[i]! })) };
     row = found.row;

@@ -1,4 +1,4 @@
-import { timeLeftForFill } from '../line/time-left-for-fill.ts';
+import type { TimeLeft } from '../line/time-left-for-fill.ts';
 import { bottleRateSheet } from '../sheets/rate/bottle-rate.ts';
 import { fillStationTimeSheet } from '../sheets/rate/fill-station-time.ts';
 import { fillTimeLeftSheet } from '../sheets/rate/fill-time-left.ts';
@@ -35,6 +35,7 @@ export const traceLine = (
   solution: FloorSolution,
   supply: SupplyTrace | undefined,
   lanes: readonly LaneTrace[],
+  left: TimeLeft | undefined,
 ): LineTrace => {
   const { fill, line, hour } = solution;
   const { times, agreedRate, agreedTime } = inputs.model;
@@ -115,7 +116,6 @@ export const traceLine = (
         });
       }
     }
-    const left = agreedRate === undefined ? undefined : timeLeftForFill(line.times, agreedRate);
     if (left !== undefined && agreedRate !== undefined) {
       found.fillTimeLeft = tracer.trace(fillTimeLeftSheet, {
         rate: at(agreedRate, inputs.ratePath),
