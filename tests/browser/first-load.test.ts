@@ -45,9 +45,9 @@ describe('opening the page', () => {
   it('paints the figures within 50 ms of a key, 95 times of 100', async () => {
     const { page, close } = await openPage(browser);
     await openBook(page, server.address());
-    // whatever else the machine does only ever adds: the quietest of three runs is the page's own
+    // whatever else the machine does only ever adds: the quietest of five runs is the page's own
     const runs: number[] = [];
-    for (let run = 0; run < 3; run += 1)
+    for (let run = 0; run < 5; run += 1)
       runs.push(percentile(await keystrokeTimes(page, hoseBore, 40), 0.95));
     expect(Math.min(...runs)).toBeLessThan(50);
     await close();
