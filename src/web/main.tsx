@@ -9,7 +9,7 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { makeClient } from '../server/client.ts';
 import { App } from './app.tsx';
-import { keepUnsaved } from './commands/keep-edit.ts';
+import { keepUnsaved } from './commands/keep-unsaved.ts';
 import { openFirst } from './commands/open-first.ts';
 import { saveEdits } from './commands/save-edits.ts';
 import { followNewest } from './commands/settle-conflict.ts';

@@ -2,20 +2,8 @@ import { patchBook } from '../../book/index.ts';
 import type { Page } from '../state/page.ts';
 import type { Edit, PageState } from '../state/page-state.ts';
 import { without, withShown } from '../state/shown-book.ts';
+import { keepUnsaved } from './keep-unsaved.ts';
 import { saveEdits } from './save-edits.ts';
-
-/** Writes what is not saved yet into the browser's own storage. */
-export const keepUnsaved = (page: Page): void => {
-  const { id, revision, waiting, done, undone, typing } = page.state.get();
-  if (id === '') return;
-  page.keep.write(id, {
-    revision,
-    waiting,
-    done: done.slice(-100),
-    undone: undone.slice(-100),
-    ...(typing === undefined ? {} : { typing: { path: typing.path, text: typing.text } }),
-  });
-};
 
 /** The state with an edit applied to the book, and the trial, if one is on, laid over it anew. */
 export const withEdit = (state: PageState, edit: Edit): PageState | undefined => {

@@ -1,7 +1,7 @@
 import { writeBook } from '../../book/index.ts';
 import type { Page } from '../state/page.ts';
 import type { PageState, Saving } from '../state/page-state.ts';
-import { keepUnsaved } from './keep-edit.ts';
+import { keepUnsaved } from './keep-unsaved.ts';
 
 /** How long the page waits before it knocks at a server that was gone. */
 const patience = 1500;

@@ -2,7 +2,8 @@ import { readBook } from '../../book/index.ts';
 import type { Page } from '../state/page.ts';
 import type { Edit, PageState } from '../state/page-state.ts';
 import { without, withShown } from '../state/shown-book.ts';
-import { keepUnsaved, withEdit } from './keep-edit.ts';
+import { withEdit } from './keep-edit.ts';
+import { keepUnsaved } from './keep-unsaved.ts';
 import { saveEdits } from './save-edits.ts';
 
 /** The page at the newest revision, without the edits that wait. */

@@ -2,7 +2,8 @@ import { kindAt, patchBook, valueAt } from '../../book/index.ts';
 import type { Page } from '../state/page.ts';
 import type { PageState, Typing } from '../state/page-state.ts';
 import { without, withShown } from '../state/shown-book.ts';
-import { keepEdit, keepUnsaved } from './keep-edit.ts';
+import { keepEdit } from './keep-edit.ts';
+import { keepUnsaved } from './keep-unsaved.ts';
 
 /** Milliseconds of rest after which a half-written text is kept; a page that is left keeps it at once. */
 const keepAfter = 150;

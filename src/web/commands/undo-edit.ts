@@ -1,6 +1,7 @@
 import type { Page } from '../state/page.ts';
 import type { Edit } from '../state/page-state.ts';
-import { keepUnsaved, withEdit } from './keep-edit.ts';
+import { withEdit } from './keep-edit.ts';
+import { keepUnsaved } from './keep-unsaved.ts';
 import { saveEdits } from './save-edits.ts';
 
 /** An edit that goes the other way. */
