@@ -1,4 +1,5 @@
 export type * from './book.ts';
+export { type BookChange, bookChanges } from './book-changes.ts';
 export { fieldAt, fieldsAt } from './field-at.ts';
 export { boundFor, builtOn } from './first-book/blank-line.ts';
 export { answerProblems, bookFromAnswers } from './first-book/book-from-answers.ts';

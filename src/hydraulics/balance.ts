@@ -36,6 +36,9 @@ const totalFlow = (openings: readonly Opening[], pressure: number): number => {
   return flow;
 };
 
+/** Share of the unknown below which a secant step is the last: what is left then is lost in rounding. */
+const roundingStep = 1e-9;
+
 /**
  * Pressure and flow at the manifold where supply and open lanes agree.
  *
@@ -44,6 +47,7 @@ const totalFlow = (openings: readonly Opening[], pressure: number): number => {
  *          S(Q(s)) - loss(Q(s)) - p(s) falls strictly, so one root: secant steps kept inside a shrinking bracket
  * Symbols  openings  [n]     c m3/s per sqrt(Pa) >= 0, o Pa
  *          start     scalar  a first guess of the pressure, Pa, such as the balance a moment before
+ *          lastStep  scalar  share of s; 1e-5 leaves 1e-8 of the flow
  * Returns  pressure Pa gauge and flow m3/s; with nothing open or no head, the supply's pressure and no flow
  * Assumes  steady flow, lanes straight from one manifold without loss between them
  * Cost     4 to 8 evaluations of the run; 2 to 4 from a good start
@@ -54,6 +58,7 @@ export const balance = (
   openings: readonly Opening[],
   held: Held,
   start = Number.NaN,
+  lastStep = roundingStep,
 ): Balance => {
   let highest = Number.NEGATIVE_INFINITY;
   for (const { conductance: c, offset: o } of openings) if (c > 0 && o > highest) highest = o;
@@ -71,19 +76,21 @@ export const balance = (
   const guess = start + highest;
   let s = guess > 0 && guess < most ? Math.sqrt(guess) : 0.7 * high;
   let g = gap(s);
-  let width = high;
+  let stalled = Math.abs(g);
   // with a loss in Q^2 and equal offsets the gap is most - (1 + r) s^2, so this first step would be the last
   let next = s * Math.sqrt(most / Math.max(most - g, 1e-3 * most));
   for (let i = 0; i < 100 && g !== 0; i++) {
     if (g > 0) low = s;
     else high = s;
-    const slow = i % 3 === 2 && high - low > 0.5 * width;
-    if (i % 3 === 2) width = high - low;
+    // a chord that has not halved the gap in three steps hangs on one end: the bracket is halved instead
+    const slow = i % 3 === 2 && Math.abs(g) > 0.5 * stalled;
+    if (i % 3 === 2) stalled = Math.abs(g);
     if (slow || !(next > low && next < high)) next = 0.5 * (low + high);
     const change = next - s;
-    if (Math.abs(change) <= 1e-13 * next) break;
     const before = g;
     s = next;
+    // what is left after a step goes with its power 1.6
+    if (Math.abs(change) <= lastStep * s) break;
     g = gap(s);
     next = s - (g * change) / (g - before);
   }

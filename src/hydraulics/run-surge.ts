@@ -1,5 +1,5 @@
-import { surgePressure } from '../sheets/water/surge.ts';
 import { pipeVelocity } from '../sheets/water/pipe-velocity.ts';
+import { surgePressure } from '../sheets/water/surge.ts';
 import type { RowFill } from './fill-row.ts';
 import type { FillSystem, Pipe } from './system.ts';
 
@@ -40,7 +40,8 @@ export const runSurge = (system: FillSystem, row: RowFill, waveSpeed = stiffWave
       (lane) => lane.countTime >= first.countTime && lane.countTime <= first.countTime + stroke,
     );
     const flow = together.reduce((sum, lane) => sum + lane.flowAtEnd, 0);
-    const velocity = pipes.reduce((sum, pipe) => sum + pipe.length * pipeVelocity(flow, pipe.bore), 0) / length;
+    const velocity =
+      pipes.reduce((sum, pipe) => sum + pipe.length * pipeVelocity(flow, pipe.bore), 0) / length;
     const rise = surgePressure(system.liquid.density, waveSpeed, length, velocity, stroke);
     if (rise > best.rise) {
       best = { rise, lanes: together.map((lane) => lane.lane), flow, closing: stroke, length, velocity };

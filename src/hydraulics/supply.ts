@@ -20,7 +20,10 @@ export const full: Held = { drawn: 0 };
 export const pumpPressure = (source: Pumped, flow: number, drawn: number, density: number): number =>
   density *
   standardGravity *
-  (source.suction - drawn / source.tank.area + pumpHead(source.curve, flow, source.speedRatio) - source.height);
+  (source.suction -
+    drawn / source.tank.area +
+    pumpHead(source.curve, flow, source.speedRatio) -
+    source.height);
 
 /**
  * Pressure that the source gives at the height of the manifold, before the run takes its loss.
