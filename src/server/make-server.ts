@@ -19,7 +19,7 @@ const requestTimeout = 30_000;
 /** The server, ready to listen or to be called by a test. */
 export const makeServer = async (ports: ServerPorts): Promise<FastifyInstance> => {
   // no log: what people do here is nobody's business, and a fault is told to `onFault`
-  const server = Fastify({ bodyLimit, requestTimeout, logger: false, forceCloseConnections: 'idle' });
+  const server = Fastify({ bodyLimit, requestTimeout, logger: false, forceCloseConnections: true });
   // JSON alone is read: a form of a foreign page may send text without being asked, JSON only after a question
   server.removeContentTypeParser('text/plain');
   server.setValidatorCompiler(validatorCompiler);
