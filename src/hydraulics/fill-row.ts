@@ -52,7 +52,9 @@ const beyond = 1.03;
 const linearClosing = 0.5;
 /** Volumes closer to a count than this share of it have reached it. */
 const reached = 1e-11;
-const mostSteps = 20_000;
+const mostSteps = 5_000;
+/** A row that takes longer than thirty years does not end, s. */
+const never = 1e9;
 /** A flow that only a flat pump curve answers with, m3/s. */
 const flatCurve = 1e6;
 
@@ -426,7 +428,7 @@ export const fillRow = (system: FillSystem, start: Stored): RowFill | StuckRow =
   for (let steps = 0; left > 0; steps++) {
     for (let i = 0; i < n; i++) if (flowing[i]!.open) markFlow(flowing[i]!, rates[i]!);
     const event = toEvent();
-    if (event === Number.POSITIVE_INFINITY || steps > mostSteps) return stuck(flowing);
+    if (!(time + event < never) || steps > mostSteps) return stuck(flowing);
     if (!moving) {
       for (let i = 0; i < n + 2; i++) y[i] = y[i]! + event * rates[i]!;
       time += event;
