@@ -44,6 +44,10 @@ const defaults: Readonly<Record<Kind, readonly [metric: string, us: string]>> = 
   massFraction: ['%', '%'],
   relativeHumidity: ['%', '%'],
   linearDensity: ['kg/m', 'lb/ft'],
+  sonicConductance: ['dm3/(s bar)', 'dm3/(s bar)'],
+  humidityRatio: ['g/kg', 'gr/lb'],
+  massConcentration: ['g/m3', 'g/m3'],
+  numberConcentration: ['/m3', '/m3'],
 };
 
 /** The unit in which a kind is shown where the reader has not chosen another. */

@@ -180,6 +180,19 @@ const oracle: Partial<Record<Kind, Readonly<Record<string, string>>>> = {
   voltage: { V: 'V', kV: 'kV', mV: 'mV' },
   current: { A: 'A', mA: 'mA', kA: 'kA' },
   resistance: { ohm: 'ohm', mohm: 'mohm', kohm: 'kohm', Mohm: 'Mohm', Gohm: 'Gohm' },
+  sonicConductance: {
+    'dm3/(s bar)': '1 L s^-1 bar^-1',
+    'L/(min bar)': '1 L min^-1 bar^-1',
+    'm3/(s Pa)': '1 m^3 s^-1 Pa^-1',
+    'ft3/(min psi)': '1 ft^3 min^-1 psi^-1',
+  },
+  massConcentration: {
+    'g/m3': 'g/m^3',
+    'mg/m3': 'mg/m^3',
+    'kg/m3': 'kg/m^3',
+    'gr/ft3': '64.79891 mg/ft^3',
+  },
+  numberConcentration: { '/m3': 'm^-3', '/L': 'L^-1', '/ft3': 'ft^-3' },
   conductivity: { 'uS/cm': 'uS/cm', 'mS/cm': 'mS/cm', 'mS/m': 'mS/m', 'S/m': 'S/m', 'uS/m': 'uS/m' },
 };
 /** The SI unit of a kind in the spelling of the other library, which has no turns. */
@@ -188,6 +201,8 @@ const siUnit = (kind: Kind): string => {
     rate: 's^-1',
     rotationalSpeed: 's^-1',
     pulseDensity: 'm^-3',
+    numberConcentration: 'm^-3',
+    sonicConductance: 'm^3 s^-1 Pa^-1',
   };
   return turned[kind] ?? kinds[kind].replace(/([ms])([23])/g, '$1^$2');
 };
@@ -243,6 +258,9 @@ describe('points of definition', () => {
     expect(toSi(20000, 'massFraction', 'mg/kg')).toBe(0.02);
     expect(toSi(0.02, 'massFraction', 'kg/kg')).toBe(0.02);
     expect(toSi(10, 'ratio', 'mm/m')).toBe(0.01);
+    expect(toSi(8, 'humidityRatio', 'g/kg')).toBe(0.008);
+    expect(toSi(70, 'humidityRatio', 'gr/lb')).toBe(0.01);
+    expect(toSi(0.01, 'humidityRatio', 'lb/lb')).toBe(0.01);
   });
 });
 
@@ -337,6 +355,7 @@ it('every unit is held against a table, another library or its definition', () =
     ratio: ['', '%', 'mm/m'],
     count: [''],
     massFraction: ['%', 'g/kg', 'mg/kg', 'kg/kg'],
+    humidityRatio: ['g/kg', 'kg/kg', 'gr/lb', 'lb/lb'],
     relativeHumidity: ['%'],
     rotationalSpeed: ['rad/s'],
     temperature: ['degC', 'degF', 'K'],

@@ -44,5 +44,9 @@ export const kindText: { readonly en: Readonly<Record<Kind, string>> } = {
     massFraction: 'mass fraction',
     relativeHumidity: 'relative humidity',
     linearDensity: 'mass per length',
+    sonicConductance: 'sonic conductance',
+    humidityRatio: 'humidity ratio',
+    massConcentration: 'mass in a volume',
+    numberConcentration: 'particles in a volume',
   },
 };

@@ -48,6 +48,14 @@ export const kinds = {
   massFraction: '1',
   relativeHumidity: '1',
   linearDensity: 'kg/m',
+  /** C of ISO 6358: free air at 100 kPa, 20 degC that passes choked, by the pressure before it. */
+  sonicConductance: 'm3/(s Pa)',
+  /** Water vapour to dry air, by mass; a share of the dry part, so no mass fraction. */
+  humidityRatio: '1',
+  /** Of something carried: oil or water in a volume of air. */
+  massConcentration: 'kg/m3',
+  /** Particles in a volume. */
+  numberConcentration: '1/m3',
 } as const;
 
 export type Kind = keyof typeof kinds;

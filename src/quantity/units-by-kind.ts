@@ -1,5 +1,6 @@
 import type { Kind } from './kinds.ts';
 import type { Unit } from './unit.ts';
+import * as carried from './units/carried-by-air.ts';
 import * as energy from './units/energies.ts';
 import * as flow from './units/flows.ts';
 import * as length from './units/lengths.ts';
@@ -51,4 +52,8 @@ export const unitsByKind: Readonly<Record<Kind, readonly Unit[]>> = {
   massFraction: rate.massFractions,
   relativeHumidity: rate.relativeHumidities,
   linearDensity: mechanics.linearDensities,
+  sonicConductance: carried.sonicConductances,
+  humidityRatio: carried.humidityRatios,
+  massConcentration: carried.massConcentrations,
+  numberConcentration: carried.numberConcentrations,
 };
