@@ -8,6 +8,8 @@ export interface Step {
   readonly rates: Float64Array;
   /** Takes the step from y0 with its rates over h; returns its error, each part over its scale, the greatest. */
   readonly take: (y0: Float64Array, rates0: Float64Array, h: number, scale: Float64Array) => number;
+  /** What bends the step last taken beyond a cubic, each part over its scale, the greatest: large across a corner. */
+  readonly bend: (scale: Float64Array) => number;
   /** One part of y at a share of the step that was taken last. */
   readonly part: (i: number, share: number) => number;
 }
@@ -51,6 +53,8 @@ export const dormandPrince = (n: number, rates: Rates): Step => {
   let from: Float64Array = y;
   let k1: Float64Array = k7;
   let span = 0;
+  const bendOf = (i: number): number =>
+    span * (d1 * k1[i]! + d3 * k3[i]! + d4 * k4[i]! + d5 * k5[i]! + d6 * k6[i]! + d7 * k7[i]!);
   return {
     y,
     rates: k7,
@@ -84,13 +88,18 @@ export const dormandPrince = (n: number, rates: Rates): Step => {
       }
       return worst;
     },
+    bend: (scale) => {
+      let worst = 0;
+      // share^2 (1 - share)^2 of it counts, which is 1/16 in the middle of the step
+      for (let i = 0; i < n; i++) worst = Math.max(worst, Math.abs(bendOf(i)) / (16 * scale[i]!));
+      return worst;
+    },
     part: (i, share) => {
       const whole = y[i]! - from[i]!;
       const first = span * k1[i]! - whole;
       const last = whole - span * k7[i]! - first;
-      const bend = span * (d1 * k1[i]! + d3 * k3[i]! + d4 * k4[i]! + d5 * k5[i]! + d6 * k6[i]! + d7 * k7[i]!);
       const rest = 1 - share;
-      return from[i]! + share * (whole + rest * (first + share * (last + rest * bend)));
+      return from[i]! + share * (whole + rest * (first + share * (last + rest * bendOf(i))));
     },
   };
 };

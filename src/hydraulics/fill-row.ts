@@ -46,6 +46,8 @@ export interface StuckRow {
 
 /** What one step may miss of a volume, as a share of the bottle: a row's worth of them stays below 1e-5. */
 const tolerance = 3e-8;
+/** The error of a step across a corner in a bottle's level can vanish by chance; what bends the step then does not. */
+const bendTolerance = 1e-6;
 /** How far beyond the time expected to an event a step is taken, so that one that comes late still lies within it. */
 const beyond = 1.03;
 /** Share of the closing stroke's time at full flow, for a flow that falls straight. */
@@ -443,7 +445,8 @@ export const fillRow = (system: FillSystem, start: Stored): RowFill | StuckRow =
       const shortest = total > 0 ? (1e-9 * bottle) / total : 1e-6 * event;
       let dt = Math.max(Math.min(event * beyond, longest), shortest);
       for (;;) {
-        const error = step.take(y, rates, dt, scale) / tolerance;
+        let error = step.take(y, rates, dt, scale) / tolerance;
+        if (rising) error = Math.max(error, step.bend(scale) / bendTolerance);
         // an error that is no number shortens the step as much as a great one
         const change = error >= 0 ? Math.min(4, Math.max(0.15, 0.9 * error ** -0.2)) : 0.15;
         longest = dt * change;

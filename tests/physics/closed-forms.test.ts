@@ -64,6 +64,43 @@ describe('a tank that drains through lanes with no run', () => {
   });
 });
 
+describe('a bottle filled from below', () => {
+  const head = 2e4 / (water.density * gravity);
+  const k = 1 / 3600 / Math.sqrt(1e5 / (1000 * gravity));
+  const volume = 1e-3;
+
+  it('passes the corner at its shoulder wherever that lies', () => {
+    for (let place = 0.4; place < 0.95; place += 0.0137) {
+      const [body, neck] = [0.01, 0.001];
+      const corner = place * volume;
+      const levelAt = (v: number): number => (v <= corner ? v / body : corner / body + (v - corner) / neck);
+      const system = floorOf({
+        source: { kind: 'reading', curve: { shutOffPressure: 2e4, factor: 0, residual: 0 } },
+        lanes: [laneTo(volume, 1, { outlet: -1, levelAt })],
+      });
+      // each part is a tank that fills against a steady head: 2A/k (sqrt h1 - sqrt h2)
+      const [before, at, end] = [0, corner, volume].map((v) => Math.sqrt(head - levelAt(v))) as [
+        number,
+        number,
+        number,
+      ];
+      const time = (2 / k) * (body * (before - at) + neck * (at - end));
+      expect(Math.abs(filled(system).drawTime / time - 1), `corner at ${place}`).toBeLessThan(1e-5);
+    }
+  });
+
+  it('is stuck, not endless, where its level meets the surface of the tank', () => {
+    const system = floorOf({
+      source: gravityFrom(0.5, { area: 0.02 }),
+      lanes: [
+        laneTo(volume, 0.4, { outlet: -1, levelAt: (v) => v / 0.001 }),
+        laneTo(volume, 0.4, { tag: 'free' }),
+      ],
+    });
+    expect(fillRow(system, startStored(system.source))).toEqual({ stuck: true, lanes: ['lane'] });
+  });
+});
+
 describe('twelve valves on one manifold', () => {
   // 20 m head, 12 m of 32 mm, roughness 0.0015 mm, K 4, Kv 1.2; computed with Colebrook, and by the EPANET engine within 0.1 %
   it.each([
