@@ -6,7 +6,7 @@ import { type FigureId, type FigureValues, figureValues } from './figure-values.
 import { findingSpecs, gapOf } from './finding-specs.ts';
 import { type FloorInputs, readFloor } from './read-floor.ts';
 import { readLimits } from './read-limits.ts';
-import { type FloorModel, type FloorSolution, solveFloor } from './solve-floor.ts';
+import { type FloorModel, type FloorSolution, solveFill, solveFloor } from './solve-floor.ts';
 
 export interface Interval {
   readonly low: number;
@@ -134,7 +134,6 @@ const baseOf = ({ reader, floor, format, inputs, solution, values, timeLeft }: S
   const hour = evenHour(solution);
   const { fill } = solution;
   const noHour = solution.hour === undefined;
-  const canStill = (hour !== undefined || noHour) && fill !== undefined;
 
   /** The counts stay those of the floor as it is: they are set once, whatever the truth turns out to be. */
   const counted = (model: FloorModel): FloorModel => {
@@ -155,21 +154,20 @@ const baseOf = ({ reader, floor, format, inputs, solution, values, timeLeft }: S
   };
   const solve = (given: FloorModel, sameFill: FloorSolution['fill']): FloorSolution => {
     const model = counted(given);
+    const { system } = model;
     const still =
-      canStill && model.system !== undefined ? stillSystem(model.system, fill.row.drawn) : undefined;
-    const solved = solveFloor(still === undefined ? model : { ...model, system: still }, {
-      ...(sameFill === undefined ? {} : { fill: sameFill }),
-      ...(hour === undefined ? {} : { hour }),
-      noHour,
-    });
-    return still === undefined || solved.fill === undefined || model.system === undefined
-      ? solved
-      : { ...solved, fill: { ...solved.fill, system: model.system } };
+      system === undefined || fill === undefined ? undefined : stillSystem(system, fill.row.drawn);
+    const before = { roughHour: true, noHour, ...(hour === undefined ? {} : { hour }) };
+    if (sameFill !== undefined) return solveFloor(model, { ...before, fill: sameFill });
+    const quick = still === undefined ? undefined : solveFill({ ...model, system: still });
+    return system === undefined || quick === undefined || 'stuck' in quick
+      ? solveFloor(model, before)
+      : solveFloor(model, { ...before, fill: { ...quick, system } });
   };
-  const base = canStill ? solve(inputs.model, undefined) : solution;
+  const base = fill === undefined ? solution : solve(inputs.model, undefined);
   const known = { timeLeft };
   return {
-    values: canStill ? figureValues(inputs.model, base, readLimits(inputs), known) : values,
+    values: fill === undefined ? values : figureValues(inputs.model, base, readLimits(inputs), known),
     vary: (path, value) => {
       const varied = readFloor(reader.vary(new Map([[path, value]])), floor, format, { inputs, path });
       const sameFill = varied.fillPart === inputs.fillPart ? base.fill : undefined;

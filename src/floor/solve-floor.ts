@@ -4,9 +4,11 @@ import { presetsForLevel } from '../hydraulics/preset-for-level.ts';
 import { rowTable } from '../hydraulics/row-table.ts';
 import { type RunInertia, runInertia } from '../hydraulics/run-inertia.ts';
 import { type RunSurge, runSurge } from '../hydraulics/run-surge.ts';
+import { stillSystem } from '../hydraulics/still-system.ts';
 import { restStored, type Stored, startStored, tankOf } from '../hydraulics/stored.ts';
 import { full, supplyPressure } from '../hydraulics/supply.ts';
 import type { FillSystem } from '../hydraulics/system.ts';
+import { hourEstimate } from '../line/hour-estimate.ts';
 import { type HourRate, hourRate } from '../line/hour-rate.ts';
 import type { LineTimes } from '../line/line-times.ts';
 import { type LineSolution, solveLine } from '../line/solve-line.ts';
@@ -125,11 +127,54 @@ const solveHour = (model: FloorModel, fill: FillSolution, line: LineSolution): H
   };
 };
 
+/** Shares of what may be drawn at which the fill is solved for a rough hour; between them a parabola. */
+const levels = [0, 0.5, 1] as const;
+
+/**
+ * The hour of a tank that falls, from three rows: for the difference of two like floors.
+ *
+ * Returns  undefined where the level moves much within a row
+ */
+const roughHour = (model: FloorModel, fill: FillSolution, line: LineSolution): HourSolution | undefined => {
+  const tank = tankOf(fill.system.source);
+  if (tank === undefined) return undefined;
+  if (tank.area === Number.POSITIVE_INFINITY && tank.usable === Number.POSITIVE_INFINITY) {
+    return { rate: { mean: line.rate, worst: line.rate }, drawnMost: 0 };
+  }
+  const { drawn: draw } = fill.row;
+  const net = draw / line.period - tank.makeUp;
+  const reach = Math.min(tank.usable, Math.max(draw, net * model.agreedTime));
+  const periods: number[] = [];
+  for (const share of levels) {
+    const still = stillSystem(fill.system, draw, share * reach);
+    const row = still === undefined ? undefined : fillRow(still, startStored(still.source));
+    if (row === undefined) return undefined;
+    if ('stuck' in row) periods.push(Number.POSITIVE_INFINITY);
+    else {
+      const there = solveLine({ ...line.times, fill: { ...line.times.fill!, filling: row.fillTime } });
+      if (there === undefined || 'deadlock' in there) return undefined;
+      periods.push(there.period);
+    }
+  }
+  const [first = 0, middle = 0, last = 0] = periods;
+  if (!Number.isFinite(last)) return undefined;
+  const periodAt = (drawn: number): number => {
+    const x = reach > 0 ? Math.min(1, drawn / reach) : 0;
+    return first * (2 * x - 1) * (x - 1) + middle * 4 * x * (1 - x) + last * x * (2 * x - 1);
+  };
+  return hourEstimate(
+    { periodAt, lanes: line.times.fill!.lanes, draw, makeUp: tank.makeUp, usable: tank.usable },
+    model.agreedTime,
+  );
+};
+
 /** Parts of an earlier solution that a change does not touch. */
 export interface LikeBefore {
   readonly fill?: FillSolution;
   /** Taken over where the make-up still covers the draw, so that no row differs from another. */
   readonly hour?: HourSolution;
+  /** The hour as a flow instead of row by row: for the difference of two like floors. */
+  readonly roughHour?: boolean;
   /** The hour is not asked for: whoever looks at the fill alone need not walk it. */
   readonly noHour?: boolean;
 }
@@ -164,6 +209,7 @@ export const solveFloor = (model: FloorModel, before: LikeBefore = {}): FloorSol
   const still = before.hour !== undefined && (fill.row.drawn / line.period) * (1 + 1e-9) <= makeUp;
   const hour = still
     ? { rate: { mean: line.rate, worst: line.rate }, drawnMost: before.hour.drawnMost }
-    : solveHour(model, fill, line);
+    : ((before.roughHour === true ? roughHour(model, fill, line) : undefined) ??
+      solveHour(model, fill, line));
   return { fill, line, hour };
 };

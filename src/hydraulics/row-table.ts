@@ -24,6 +24,8 @@ const headShare = 0.15;
 const trial = 0.31;
 /** What it may miss there; a covered nozzle's level has corners, over which a row steps with an error of its own. */
 const trialMiss = { free: 3e-7, covered: 1e-5 };
+/** Rows that a cell must serve to be worth its six. */
+const leastRows = 4;
 const nodes = [0, 0.146446609406726, 0.5, 0.853553390593274, 1] as const;
 
 interface Cell {
@@ -80,7 +82,7 @@ export const rowTable = (system: FillSystem): RowModel => {
         : 0) - highestJet;
   const span = head > 0 ? headShare * head * tank.area : 0;
   // less than a few rows in a cell would be dearer than the rows themselves
-  if (!(span > 4 * first.drawn)) return (stored) => fillRow(system, stored);
+  if (!(span > leastRows * first.drawn)) return (stored) => fillRow(system, stored);
   const width = Math.min(span, 1e6);
   const most = system.lanes.some((lane) => lane.levelAt !== undefined) ? trialMiss.covered : trialMiss.free;
   const follows = (cell: Cell, drawn: number, row: RowOutcome): boolean => {
@@ -98,14 +100,18 @@ export const rowTable = (system: FillSystem): RowModel => {
     if (!cells.has(number)) {
       const from = number * width;
       let cell: Cell | undefined;
-      if (from + width + 2 * first.drawn < tank.usable) {
+      // the last cell ends before a row could run the tank dry
+      const span = Math.min(width, tank.usable - 2 * first.drawn - from);
+      if (span > leastRows * first.drawn) {
         const rows: (RowOutcome | StuckRow)[] = nodes.map((x) =>
-          fillRow(system, { drawn: from + x * width, vessel: 0, pumping: false }),
+          fillRow(system, { drawn: from + x * span, vessel: 0, pumping: false }),
         );
         if (rows.every((row): row is RowOutcome => !('stuck' in row))) {
-          const drawn = from + trial * width;
+          const drawn = from + trial * span;
           const row = fillRow(system, { drawn, vessel: 0, pumping: false });
-          if (!('stuck' in row) && follows({ from, width, rows }, drawn, row)) cell = { from, width, rows };
+          if (!('stuck' in row) && follows({ from, width: span, rows }, drawn, row)) {
+            cell = { from, width: span, rows };
+          }
         }
       }
       cells.set(number, cell);
@@ -114,7 +120,7 @@ export const rowTable = (system: FillSystem): RowModel => {
   };
   return (stored) => {
     const cell = cellAt(stored.drawn);
-    if (cell === undefined) return fillRow(system, stored);
+    if (cell === undefined || stored.drawn > cell.from + cell.width) return fillRow(system, stored);
     const at = (pick: (row: RowOutcome) => number): number => interpolate(cell, stored.drawn, pick);
     return {
       fillTime: at((row) => row.fillTime),
