@@ -193,6 +193,14 @@ const oracle: Partial<Record<Kind, Readonly<Record<string, string>>>> = {
     'gr/ft3': '64.79891 mg/ft^3',
   },
   numberConcentration: { '/m3': 'm^-3', '/L': 'L^-1', '/ft3': 'ft^-3' },
+  resistancePerLength: {
+    'ohm/km': 'ohm/km',
+    'ohm/m': 'ohm/m',
+    'ohm/kft': '0.001 ohm/ft',
+    'ohm/ft': 'ohm/ft',
+  },
+  conductorArea: { mm2: 'mm^2', cm2: 'cm^2', m2: 'm^2' },
+  capacitance: { uF: 'uF', nF: 'nF', mF: 'mF', F: 'F' },
   conductivity: { 'uS/cm': 'uS/cm', 'mS/cm': 'mS/cm', 'mS/m': 'mS/m', 'S/m': 'S/m', 'uS/m': 'uS/m' },
 };
 /** The SI unit of a kind in the spelling of the other library, which has no turns. */
@@ -262,6 +270,12 @@ describe('points of definition', () => {
     expect(toSi(70, 'humidityRatio', 'gr/lb')).toBe(0.01);
     expect(toSi(0.01, 'humidityRatio', 'lb/lb')).toBe(0.01);
   });
+});
+
+it('a thousand circular mils are the circle of a mil across, a thousand times: 0.506707 mm2', () => {
+  expect(toSi(1, 'conductorArea', 'kcmil')).toBeCloseTo(5.06707e-7, 12);
+  const square = makeUnit('1e-6 in^2').to('m^2').value;
+  expect(relative(factorOf('conductorArea', 'kcmil'), 1000 * (Math.PI / 4) * square)).toBeLessThan(1e-14);
 });
 
 describe('flow coefficients', () => {
@@ -358,6 +372,7 @@ it('every unit is held against a table, another library or its definition', () =
     humidityRatio: ['g/kg', 'kg/kg', 'gr/lb', 'lb/lb'],
     relativeHumidity: ['%'],
     rotationalSpeed: ['rad/s'],
+    conductorArea: ['kcmil'],
     temperature: ['degC', 'degF', 'K'],
     flowCoefficient: ['Kv', 'Cv', 'Cv imp'],
     normalAirFlow: unitsByKind.normalAirFlow.map(({ id }) => id),

@@ -44,6 +44,11 @@ export const kinds = {
   voltage: 'V',
   current: 'A',
   resistance: 'ohm',
+  /** Of a conductor, one way. */
+  resistancePerLength: 'ohm/m',
+  /** Metal in the section of a conductor, which is never given in square metres. */
+  conductorArea: 'm2',
+  capacitance: 'F',
   conductivity: 'S/m',
   massFraction: '1',
   relativeHumidity: '1',

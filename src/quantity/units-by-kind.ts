@@ -1,6 +1,7 @@
 import type { Kind } from './kinds.ts';
 import type { Unit } from './unit.ts';
 import * as carried from './units/carried-by-air.ts';
+import * as conductor from './units/conductors.ts';
 import * as energy from './units/energies.ts';
 import * as flow from './units/flows.ts';
 import * as length from './units/lengths.ts';
@@ -48,6 +49,9 @@ export const unitsByKind: Readonly<Record<Kind, readonly Unit[]>> = {
   voltage: energy.voltages,
   current: energy.currents,
   resistance: energy.resistances,
+  resistancePerLength: conductor.resistancesPerLength,
+  conductorArea: conductor.conductorAreas,
+  capacitance: conductor.capacitances,
   conductivity: energy.conductivities,
   massFraction: rate.massFractions,
   relativeHumidity: rate.relativeHumidities,
