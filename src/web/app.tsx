@@ -1,4 +1,4 @@
-import { type ReactElement, useCallback, useEffect, useState } from 'react';
+import { lazy, type ReactElement, Suspense, useCallback, useEffect, useState } from 'react';
 import { loadBook } from './commands/load-book.ts';
 import { closeWorking } from './commands/open-working.ts';
 import { redoEdit, undoEdit } from './commands/undo-edit.ts';
@@ -8,8 +8,11 @@ import { SheetsPage } from './sheets/sheets-page.tsx';
 import { GoContext, GoLink } from './shell/go-link.tsx';
 import { Notices } from './shell/notices.tsx';
 import { PageHead } from './shell/page-head.tsx';
-import { type Route, routeOf } from './shell/route.ts';
+import { bookPageAddress, type Route, routeOf } from './shell/route.ts';
 import { usePage, usePageState } from './state/page-context.ts';
+
+// one writes a book now and then: the figures stand without waiting for it
+const BookPage = lazy(() => import('./book-page/book-page.tsx').then((m) => ({ default: m.BookPage })));
 
 const BookMessage = (): ReactElement => {
   const { load, problems } = usePageState();
@@ -35,6 +38,13 @@ const Shown = ({ route }: { readonly route: Route }): ReactElement => {
   if (route.page === 'sheets') return <SheetsPage />;
   if (route.page === 'sheet') return <SheetPage key={route.sheet} id={route.sheet} inputs={route.inputs} />;
   if (route.page === 'nowhere') return <p className="message">{words.say('page.noSuchPage')}</p>;
+  if (load === 'ready' && route.page === 'write') {
+    return (
+      <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
+        <BookPage at={route.at} />
+      </Suspense>
+    );
+  }
   return load === 'ready' ? <FloorsPage /> : <BookMessage />;
 };
 
@@ -43,7 +53,10 @@ const useUndoKeys = (): void => {
   const page = usePage();
   useEffect(() => {
     const press = (event: KeyboardEvent): void => {
-      const inField = event.target instanceof HTMLInputElement || event.target instanceof HTMLSelectElement;
+      const inField =
+        event.target instanceof HTMLInputElement ||
+        event.target instanceof HTMLSelectElement ||
+        event.target instanceof HTMLTextAreaElement;
       if (inField || !(event.ctrlKey || event.metaKey)) return;
       const key = event.key.toLowerCase();
       if (key !== 'z' && key !== 'y') return;
@@ -62,8 +75,9 @@ export const App = (): ReactElement => {
   const { say } = page.words;
   const [route, setRoute] = useState(() => routeOf(window.location.pathname, window.location.search));
   useUndoKeys();
-  const go = useCallback((address: string) => {
-    window.history.pushState(null, '', address);
+  const go = useCallback((address: string, how?: 'instead') => {
+    if (how === 'instead') window.history.replaceState(null, '', address);
+    else window.history.pushState(null, '', address);
     setRoute(routeOf(window.location.pathname, window.location.search));
     window.scrollTo(0, 0);
   }, []);
@@ -72,7 +86,7 @@ export const App = (): ReactElement => {
     window.addEventListener('popstate', back);
     return () => window.removeEventListener('popstate', back);
   }, []);
-  const wanted = route.page === 'book' ? (route.id ?? '') : undefined;
+  const wanted = route.page === 'book' ? (route.id ?? '') : route.page === 'write' ? route.id : undefined;
   useEffect(() => {
     const { id: open, load } = page.state.get();
     // an address without a book is content with the one that is open
@@ -98,6 +112,11 @@ export const App = (): ReactElement => {
           <GoLink to={home} current={route.page === 'book'}>
             {say('page.floors')}
           </GoLink>
+          {id !== '' && (
+            <GoLink to={bookPageAddress(id)} current={route.page === 'write'}>
+              {say('write.nav')}
+            </GoLink>
+          )}
           <GoLink to="/sheets" current={route.page === 'sheets' || route.page === 'sheet'}>
             {say('page.sheets')}
           </GoLink>

@@ -5,6 +5,7 @@ import './style/shell.css';
 import './style/floors.css';
 import './style/panel.css';
 import './style/parts.css';
+import './style/book.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { makeClient } from '../server/client.ts';

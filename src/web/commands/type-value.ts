@@ -1,9 +1,12 @@
-import { kindAt, patchBook, valueAt } from '../../book/index.ts';
+import { patchBook, valueAt } from '../../book/index.ts';
+import { placeAt } from '../book-page/place-at.ts';
 import type { Page } from '../state/page.ts';
 import type { PageState, Typing } from '../state/page-state.ts';
 import { without, withShown } from '../state/shown-book.ts';
+import { inversePatches } from './inverse-patches.ts';
 import { keepEdit } from './keep-edit.ts';
 import { keepUnsaved } from './keep-unsaved.ts';
+import { typedPatches } from './typed-patches.ts';
 
 /** Milliseconds of rest after which a half-written text is kept; a page that is left keeps it at once. */
 const keepAfter = 150;
@@ -12,12 +15,12 @@ const keepAfter = 150;
 const meant = (page: Page, path: string, text: string): unknown => {
   const trimmed = text.trim();
   if (trimmed === '') return undefined;
-  const book = page.state.get().book;
-  const before = book === undefined ? undefined : valueAt(book, path);
-  if (kindAt(path) !== undefined) return trimmed;
-  if (typeof before === 'string') return trimmed;
+  const form = placeAt(page.state.get().book, path)?.form;
+  if (form?.is !== 'number' && form?.is !== 'word') return trimmed;
   const number = page.words.readNumber(trimmed);
-  return number ?? trimmed;
+  // a word may be a number, too: the exponent of a main is 1.85 or 2
+  const isMeant = form.is === 'number' || (number !== undefined && form.words.includes(number));
+  return (isMeant ? number : undefined) ?? trimmed;
 };
 
 /**
@@ -28,7 +31,7 @@ export const typeValue = (page: Page, path: string, text: string): void => {
   const state = page.state.get();
   const base = state.trial?.book ?? state.book;
   if (base === undefined) return;
-  const patched = patchBook(base, [{ path, value: meant(page, path, text) }]);
+  const patched = patchBook(base, typedPatches(base, path, meant(page, path, text)));
   const before = state.typing?.path === path ? state.typing.book : undefined;
   const book = patched.ok ? patched.value : before;
   const typing: Typing = {
@@ -70,11 +73,12 @@ export const keepValue = (page: Page): boolean => {
     giveUpValue(page);
     return true;
   }
+  const forward = typedPatches(book, typing.path, value);
   const parts = { place: page.words.placeName(book, typing.path), to: shortText(page, value) };
   keepEdit(page, {
     reason: page.words.say('edit.reason', { ...parts, from: shortText(page, before) }),
-    forward: [{ path: typing.path, value }],
-    back: [{ path: typing.path, value: before }],
+    forward,
+    back: inversePatches(book, forward),
   });
   return true;
 };

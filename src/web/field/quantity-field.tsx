@@ -1,8 +1,6 @@
-import { type KeyboardEvent, memo, type ReactElement, useId, useState } from 'react';
-import { valueAt } from '../../book/index.ts';
-import { giveUpValue, keepValue, typeValue } from '../commands/type-value.ts';
-import { usePage, usePagePart } from '../state/page-context.ts';
-import type { Typing } from '../state/page-state.ts';
+import { type KeyboardEvent, memo, type ReactElement, useId } from 'react';
+import { useWords } from '../state/page-context.ts';
+import { useTypedText } from './typed-text.ts';
 
 export interface QuantityFieldProps {
   readonly path: string;
@@ -12,6 +10,8 @@ export interface QuantityFieldProps {
   readonly options?: readonly string[] | undefined;
   /** What counts where nothing is written; otherwise it is not known. */
   readonly placeholder?: string | undefined;
+  /** The field takes words, and no unit. */
+  readonly wordy?: boolean;
 }
 
 /**
@@ -19,37 +19,19 @@ export interface QuantityFieldProps {
  * that does not keeps its problem beside it, and is not lost when the person goes to another field.
  */
 export const QuantityField = memo(
-  ({ path, label, options, placeholder }: QuantityFieldProps): ReactElement => {
-    const page = usePage();
-    const [left, setLeft] = useState<Typing>();
+  ({ path, label, options, placeholder, wordy }: QuantityFieldProps): ReactElement => {
+    const words = useWords();
     const ids = useId();
-    const { words } = page;
-    // a page has a hundred fields and one is written at a time: the others look at their own place only
-    const typing = usePagePart((state) => (state.typing?.path === path ? state.typing : undefined));
-    const stored = usePagePart(({ shown }) => words.entryText(shown && valueAt(shown, path)));
-    const kept = usePagePart(({ book }) => words.entryText(book && valueAt(book, path)));
-    const mine = typing ?? left;
-    const text = mine?.text ?? stored;
-    const problem = mine?.problems[0];
-
-    const type = (next: string): void => {
-      setLeft(undefined);
-      typeValue(page, path, next);
-    };
-    const keep = (): void => {
-      if (page.state.get().typing?.path !== path) return;
-      if (!keepValue(page)) setLeft(page.state.get().typing);
-    };
+    const { text, changed, problem, open, type, keep, giveUp, takeUp } = useTypedText(path);
     const onKeyDown = (event: KeyboardEvent<HTMLInputElement>): void => {
       if (event.key === 'Enter') {
         event.preventDefault();
         keep();
       }
-      if (event.key === 'Escape' && mine !== undefined) {
+      if (event.key === 'Escape' && open) {
         // the same key closes the panel when nothing is being written
         event.stopPropagation();
-        setLeft(undefined);
-        giveUpValue(page);
+        giveUp();
       }
     };
     return (
@@ -58,16 +40,16 @@ export const QuantityField = memo(
           type="text"
           value={text}
           data-path={path}
-          aria-label={words.say('field.edit', { name: label })}
+          aria-label={wordy === true ? label : words.say('field.edit', { name: label })}
           aria-invalid={problem !== undefined}
           aria-describedby={problem === undefined ? undefined : `${ids}p`}
-          className={text === kept ? undefined : 'changed'}
+          className={changed ? 'changed' : undefined}
           placeholder={placeholder ?? words.say('edit.unknown')}
           autoComplete="off"
           spellCheck={false}
           {...(options === undefined ? {} : { list: `${ids}o` })}
           onChange={(event) => type(event.target.value)}
-          onFocus={() => left !== undefined && type(left.text)}
+          onFocus={takeUp}
           onBlur={keep}
           onKeyDown={onKeyDown}
         />

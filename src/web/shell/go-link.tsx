@@ -1,7 +1,9 @@
 import { createContext, type MouseEvent, type ReactElement, type ReactNode, useContext } from 'react';
 
-/** Goes to an address of this page without fetching it anew. */
-export const GoContext = createContext<(address: string) => void>(() => undefined);
+/** Goes to an address of this page without fetching it anew; `instead` leaves no step back to the one before. */
+export type Go = (address: string, how?: 'instead') => void;
+
+export const GoContext = createContext<Go>(() => undefined);
 
 export interface GoLinkProps {
   readonly to: string;

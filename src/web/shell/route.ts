@@ -1,5 +1,7 @@
 export type Route =
   | { readonly page: 'book'; readonly id?: string }
+  /** Where a book is written, part by part; `at` is the path of the part. */
+  | { readonly page: 'write'; readonly id: string; readonly at?: string }
   | { readonly page: 'sheets' }
   | { readonly page: 'sheet'; readonly sheet: string; readonly inputs: Readonly<Record<string, string>> }
   | { readonly page: 'nowhere' };
@@ -13,6 +15,10 @@ export const routeOf = (pathname: string, search: string): Route => {
   if (steps.length === 0) return { page: 'book' };
   if (steps[0] === 'books' && steps[1] !== undefined && steps.length === 2)
     return { page: 'book', id: steps[1] };
+  if (steps[0] === 'books' && steps[1] !== undefined && steps[2] === 'book' && steps.length === 3) {
+    const at = new URLSearchParams(search).get('at');
+    return { page: 'write', id: steps[1], ...(at === null ? {} : { at }) };
+  }
   if (steps[0] === 'sheets' && steps.length === 1) return { page: 'sheets' };
   if (steps[0] === 'sheets') {
     const inputs = Object.fromEntries(new URLSearchParams(search));
@@ -26,3 +32,7 @@ export const sheetAddress = (sheet: string, inputs: Readonly<Record<string, stri
   const query = new URLSearchParams(inputs).toString();
   return `/sheets/${sheet}${query === '' ? '' : `?${query}`}`;
 };
+
+/** The address at which a part of a book is written. */
+export const bookPageAddress = (id: string, at?: string): string =>
+  `/books/${encodeURIComponent(id)}/book${at === undefined ? '' : `?at=${at}`}`;

@@ -3,9 +3,11 @@ import { kindText, quantityProblemText } from '../../quantity/index.ts';
 import { sheetProblemText } from '../../sheets/problems.text.ts';
 import { registry } from '../../sheets/registry.ts';
 import { type Catalogue, flattened, makeCatalogue, prefixed, sharedWords } from '../../text/index.ts';
+import { bookWords } from './book.text.ts';
 import { fieldWords } from './fields.text.ts';
 import { floorsWords } from './floors.text.ts';
 import { pageWords } from './page.text.ts';
+import { schemaWords } from './schema-words.ts';
 import { workingWords } from './working.text.ts';
 
 /** Every word that the pages may say. */
@@ -16,7 +18,9 @@ export const allWords = (): Catalogue =>
     bookProblemText,
     sheetProblemText,
     prefixed('kind.', kindText),
+    schemaWords(),
     fieldWords,
+    bookWords,
     pageWords,
     floorsWords,
     workingWords,

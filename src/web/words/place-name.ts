@@ -1,16 +1,16 @@
 import type { Book } from '../../book/index.ts';
 import type { Parts } from '../../text/index.ts';
+import { spaced } from './schema-words.ts';
 
 type Say = (key: string, parts?: Parts) => string;
 type Has = (key: string) => boolean;
 
-/** `freeAir` is written `free air` where the catalogue has no better name for a field. */
-const spaced = (key: string): string => key.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
-
-/** The word for the last step of a path: the field itself. */
+/** The word for the last step of a path: the field itself, by the list or part that it stands in where that matters. */
 export const fieldName = (path: string, say: Say, has: Has): string => {
-  const steps = path.split('/').slice(1);
-  const key = [...steps].reverse().find((step) => !/^\d+$/.test(step)) ?? '';
+  const steps = path.split('/').filter((step) => step !== '' && step !== '-' && !/^\d+$/.test(step));
+  const key = steps.at(-1) ?? '';
+  const within = `field.${steps.at(-2)}.${key}`;
+  if (has(within)) return say(within);
   return has(`field.${key}`) ? say(`field.${key}`) : spaced(key);
 };
 
