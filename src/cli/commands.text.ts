@@ -74,6 +74,7 @@ export const commandsText: Bundle = {
     'assess.lanes': 'Lanes',
     'assess.lane': 'lane',
     'assess.preset': 'count',
+    'assess.presetForLevel': 'to set here',
     'assess.flow': 'flow',
     'assess.fillTime': 'fill',
     'assess.volume': 'volume',
@@ -85,6 +86,8 @@ export const commandsText: Bundle = {
     'assess.remedy.both': '{first} and {second}',
     'assess.remedy.breaks': 'but it breaks {what}',
     'assess.remedy.next': 'the next smaller, {text}, misses by {margin} %',
+    'assess.remedy.narrow':
+      'the next smaller, {text}, would carry by {margin} % on paper, less than what is not sure',
     'assess.remedy.none': '{place}: nothing within reach carries it alone',
     'assess.assumed': '{count, plural, one {# value is} other {# values are}} assumed: {paths}',
     'figure.agreedRate': 'rate to prove',

@@ -49,7 +49,13 @@ const figuresTable: Table = (floors, told) => {
       return figure === undefined ? '' : figureText(figure, told);
     }),
   ];
-  const rest = ids.filter((id) => !inFindings.has(id));
+  // what neither has a value nor misses one does not belong to a floor of this kind
+  const belongs = (id: string): boolean =>
+    floors.some(({ figures }) => {
+      const figure = figures[id];
+      return figure !== undefined && (figure.value !== undefined || figure.missing.length > 0);
+    });
+  const rest = ids.filter((id) => !inFindings.has(id) && belongs(id));
   return textTable([['', ...floors.map(floorHead)], ...rest.map(row)]);
 };
 

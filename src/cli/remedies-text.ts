@@ -14,7 +14,7 @@ const remedyText = ({ changes, nextSmaller, path, breaks }: Remedy, { book, worl
   const next =
     nextSmaller?.margin === undefined
       ? ''
-      : `; ${words.say('assess.remedy.next', { text: nextSmaller.text, margin: misses(nextSmaller.margin) })}`;
+      : `; ${words.say(nextSmaller.margin >= 0 ? 'assess.remedy.narrow' : 'assess.remedy.next', { text: nextSmaller.text, margin: misses(nextSmaller.margin) })}`;
   const harm = breaks.map(({ floor, finding }) => `${figureName(finding)} (${floor})`).join(', ');
   const broken = harm === '' ? '' : `; ${words.say('assess.remedy.breaks', { what: harm })}`;
   const [change = '', ...others] = changes.map(leverText);
@@ -28,8 +28,11 @@ export const remediesText = (
   remedies: readonly Remedy[],
   told: Told,
 ): string => {
+  const rank = (one: Remedy): number => (one.changes.length === 0 ? 2 : one.breaks.length > 0 ? 1 : 0);
   const of = (floor: string, finding: string) =>
-    remedies.filter((one) => one.floor === floor && one.finding === finding);
+    remedies
+      .filter((one) => one.floor === floor && one.finding === finding)
+      .toSorted((a, b) => rank(a) - rank(b));
   return [
     words.say('assess.remedies'),
     ...floors.flatMap(({ floor, name, findings }) =>

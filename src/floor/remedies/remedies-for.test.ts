@@ -36,6 +36,25 @@ describe('remedies', () => {
     expect(remedies.find((each) => each.lever === 'pieceKv')?.changes).toHaveLength(1);
     expect(remedies.find((each) => each.lever === 'bore')?.changes).toEqual([]);
   });
+  it('list the raised tank that makes the juice froth with what it breaks, and the strainer as breaking nothing', () => {
+    const remedies = remediesFor(demo, { floor: 'LARKMOOR', finding: 'runningRate' });
+    expect(remedies.find((each) => each.lever === 'surface')?.breaks.map((harm) => harm.finding)).toEqual([
+      'jetSpeed',
+    ]);
+    expect(remedies.find((each) => each.lever === 'pieceKv')?.breaks).toEqual([]);
+  });
+  it('are tried in pairs where none carries alone, and neither of the two can be turned back', () => {
+    const stiff = tryPatches(demo, [
+      { path: '/line/stations/1/dwell', value: '12.2 s' },
+      { path: '/floors/1/supply/run/1/kv', value: 'Kv 16' },
+      { path: '/line/stations/5/perBottle', value: '3.6 s' },
+    ]);
+    const remedies = remediesFor(stiff, { floor: 'LARKMOOR', finding: 'runningRate' });
+    expect(remedies.filter((each) => each.changes.length === 1)).toEqual([]);
+    const pair = remedies.find((each) => each.changes.length === 2);
+    expect(pair).toBeDefined();
+    expect(verdictAfter(stiff, pair!.patch, 'LARKMOOR', 'runningRate')).toBe('carries');
+  });
   it('carry by the full assessment of the patched book, and the next smaller step does not', () => {
     fc.assert(
       fc.property(
@@ -58,6 +77,18 @@ describe('remedies', () => {
               remedy.lever,
               'carries',
             ]);
+            if (remedy.breaks.length === 0) {
+              const before = assessBook(book).floors;
+              const after = assessBook(tryPatches(book, remedy.patch)).floors;
+              const turned = before.flatMap((was, at) =>
+                was.findings.filter(
+                  (one) =>
+                    one.verdict === 'carries' &&
+                    after[at]!.findings.find((other) => other.id === one.id)?.verdict === 'short',
+                ),
+              );
+              expect(turned.map((one) => one.id)).toEqual([]);
+            }
             if (remedy.nextSmaller?.margin !== undefined && remedy.margin !== undefined) {
               expect(remedy.nextSmaller.margin).toBeLessThanOrEqual(remedy.margin + 1e-9);
             }

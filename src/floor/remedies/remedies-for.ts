@@ -117,7 +117,7 @@ const harms = (
  *
  * Method   a lever's steps run from the least change to the greatest; the book is patched, judged by the very assessment
  *          that found the shortage, and the least step that carries is found by halves, so that the one before it is known
- *          to fail. Where no lever carries alone, pairs of those that help most are tried: both are turned by the same
+ *          to fail. Where no lever carries alone, each of those that help most is tried with every other: both are turned by the same
  *          share of their ways until they carry, then each is turned back as far as it goes. Then every finding of every
  *          floor is judged with the patch
  * Returns  one remedy a lever of the floor; without a patch where no step of the lever carries
@@ -225,18 +225,19 @@ export function* eachRemedy(book: Book, question: RemedyQuestion): Generator<Rem
   }
   if (alone) return;
 
-  const helpful = levers
-    .map((tried) => ({ tried, margin: tried.tryStep(tried.lever.steps - 1).finding.margin ?? 0 }))
-    .filter(({ margin }) => margin > (finding.margin ?? 0) + 1e-6)
-    .sort((a, b) => b.margin - a.margin)
-    .slice(0, paired)
-    .map(({ tried }) => tried);
-  for (const [i, first] of helpful.entries()) {
-    for (const second of helpful.slice(i + 1)) {
+  const marginNow = finding.margin ?? 0;
+  const ranked = levers
+    .map((tried) => ({ tried, margin: tried.tryStep(tried.lever.steps - 1).finding.margin ?? marginNow }))
+    .sort((a, b) => b.margin - a.margin);
+  for (const [i, { tried: first, margin }] of ranked.slice(0, paired).entries()) {
+    // two machines may hold the line by turns: what does nothing alone may still be the half that is missing
+    if (!(margin > marginNow + 1e-6)) break;
+    for (const { tried: second } of ranked.slice(i + 1)) {
       const at = (a: number, b: number): { patches: Candidate['patches']; after: Finding } => {
         const patches = [...first.lever.candidate(a).patches, ...second.lever.candidate(b).patches];
         return { patches, after: findingAfter(patches) };
       };
+      if (at(first.lever.steps - 1, second.lever.steps - 1).after.verdict !== 'carries') continue;
       const ways = 32;
       const part = (lever: Lever, share: number): number =>
         Math.min(lever.steps - 1, Math.floor(((share + 1) / ways) * lever.steps));

@@ -64,6 +64,7 @@ export const workingWords: Bundle = {
     'remedies.carries': 'Nothing is missing here.',
     'remedy.text': '{lever} {answer}',
     'remedy.pair': '{first} {answer} and {second}',
+    'remedies.next.narrow': '{text} would carry by {percent} on paper, less than what is not sure',
     'remedies.breaks': 'Carries this, breaks {what}.',
     'remedies.breaksOne': '{finding} at {floor} ({verdict})',
     'field.problemAt': 'Not taken yet',

@@ -44,6 +44,12 @@ const useRemedies = (floor: string, finding: string, wanted: boolean) => {
 /** Levers that turn several places at once. */
 const whole = new Set(['runBore', 'laneKv', 'presets', 'nozzleBore', 'closing']);
 
+/** What carries and breaks nothing first, then what breaks something, then what does not carry. */
+const inOrder = (found: readonly Remedy[]): readonly Remedy[] => {
+  const rank = (remedy: Remedy): number => (remedy.patch.length === 0 ? 2 : remedy.breaks.length > 0 ? 1 : 0);
+  return found.toSorted((a, b) => rank(a) - rank(b));
+};
+
 const One = ({ remedy }: { readonly remedy: Remedy }): ReactElement => {
   const page = usePage();
   const { trial, book } = usePageState();
@@ -87,7 +93,7 @@ const One = ({ remedy }: { readonly remedy: Remedy }): ReactElement => {
           : next !== undefined &&
             (next.margin === undefined
               ? words.say('remedies.next.unknown', { text: next.text })
-              : words.say('remedies.next', {
+              : words.say(next.margin >= 0 ? 'remedies.next.narrow' : 'remedies.next', {
                   text: next.text,
                   percent: words.percent(Math.abs(next.margin)),
                 }))}
@@ -132,7 +138,7 @@ export const Remedies = ({
       {!wanted && <p className="quiet">{say('remedies.carries')}</p>}
       {wanted && typeof search !== 'string' && (
         <ul>
-          {search.found.map((remedy) => (
+          {inOrder(search.found).map((remedy) => (
             <One key={remedy.lever + remedy.path} remedy={remedy} />
           ))}
         </ul>
