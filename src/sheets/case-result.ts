@@ -37,6 +37,11 @@ export const caseResult = ({ sheet }: SheetEntry, sheetCase: SheetCase): CaseRes
   const given = new Set(run.ok ? run.value.notes.map((note) => note.code) : []);
   const { relative = 0, absolute = 0 } = sheetCase.tolerance;
   const figures = Object.entries(sheetCase.outputs).flatMap(([name, value]) => {
+    if (typeof value === 'string') {
+      // a word is right or wrong: the whole figure is lost where it differs
+      const got = outputs[name] === value ? 1 : 0;
+      return [{ output: name, expected: 1, got, allowed: 0.5, within: got === 1 }];
+    }
     const got = new Map(parts(name, outputs[name]));
     return parts(name, value).map(([output, expected]) => {
       const actual = got.get(output) ?? Number.NaN;

@@ -35,6 +35,14 @@ it('a case that is off by more than its tolerance is found', () => {
   expect(caseResult(entry, refused).figures.map(({ within }) => within)).toEqual([false]);
 });
 
+it('a case whose word is another one is found', () => {
+  const entry = registry.get('air/water-class')!;
+  const first = entry.cases[0]!;
+  expect(caseResult(entry, first).figures.map(({ within }) => within)).toEqual([true]);
+  const wrong = { ...first, outputs: { waterClass: 'X' } };
+  expect(caseResult(entry, wrong).figures.map(({ within }) => within)).toEqual([false]);
+});
+
 it('the page of evidence is the one that these cases make', async () => {
   await expect(evidence(sheetEntries)).toMatchFileSnapshot('../../docs/evidence.md');
 });

@@ -1,3 +1,4 @@
+import { airEntries } from './air/entries.ts';
 import { bottleRateCases } from './rate/bottle-rate.cases.ts';
 import { bottleRateText } from './rate/bottle-rate.text.ts';
 import { bottleRateSheet } from './rate/bottle-rate.ts';
@@ -242,6 +243,7 @@ export const sheetEntries: readonly SheetEntry[] = [
   sheetEntry(stationRateSheet, stationRateCases, stationRateText),
   sheetEntry(meanDrawSheet, meanDrawCases, meanDrawText),
   sheetEntry(meanOfRunSheet, meanOfRunCases, meanOfRunText),
+  ...airEntries,
 ];
 
 /** The same by id: `water/pipe-loss`. */
