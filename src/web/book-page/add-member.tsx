@@ -19,25 +19,31 @@ export interface AddMemberProps {
   readonly list: string;
   readonly form: ListForm;
   readonly label: string;
+  /** Index of the member behind which it goes; absent: at the end. */
+  readonly behind?: number;
   /** Told where the new member stands. */
   readonly added: (path: string) => void;
 }
 
 /** The sensible things to add to a list: each kind of station, the usual pieces of a run, the fittings with their K. */
-export const AddMember = ({ list, form, label, added }: AddMemberProps): ReactElement => {
+export const AddMember = ({ list, form, label, behind, added }: AddMemberProps): ReactElement => {
   const page = usePage();
   const { say, number } = page.words;
   const [problems, setProblems] = useState<readonly Problem[]>([]);
   const book = usePagePart((state) => state.book);
   const add = (value: unknown): void => {
-    const done = addMember(page, list, value);
+    const done = addMember(page, list, value, behind);
     setProblems(done.problems);
     if (done.problems.length === 0) added(done.path);
   };
+  const tag = form.of.is === 'part' ? form.of.fields.get('tag') : undefined;
+  const thing = tag?.is === 'text' && tag.tag !== undefined && 'names' in tag.tag ? tag.tag.names : undefined;
+  const one =
+    thing === undefined ? say('write.add.row') : say('write.add.thing', { thing: say(`thing.${thing}`) });
   const made = (kind?: string): Offer | string => {
     const fresh = newPart(book, list, form.of, kind);
     if ('needs' in fresh) return say('write.add.first', { thing: say(`thing.${fresh.needs}`) });
-    const text = kind === undefined ? say('write.add') : say(`word.${kind}`);
+    const text = kind === undefined ? one : say(`word.${kind}`);
     const named = (value: unknown) =>
       list === '/line/stations' && kind !== undefined ? { ...(value as object), name: text } : value;
     // made anew when it is pressed: the book may have changed since
@@ -79,7 +85,10 @@ export const AddMember = ({ list, form, label, added }: AddMemberProps): ReactEl
         value: () =>
           usualPiece(
             name,
-            (valueAt(page.state.get().book, list) ?? []) as readonly RunPiece[],
+            ((valueAt(page.state.get().book, list) ?? []) as readonly RunPiece[]).slice(
+              0,
+              behind === undefined ? undefined : behind + 1,
+            ),
             say(`write.piece.${name}`),
           ),
       }))
@@ -98,11 +107,7 @@ export const AddMember = ({ list, form, label, added }: AddMemberProps): ReactEl
           <button
             key={offer.id}
             type="button"
-            aria-label={
-              offers.length > 1
-                ? say('write.add.what', { what: offer.text })
-                : say('write.add.what', { what: label })
-            }
+            {...(offers.length > 1 ? { 'aria-label': say('write.add.what', { what: offer.text }) } : {})}
             onClick={() => add(offer.value())}
           >
             {offer.text}

@@ -1,4 +1,4 @@
-import { type ReactElement, useContext, useMemo, useState } from 'react';
+import { type ReactElement, useContext, useEffect, useMemo, useRef, useState } from 'react';
 import { pointerOf, stepsOf, valueAt } from '../../book/index.ts';
 import { memberName } from '../commands/change-list.ts';
 import { GoContext, GoLink } from '../shell/go-link.tsx';
@@ -57,6 +57,7 @@ const Member = ({ path }: { readonly path: string }): ReactElement => {
             list={list}
             form={form}
             label={page.words.fieldName(list)}
+            behind={Number(path.slice(list.length + 1))}
             added={(next) => {
               open(next);
               focusMember(next);
@@ -107,6 +108,11 @@ export const BookPage = ({ at }: { readonly at: string | undefined }): ReactElem
       open: (path: string, how?: 'instead') => go(address(path), how),
     };
   }, [go, id]);
+  const outline = useRef<HTMLElement>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another place is another line of the outline
+  useEffect(() => {
+    outline.current?.querySelector('[aria-current]')?.scrollIntoView({ block: 'nearest' });
+  }, [at, book === undefined]);
   if (book === undefined) return null;
   const wanted = at ?? '/about';
   const path = standing(book, wanted);
@@ -116,7 +122,7 @@ export const BookPage = ({ at }: { readonly at: string | undefined }): ReactElem
   return (
     <WritingContext value={writing}>
       <div className="write">
-        <nav className="outline" aria-label={say('write.outline')}>
+        <nav className="outline" ref={outline} aria-label={say('write.outline')}>
           <OutlineList nodes={nodes} trail={trail} />
         </nav>
         <div className="write-main" id="figures" tabIndex={-1}>

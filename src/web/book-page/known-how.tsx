@@ -66,7 +66,12 @@ export const KnownHow = ({ path, label, small }: KnownHowProps): ReactElement | 
           {fields.map(([key, name]) => (
             <span key={key} className="known-field">
               <span className="quiet">{name}</span>{' '}
-              <QuantityField path={`${path}/${key}`} label={`${label}, ${name}`} wordy={key !== 'spread'} />
+              <QuantityField
+                path={`${path}/${key}`}
+                label={`${label}, ${name}`}
+                placeholder={key === 'on' ? say('write.day') : undefined}
+                wordy={key !== 'spread'}
+              />
             </span>
           ))}
         </div>

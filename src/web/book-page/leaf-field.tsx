@@ -12,6 +12,8 @@ export interface LeafFieldProps {
   readonly path: string;
   readonly place: Place;
   readonly label: string;
+  /** It stands in a table. */
+  readonly small?: boolean;
 }
 
 /** Loss coefficient that the table gives the fitting beside which `k` stands. */
@@ -34,8 +36,10 @@ const useUsualRoughness = (path: string): number | undefined =>
       : undefined;
   });
 
+const isDay = (help: string): boolean => help.startsWith('help./about/dates/');
+
 /** One field of the book, by what may stand in it. */
-export const LeafField = ({ path, place, label }: LeafFieldProps): ReactElement => {
+export const LeafField = ({ path, place, label, small }: LeafFieldProps): ReactElement => {
   const { words } = usePage();
   const k = useUsualK(path);
   const roughness = useUsualRoughness(path);
@@ -73,10 +77,19 @@ export const LeafField = ({ path, place, label }: LeafFieldProps): ReactElement 
       if (form.tag !== undefined && 'refersTo' in form.tag) {
         return <ReferenceField path={path} label={label} must={must} form={form} />;
       }
-      if (/\/note$/.test(path)) return <NoteField path={path} label={label} />;
+      if (/\/note$/.test(path) && small !== true) return <NoteField path={path} label={label} />;
       const options =
         form.unitOf === undefined ? form.table?.rows : unitsOf(form.unitOf).map(({ label: unit }) => unit);
-      return <QuantityField path={path} label={label} options={options} wordy />;
+      const usual = form.unitOf !== undefined ? 'write.usual' : isDay(help) ? 'write.day' : undefined;
+      return (
+        <QuantityField
+          path={path}
+          label={label}
+          options={options}
+          placeholder={usual && words.say(usual)}
+          wordy
+        />
+      );
     }
     default:
       return <QuantityField path={path} label={label} wordy />;

@@ -90,15 +90,18 @@ export const useListActions = (
     else if (doing === 'copy') done(copyMember(page, path), path, doing);
     else {
       const removal = removePart(page, path);
-      if (removal === undefined) return gone(path);
-      setAsked({ path, removal, problems: [] });
-      focusSoon('.refers button');
+      if (removal === undefined) gone(path);
+      else {
+        setAsked({ path, removal, problems: [] });
+        focusSoon('.refers button');
+      }
     }
   };
   const settle = ({ path }: Asked, both: boolean): void => {
     if (!both) {
       setAsked(undefined);
-      return focusSoon(control(path, 'remove'));
+      focusSoon(control(path, 'remove'));
+      return;
     }
     const problems = removeWithReferences(page, path);
     if (problems.length > 0) setAsked({ path, problems });

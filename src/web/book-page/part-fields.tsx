@@ -24,14 +24,22 @@ const useLabel = (path: string): { readonly name: string; readonly label: string
   return { name, label };
 };
 
+const isMember = (path: string): boolean => /\/\d+$/.test(path);
+
+/** What everybody knows of a field is not said beside it. */
+const needsHelp = (path: string, help: string, name: string): boolean =>
+  !/\/(?:name|note)$|^\/about\/(?:units|dates)\//.test(path) &&
+  help.replace(/\.$/, '').toLowerCase() !== name.toLowerCase();
+
 /** One line: what it is, what stands there, how it is known, and what the schema says of it. */
 const FieldRow = ({ path, place }: FieldProps): ReactElement => {
   const { words } = usePage();
   const { name, label } = useLabel(path);
   const { form } = place;
+  const helped = words.has(place.help) && needsHelp(path, words.say(place.help), name);
   return (
     <div className="frow" data-wide={/\/(?:note|title|demonstration)$/.test(path) || undefined}>
-      <span className="flabel">{name}</span>
+      <span className="flabel">{form.is === 'choice' ? words.fieldName('/kind') : name}</span>
       <span className="fvalue">
         {form.is === 'row' ? (
           form.of.map((of, index) => (
@@ -44,13 +52,18 @@ const FieldRow = ({ path, place }: FieldProps): ReactElement => {
             />
           ))
         ) : form.is === 'choice' ? (
-          <KindField path={path} label={label} must={place.must} form={form} />
+          <KindField
+            path={path}
+            label={`${label}, ${words.fieldName('/kind')}`}
+            must={place.must || isMember(path)}
+            form={form}
+          />
         ) : (
           <LeafField path={path} place={place} label={label} />
         )}
       </span>
       {form.is === 'quantity' && <KnownHow path={path} label={label} />}
-      {words.has(place.help) && <span className="fhelp">{words.say(place.help)}</span>}
+      {helped && <span className="fhelp">{words.say(place.help)}</span>}
     </div>
   );
 };
@@ -123,6 +136,14 @@ const InnerList = ({ path, place }: FieldProps): ReactElement | null => {
 const isSimple = (form: Form): boolean =>
   isLeaf(form) || (form.is === 'list' && isLeaf(form.of)) || form.is === 'either';
 
+/** What comes first and last whatever the thing is; between them the order of the schema. */
+const early = ['name', 'tag', 'role', 'kind'];
+const late = ['after', 'capacity', 'room', 'rating', 'note'];
+const rankOf = (path: string): number => {
+  const key = path.slice(path.lastIndexOf('/') + 1);
+  return early.includes(key) ? early.indexOf(key) - early.length : late.indexOf(key) + 1;
+};
+
 /** All fields of a part, then its lists, then the parts within it. */
 export const PartFields = ({ path }: { readonly path: string }): ReactElement | null => {
   const book = usePagePart((state) => state.book);
@@ -138,17 +159,22 @@ export const PartFields = ({ path }: { readonly path: string }): ReactElement | 
     const found = key === by || (path === '' && isLeaf(form)) ? undefined : placeAt(book, at);
     return found === undefined ? [] : [{ path: at, place: found }];
   });
-  const simple = inside.filter(({ place: { form } }) => isSimple(form));
+  const simple = inside
+    .filter(({ place: { form } }) => isSimple(form))
+    .sort((a, b) => rankOf(a.path) - rankOf(b.path));
+  const rows = simple.map((each) =>
+    each.place.form.is === 'list' || each.place.form.is === 'either' ? (
+      <SimpleList key={each.path} {...each} />
+    ) : (
+      <FieldRow key={each.path} {...each} />
+    ),
+  );
+  // where a part has nothing of its own but a note, that stands below what is in it
+  const noteLast = simple.length === 1 && simple[0]?.path.endsWith('/note') === true;
   return (
     <div className="part-fields">
       {place.form.is === 'choice' && <FieldRow path={`${path}`} place={{ ...place, help: '' }} />}
-      {simple.map((each) =>
-        each.place.form.is === 'list' || each.place.form.is === 'either' ? (
-          <SimpleList key={each.path} {...each} />
-        ) : (
-          <FieldRow key={each.path} {...each} />
-        ),
-      )}
+      {!noteLast && rows}
       {inside
         .filter(({ place: { form } }) => !isSimple(form))
         .map((each) =>
@@ -158,6 +184,7 @@ export const PartFields = ({ path }: { readonly path: string }): ReactElement | 
             <InnerPart key={each.path} {...each} />
           ),
         )}
+      {noteLast && rows}
     </div>
   );
 };

@@ -23,7 +23,7 @@ const Cell = ({ path, label }: { readonly path: string; readonly label: string }
   }
   return (
     <>
-      <LeafField path={path} place={place} label={label} />
+      <LeafField path={path} place={place} label={label} small />
       {place.form.is === 'quantity' && <KnownHow path={path} label={label} small />}
     </>
   );

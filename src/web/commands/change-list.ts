@@ -33,11 +33,12 @@ export type Done = { readonly problems: readonly Problem[]; readonly path: strin
 const say = (page: Page, key: string, parts: Readonly<Record<string, string | number>>): string =>
   page.words.say(`write.reason.${key}`, parts);
 
-/** Adds a member at the end of a list. */
-export const addMember = (page: Page, list: string, value: unknown): Done => {
+/** Adds a member to a list: behind one of its members, or at the end. */
+export const addMember = (page: Page, list: string, value: unknown, behind?: number): Done => {
   const { book } = page.state.get();
   const members = book && valueAt(book, list);
-  const path = `${list}/${Array.isArray(members) ? members.length : 0}`;
+  const count = Array.isArray(members) ? members.length : 0;
+  const path = `${list}/${behind === undefined ? count : Math.min(count, behind + 1)}`;
   const name = memberName(page, path, value);
   const problems = changeBook(page, say(page, 'add', { name }), [{ path, op: 'insert', value }]);
   return { problems, path };

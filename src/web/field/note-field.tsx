@@ -17,7 +17,7 @@ export const NoteField = memo(
       <span className="field">
         <textarea
           value={text}
-          rows={2}
+          rows={1}
           data-path={path}
           aria-label={label}
           aria-invalid={problem !== undefined}

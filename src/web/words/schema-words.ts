@@ -18,7 +18,7 @@ export const schemaWords = (): Bundle => {
   const words: Record<string, string> = {};
   const described = (schema: Schema, at: string): void => {
     const text = (schema as z.ZodType).description;
-    if (text !== undefined && words[`help.${at}`] === undefined) words[`help.${at}`] = text;
+    if (text !== undefined) words[`help.${at}`] ??= text.replace(/`([^`]+)`/g, '“$1”');
   };
   const choose = (values: readonly unknown[]): void => {
     for (const value of values) words[`word.${String(value)}`] = String(value);
