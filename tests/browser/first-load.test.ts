@@ -2,7 +2,6 @@ import { gzipSync } from 'node:zlib';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openBrowser, openPage } from './browser.ts';
-import { keystrokeTimes, percentile } from './keystroke-times.ts';
 import { field, hoseBore, openBook, rate, seeCharts, waitForText } from './on-the-page.ts';
 import { type RunningServer, startServer } from './running-server.ts';
 
@@ -19,7 +18,7 @@ afterAll(async () => {
 });
 
 describe('opening the page', () => {
-  it('takes under 300 kB of script, compressed, until the figures stand, and under a second', async () => {
+  it('takes under 300 kB of script, compressed, until the figures stand', async () => {
     const { page, close } = await openPage(browser);
     const scripts: Promise<number>[] = [];
     let counting = false;
@@ -33,23 +32,8 @@ describe('opening the page', () => {
     counting = true;
     await openBook(page, server.address());
     counting = false;
-    const painted = await page.evaluate(
-      () => performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? Number.NaN,
-    );
     const size = (await Promise.all(scripts)).reduce((sum, bytes) => sum + bytes, 0);
     expect(size).toBeLessThan(300_000);
-    expect(painted).toBeLessThan(1000);
-    await close();
-  });
-
-  it('paints the figures within 50 ms of a key, 95 times of 100', async () => {
-    const { page, close } = await openPage(browser);
-    await openBook(page, server.address());
-    // whatever else the machine does only ever adds: the quietest of five runs is the page's own
-    const runs: number[] = [];
-    for (let run = 0; run < 5; run += 1)
-      runs.push(percentile(await keystrokeTimes(page, hoseBore, 40), 0.95));
-    expect(Math.min(...runs)).toBeLessThan(50);
     await close();
   });
 
