@@ -195,7 +195,7 @@ const SimpleList = ({ path, place }: FieldProps): ReactElement => {
   const { name } = useLabel(path);
   const { form, help } = place;
   return (
-    <div className="frow">
+    <div className="frow" data-block={form.is === 'either' || undefined} data-wide>
       <span className="flabel">{name}</span>
       <span className="fvalue">
         {form.is === 'list' && <ListSection path={path} form={form} label={name} />}
