@@ -1,10 +1,16 @@
 import { type SheetEntry, sheetEntry } from '../sheet-entry.ts';
+import { actualFlowCases } from './actual-flow.cases.ts';
+import { actualFlowText } from './actual-flow.text.ts';
+import { actualFlowSheet } from './actual-flow.ts';
 import { coldestPointCases } from './coldest-point.cases.ts';
 import { coldestPointText } from './coldest-point.text.ts';
 import { coldestPointSheet } from './coldest-point.ts';
 import { condensateCases } from './condensate.cases.ts';
 import { condensateText } from './condensate.text.ts';
 import { condensateSheet } from './condensate.ts';
+import { cylinderDemandCases } from './cylinder-demand.cases.ts';
+import { cylinderDemandText } from './cylinder-demand.text.ts';
+import { cylinderDemandSheet } from './cylinder-demand.ts';
 import { dryerCapacityCases } from './dryer-capacity.cases.ts';
 import { dryerCapacityText } from './dryer-capacity.text.ts';
 import { dryerCapacitySheet } from './dryer-capacity.ts';
@@ -17,6 +23,21 @@ import { humidAirSheet } from './humid-air.ts';
 import { intakeDewPointCases } from './intake-dew-point.cases.ts';
 import { intakeDewPointText } from './intake-dew-point.text.ts';
 import { intakeDewPointSheet } from './intake-dew-point.ts';
+import { leakDecayCases } from './leak-decay.cases.ts';
+import { leakDecayText } from './leak-decay.text.ts';
+import { leakDecaySheet } from './leak-decay.ts';
+import { leakLoadUnloadCases } from './leak-load-unload.cases.ts';
+import { leakLoadUnloadText } from './leak-load-unload.text.ts';
+import { leakLoadUnloadSheet } from './leak-load-unload.ts';
+import { leakStepsCases } from './leak-steps.cases.ts';
+import { leakStepsText } from './leak-steps.text.ts';
+import { leakStepsSheet } from './leak-steps.ts';
+import { massToFreeAirCases } from './mass-to-free-air.cases.ts';
+import { massToFreeAirText } from './mass-to-free-air.text.ts';
+import { massToFreeAirSheet } from './mass-to-free-air.ts';
+import { nozzleDischargeCases } from './nozzle-discharge.cases.ts';
+import { nozzleDischargeText } from './nozzle-discharge.text.ts';
+import { nozzleDischargeSheet } from './nozzle-discharge.ts';
 import { oilClassCases } from './oil-class.cases.ts';
 import { oilClassText } from './oil-class.text.ts';
 import { oilClassSheet } from './oil-class.ts';
@@ -26,18 +47,33 @@ import { particleClassSheet } from './particle-class.ts';
 import { pressureDewPointCases } from './pressure-dew-point.cases.ts';
 import { pressureDewPointText } from './pressure-dew-point.text.ts';
 import { pressureDewPointSheet } from './pressure-dew-point.ts';
+import { referenceConversionCases } from './reference-conversion.cases.ts';
+import { referenceConversionText } from './reference-conversion.text.ts';
+import { referenceConversionSheet } from './reference-conversion.ts';
 import { saturationCases } from './saturation.cases.ts';
 import { saturationText } from './saturation.text.ts';
 import { saturationSheet } from './saturation.ts';
 import { treatmentChainCases } from './treatment-chain.cases.ts';
 import { treatmentChainText } from './treatment-chain.text.ts';
 import { treatmentChainSheet } from './treatment-chain.ts';
+import { userDemandCases } from './user-demand.cases.ts';
+import { userDemandText } from './user-demand.text.ts';
+import { userDemandSheet } from './user-demand.ts';
 import { waterClassCases } from './water-class.cases.ts';
 import { waterClassText } from './water-class.text.ts';
 import { waterClassSheet } from './water-class.ts';
 
 /** The sheets of compressed air, in the order of a menu. */
 export const airEntries: readonly SheetEntry[] = [
+  sheetEntry(referenceConversionSheet, referenceConversionCases, referenceConversionText),
+  sheetEntry(massToFreeAirSheet, massToFreeAirCases, massToFreeAirText),
+  sheetEntry(actualFlowSheet, actualFlowCases, actualFlowText),
+  sheetEntry(cylinderDemandSheet, cylinderDemandCases, cylinderDemandText),
+  sheetEntry(nozzleDischargeSheet, nozzleDischargeCases, nozzleDischargeText),
+  sheetEntry(userDemandSheet, userDemandCases, userDemandText),
+  sheetEntry(leakLoadUnloadSheet, leakLoadUnloadCases, leakLoadUnloadText),
+  sheetEntry(leakDecaySheet, leakDecayCases, leakDecayText),
+  sheetEntry(leakStepsSheet, leakStepsCases, leakStepsText),
   sheetEntry(saturationSheet, saturationCases, saturationText),
   sheetEntry(humidAirSheet, humidAirCases, humidAirText),
   sheetEntry(pressureDewPointSheet, pressureDewPointCases, pressureDewPointText),
