@@ -61,6 +61,8 @@ export interface PageState {
   readonly typing?: Typing;
   readonly trial?: Trial;
   readonly saving: Saving;
+  /** Reasons of edits that could not be laid over a newer revision, because their thing is gone. */
+  readonly lost?: readonly string[];
   /** What the page shows: the typed text or the trial laid over the book. */
   readonly shown?: Book;
   readonly assessment?: Assessment;

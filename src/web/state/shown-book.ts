@@ -10,7 +10,7 @@ export const withShown = (state: PageState): PageState => {
 };
 
 /** A copy of the state without some of its optional parts. */
-export const without = <K extends 'typing' | 'trial' | 'opened'>(
+export const without = <K extends 'typing' | 'trial' | 'opened' | 'lost'>(
   state: PageState,
   ...keys: K[]
 ): PageState => {
