@@ -1,8 +1,9 @@
 import { type ReactElement, useContext, useEffect, useMemo, useRef, useState } from 'react';
-import { pointerOf, stepsOf, valueAt } from '../../book/index.ts';
+import { type Book, pointerOf, stepsOf, valueAt } from '../../book/index.ts';
 import { memberName } from '../commands/change-list.ts';
 import { GoContext, GoLink } from '../shell/go-link.tsx';
 import { bookPageAddress } from '../shell/route.ts';
+import { followedPath } from '../state/followed-path.ts';
 import { usePage, usePagePart } from '../state/page-context.ts';
 import { AddMember, focusMember } from './add-member.tsx';
 import { ListSection } from './list-section.tsx';
@@ -11,7 +12,7 @@ import { outlineOf, trailTo } from './outline.ts';
 import { NodeName, OutlineList } from './outline-list.tsx';
 import { PartFields } from './part-fields.tsx';
 import { placeAt } from './place-at.ts';
-import { useWriting, WritingContext } from './write-context.ts';
+import { useWriting, type Writing, WritingContext } from './write-context.ts';
 
 /** The nearest place above that is still in the book, or may always be written. */
 const standing = (book: unknown, path: string): string => {
@@ -92,6 +93,29 @@ const Shown = ({ path }: { readonly path: string }): ReactElement => {
   );
 };
 
+/**
+ * Keeps the shown thing shown while the book changes round it, by undo or from another tab.
+ *
+ * Returns  whether it is gone
+ */
+const useFollowed = (book: Book | undefined, at: string | undefined, open: Writing['open']): boolean => {
+  const before = useRef({ book, at });
+  const [gone, setGone] = useState<string>();
+  useEffect(() => {
+    const { book: old, at: path } = before.current;
+    before.current = { book, at };
+    if (path === undefined || path !== at || old === undefined || book === undefined || old === book) return;
+    const next = followedPath(path, old, book);
+    if (next === undefined) {
+      // the list in which the lost thing stood
+      const above = path.replace(/\/\d+(?:\/[^/\d][^/]*)*$/, '');
+      setGone(above);
+      open(above, 'instead');
+    } else if (next !== path) open(next, 'instead');
+  }, [book, at, open]);
+  return gone !== undefined && gone === at;
+};
+
 /** A whole book, written part by part: its outline at the left, the fields of the chosen part at the right. */
 export const BookPage = ({ at }: { readonly at: string | undefined }): ReactElement | null => {
   const go = useContext(GoContext);
@@ -108,6 +132,7 @@ export const BookPage = ({ at }: { readonly at: string | undefined }): ReactElem
       open: (path: string, how?: 'instead') => go(address(path), how),
     };
   }, [go, id]);
+  const gone = useFollowed(book, at, writing.open);
   const outline = useRef<HTMLElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another place is another line of the outline
   useEffect(() => {
@@ -126,8 +151,10 @@ export const BookPage = ({ at }: { readonly at: string | undefined }): ReactElem
           <OutlineList nodes={nodes} trail={trail} />
         </nav>
         <div className="write-main" id="figures" tabIndex={-1}>
-          {path !== wanted && valueAt(book, wanted) === undefined && (
-            <p className="quiet">{say('write.gone')}</p>
+          {(gone || (path !== wanted && valueAt(book, wanted) === undefined)) && (
+            <p className="gone" role="status">
+              {say('write.gone')}
+            </p>
           )}
           {above.length > 0 && (
             <nav aria-label={say('write.trail')}>

@@ -1,14 +1,14 @@
 import type { Page } from '../state/page.ts';
 import type { Edit } from '../state/page-state.ts';
+import { turnedEdit } from '../state/rebased-edit.ts';
 import { withEdit } from './keep-edit.ts';
 import { keepUnsaved } from './keep-unsaved.ts';
 import { saveEdits } from './save-edits.ts';
 
 /** An edit that goes the other way. */
 const turned = (page: Page, edit: Edit): Edit => ({
+  ...turnedEdit(edit),
   reason: page.words.say('edit.undone', { reason: edit.reason }),
-  forward: [...edit.back].reverse(),
-  back: [...edit.forward].reverse(),
 });
 
 /** Takes the last edit back, as one more revision: nothing that was saved is ever erased. */

@@ -1,14 +1,14 @@
 import type { ReactElement } from 'react';
-import { putMineOnTop, takeTheirs } from '../commands/settle-conflict.ts';
+import { forgetLost, putMineOnTop, takeTheirs } from '../commands/settle-conflict.ts';
 import { keepTrial, putBack } from '../commands/try-remedy.ts';
 import { usePage, usePageState } from '../state/page-context.ts';
 
 /** What needs a decision stands across the top until it is made: a trial, or a revision saved elsewhere. */
 export const Notices = (): ReactElement | null => {
   const page = usePage();
-  const { saving, trial, waiting, revision } = usePageState();
+  const { saving, trial, waiting, revision, lost } = usePageState();
   const { say } = page.words;
-  if (saving.kind !== 'conflict' && trial === undefined) return null;
+  if (saving.kind !== 'conflict' && trial === undefined && lost === undefined) return null;
   return (
     <>
       {saving.kind === 'conflict' && (
@@ -22,6 +22,16 @@ export const Notices = (): ReactElement | null => {
           </button>
           <button type="button" onClick={() => void takeTheirs(page)}>
             {say('conflict.theirs')}
+          </button>
+        </div>
+      )}
+      {lost !== undefined && (
+        <div className="notice" role="alert">
+          <p>
+            <b>{say('conflict.lost', { n: lost.length })}</b> {lost.join('; ')}
+          </p>
+          <button type="button" onClick={() => forgetLost(page)}>
+            {say('conflict.lost.read')}
           </button>
         </div>
       )}

@@ -44,6 +44,9 @@ export const pageWords: Bundle = {
     'conflict.nothingLost': 'Nothing is lost: both revisions stay, and what you leave off can be redone.',
     'conflict.mine': 'Put my {n, plural, one {change} other {# changes}} on top',
     'conflict.theirs': 'Show theirs',
+    'conflict.lost':
+      '{n, plural, one {One change of yours has} other {# changes of yours have}} no place any more, because the other tab removed it:',
+    'conflict.lost.read': 'Read',
     'trial.title': 'A trial, not saved: {label}',
     'trial.keep': 'Keep it',
     'trial.putBack': 'Put it back',
