@@ -1,4 +1,4 @@
-import type { LaneFill } from '../hydraulics/fill-row.ts';
+import type { LaneFill } from '../hydraulics/filled-row.ts';
 import { tankOf } from '../hydraulics/stored.ts';
 import { type TimeLeft, timeLeftForFill } from '../line/time-left-for-fill.ts';
 import type { Kind } from '../quantity/kinds.ts';

@@ -1,4 +1,5 @@
-import { fillRow, type RowFill } from '../hydraulics/fill-row.ts';
+import { fillRow } from '../hydraulics/fill-row.ts';
+import type { RowFill } from '../hydraulics/filled-row.ts';
 import { manifoldBalance } from '../hydraulics/manifold-balance.ts';
 import { presetsForLevel } from '../hydraulics/preset-for-level.ts';
 import { rowTable } from '../hydraulics/row-table.ts';

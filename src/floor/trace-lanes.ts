@@ -1,4 +1,4 @@
-import type { RowFill } from '../hydraulics/fill-row.ts';
+import type { RowFill } from '../hydraulics/filled-row.ts';
 import { fillByStepsSheet } from '../sheets/water/fill-by-steps.ts';
 import { laneDoseSheet } from '../sheets/water/lane-dose.ts';
 import { laneFlowSheet } from '../sheets/water/lane-flow.ts';

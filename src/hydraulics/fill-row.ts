@@ -1,48 +1,11 @@
-import { afterRun } from '../sheets/water/after-run.ts';
-import { type Balance, balance, conductance, type Opening, offset, openingFlow } from './balance.ts';
+import { afterRun, linearClosing } from '../sheets/water/after-run.ts';
+import { type Balance, balance, conductance, offset, openingFlow } from './balance.ts';
 import { dormandPrince } from './dormand-prince.ts';
+import type { RowFill, StuckRow } from './filled-row.ts';
+import { flowingLane, markFlow, stuckRow } from './flowing-lane.ts';
+import { shareOut } from './share-out.ts';
 import { pumpFlow, type Stored, tankOf, vesselLiquid, vesselPressure } from './stored.ts';
-import type { FillSystem, Lane } from './system.ts';
-
-export interface LaneFill {
-  readonly lane: string;
-  /** From the moment all lanes flow to this lane's count, s. */
-  readonly countTime: number;
-  /** To fully closed: count, delay and closing, s. */
-  readonly fillTime: number;
-  /** Mean volume in the bottle and over its brim, m3. */
-  readonly volume: number;
-  /** What passed after the count, without the drip, m3. */
-  readonly afterRun: number;
-  /** m3/s when the count was reached. */
-  readonly flowAtEnd: number;
-  /** Highest flow of the lane while its jet was free, m3/s. */
-  readonly flowFree: number;
-  /** Highest flow of the lane while its nozzle was covered, m3/s. */
-  readonly flowCovered: number;
-}
-
-export interface RowFill {
-  readonly lanes: readonly LaneFill[];
-  /** Longest lane, s. */
-  readonly fillTime: number;
-  /** When the last lane reached its count, s: `stored` is of that moment. */
-  readonly drawTime: number;
-  /** Everything that left the source, m3. */
-  readonly drawn: number;
-  readonly stored: Stored;
-  /** What each lane had passed when something changed, from the start to the last count. */
-  readonly moments: readonly { readonly time: number; readonly volumes: readonly number[] }[];
-  /** First moment at which the tank gave no more than its make-up, s; absent where it never did. */
-  readonly ranDry?: number;
-}
-
-/** A row that can't be filled: nothing flows and nothing will change that. */
-export interface StuckRow {
-  readonly stuck: true;
-  /** Lanes still open. */
-  readonly lanes: readonly string[];
-}
+import type { FillSystem } from './system.ts';
 
 /** What one step may miss of a volume, as a share of the bottle: a row's worth of them stays below 1e-5. */
 const tolerance = 3e-8;
@@ -50,8 +13,6 @@ const tolerance = 3e-8;
 const bendTolerance = 1e-6;
 /** How far beyond the time expected to an event a step is taken, so that one that comes late still lies within it. */
 const beyond = 1.03;
-/** Share of the closing stroke's time at full flow, for a flow that falls straight. */
-const linearClosing = 0.5;
 /** Volumes closer to a count than this share of it have reached it. */
 const reached = 1e-11;
 const mostSteps = 5_000;
@@ -60,65 +21,8 @@ const never = 1e9;
 /** A flow that only a flat pump curve answers with, m3/s. */
 const flatCurve = 1e6;
 
-interface Flowing {
-  readonly lane: Lane;
-  readonly opening: Opening;
-  readonly changeOver: number;
-  readonly count: number;
-  /** Volume that covers a bottom-up nozzle; infinity where it is covered or never will be. */
-  covers: number;
-  slow: boolean;
-  open: boolean;
-  free: number;
-  covered: number;
-  fill?: LaneFill;
-}
-
-const stuck = (flowing: readonly Flowing[]): StuckRow => ({
-  stuck: true,
-  lanes: flowing.filter((f) => f.open).map((f) => f.lane.tag),
-});
-
-/** A lane whose level has yet to reach its nozzle, or never will, has a free jet. */
-const markFlow = (f: Flowing, flow: number): void => {
-  if (f.lane.levelAt === undefined || f.covers !== Number.POSITIVE_INFINITY) f.free = Math.max(f.free, flow);
-  else f.covered = Math.max(f.covered, flow);
-};
-
-/** Volume at which the level reaches the nozzle; infinity where the jet is always free. */
-const coverVolume = (lane: Lane): number => {
-  const { levelAt } = lane;
-  if (levelAt === undefined || levelAt(0) >= lane.outlet) return Number.POSITIVE_INFINITY;
-  let low = 0;
-  let high = lane.preset / lane.pulses;
-  if (!(levelAt(high) > lane.outlet)) return Number.POSITIVE_INFINITY;
-  for (let i = 0; i < 50; i++) {
-    const middle = 0.5 * (low + high);
-    if (levelAt(middle) < lane.outlet) low = middle;
-    else high = middle;
-  }
-  return high;
-};
-
-const shareOut = (openings: readonly Opening[], flow: number): number => {
-  // a dry tank passes its make-up: the manifold finds the pressure at which the lanes take just that
-  let low = 0;
-  let high = 1;
-  let highest = Number.NEGATIVE_INFINITY;
-  for (const { conductance: c, offset: o } of openings) if (c > 0 && o > highest) highest = o;
-  const taken = (s: number): number => {
-    let sum = 0;
-    for (const opening of openings) sum += openingFlow(opening, s * s - highest);
-    return sum;
-  };
-  while (taken(high) < flow && high < 1e6) high *= 2;
-  for (let i = 0; i < 60; i++) {
-    const middle = 0.5 * (low + high);
-    if (taken(middle) < flow) low = middle;
-    else high = middle;
-  }
-  return high * high - highest;
-};
+// over 300 lines: one state with its events; what a moment changes is read by the next, and parted it would be passed
+// around whole
 
 /**
  * One row of bottles, from the moment all lanes flow until the last has shut.
@@ -149,25 +53,7 @@ export const fillRow = (system: FillSystem, start: Stored): RowFill | StuckRow =
   const switchOn = vessel === undefined ? 0 : vesselLiquid(vessel, vessel.cutIn, pump!.ambient);
   const switchOff = vessel === undefined ? 0 : vesselLiquid(vessel, vessel.cutOut, pump!.ambient);
 
-  const flowing: Flowing[] = system.lanes.map((lane) => {
-    const count = Math.max(0, lane.preset / lane.pulses - lane.phase);
-    const changeOver = Math.min(count, Math.max(0, lane.changeOver / lane.pulses - lane.phase));
-    const slow = changeOver <= 0 && lane.kvSlow !== lane.kv;
-    return {
-      lane,
-      opening: {
-        conductance: conductance(slow ? lane.kvSlow : lane.kv, liquid.density),
-        offset: offset(manifold, lane.outlet, liquid.density),
-      },
-      changeOver: lane.kvSlow === lane.kv ? count : changeOver,
-      count,
-      covers: coverVolume(lane),
-      slow,
-      open: true,
-      free: 0,
-      covered: 0,
-    };
-  });
+  const flowing = system.lanes.map((lane) => flowingLane(lane, manifold, liquid));
   const openings = flowing.map((f) => f.opening);
 
   // what the lanes passed, what is drawn from the tank, what the vessel holds
@@ -430,7 +316,7 @@ export const fillRow = (system: FillSystem, start: Stored): RowFill | StuckRow =
   for (let steps = 0; left > 0; steps++) {
     for (let i = 0; i < n; i++) if (flowing[i]!.open) markFlow(flowing[i]!, rates[i]!);
     const event = toEvent();
-    if (!(time + event < never) || steps > mostSteps) return stuck(flowing);
+    if (!(time + event < never) || steps > mostSteps) return stuckRow(flowing);
     if (!moving) {
       for (let i = 0; i < n + 2; i++) y[i] = y[i]! + event * rates[i]!;
       time += event;

@@ -1,4 +1,5 @@
-import { fillRow, type RowFill } from './fill-row.ts';
+import { fillRow } from './fill-row.ts';
+import type { RowFill } from './filled-row.ts';
 import { startStored } from './stored.ts';
 import type { FillSystem, Lane } from './system.ts';
 

@@ -1,5 +1,6 @@
 import { brentRoot } from '../sheets/brent-root.ts';
-import { fillRow, type RowFill } from './fill-row.ts';
+import { fillRow } from './fill-row.ts';
+import type { RowFill } from './filled-row.ts';
 import { manifoldBalance } from './manifold-balance.ts';
 import { stillSystem } from './still-system.ts';
 import { startStored } from './stored.ts';

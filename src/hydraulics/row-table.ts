@@ -1,4 +1,5 @@
-import { fillRow, type StuckRow } from './fill-row.ts';
+import { fillRow } from './fill-row.ts';
+import type { StuckRow } from './filled-row.ts';
 import { type Stored, startStored, tankOf } from './stored.ts';
 import type { FillSystem } from './system.ts';
 

@@ -1,6 +1,6 @@
 import { pipeVelocity } from '../sheets/water/pipe-velocity.ts';
 import { surgePressure } from '../sheets/water/surge.ts';
-import type { RowFill } from './fill-row.ts';
+import type { RowFill } from './filled-row.ts';
 import type { FillSystem, Pipe } from './system.ts';
 
 export interface RunSurge {

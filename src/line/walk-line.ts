@@ -1,4 +1,4 @@
-import type { StuckRow } from '../hydraulics/fill-row.ts';
+import type { StuckRow } from '../hydraulics/filled-row.ts';
 import type { RowModel } from '../hydraulics/row-table.ts';
 import type { Stored } from '../hydraulics/stored.ts';
 import { orderOfEvents } from './event-graph.ts';

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { balance, conductance, offset } from '../../src/hydraulics/balance.ts';
 import { dormandPrince } from '../../src/hydraulics/dormand-prince.ts';
-import { fillRow, type RowFill } from '../../src/hydraulics/fill-row.ts';
+import { fillRow } from '../../src/hydraulics/fill-row.ts';
+import type { RowFill } from '../../src/hydraulics/filled-row.ts';
 import { runInertia } from '../../src/hydraulics/run-inertia.ts';
 import { startStored } from '../../src/hydraulics/stored.ts';
 import type { FillSystem } from '../../src/hydraulics/system.ts';

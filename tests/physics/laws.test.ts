@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { balance, conductance, offset, openingFlow } from '../../src/hydraulics/balance.ts';
-import { fillRow, type RowFill } from '../../src/hydraulics/fill-row.ts';
+import { fillRow } from '../../src/hydraulics/fill-row.ts';
+import type { RowFill } from '../../src/hydraulics/filled-row.ts';
 import { rowTable } from '../../src/hydraulics/row-table.ts';
 import { restStored, startStored, vesselLiquid } from '../../src/hydraulics/stored.ts';
 import type { FillSystem, Pumped } from '../../src/hydraulics/system.ts';

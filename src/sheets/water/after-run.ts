@@ -20,3 +20,6 @@ export const afterRun = (
   drip: number,
   scan: number,
 ): number => flow * (delay + closingFactor * closing + 0.5 * scan) + drip;
+
+/** Mean relative flow over the stroke of a valve whose flow falls straight. */
+export const linearClosing = 0.5;

@@ -1,12 +1,9 @@
 import { listField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { listLengths } from '../list-lengths.ts';
-import { afterRun } from './after-run.ts';
+import { afterRun, linearClosing } from './after-run.ts';
 import { times, volumes } from './bounds.ts';
 import { derived } from './sources.ts';
-
-/** Mean relative flow over the stroke of a valve whose flow falls linearly. */
-const linearClosing = 0.5;
 
 /**
  * Volume that one lane passes between the events of a fill: other lanes that shut, a change-over, a nozzle covered.
