@@ -128,11 +128,11 @@ module.exports = {
     {
       name: 'cases-are-evidence',
       comment:
-        'Published cases hold the code against the outside world; code that reads them could be made to fit them. Only tests and the registry, which shows what was verified, may import *.cases.ts.',
+        'Published cases hold the code against the outside world; code that reads them could be made to fit them. Only tests, the registry, which shows what was verified, and the list of a discipline that stands in it (entries.ts) may import *.cases.ts.',
       severity: 'error',
       from: {
         path: '^src/',
-        pathNot: [tests, '\\.cases\\.ts$', '^src/[^/]+/registry\\.ts$'],
+        pathNot: [tests, '\\.cases\\.ts$', '^src/[^/]+/registry\\.ts$', '^src/sheets/[^/]+/entries\\.ts$'],
       },
       to: { path: '\\.cases\\.ts$' },
     },
