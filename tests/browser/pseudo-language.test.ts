@@ -110,6 +110,47 @@ describe('every text comes from the catalogue', () => {
     await close();
   });
 
+  it('on each part of the page on which a book is written, in what is asked and what is refused', async () => {
+    const { page, close } = await openPage(browser);
+    const id = await server.addBook(
+      readFileSync(join(projectRoot, 'src/book/demo/flagon-line.json'), 'utf8'),
+    );
+    const openPart = async (path: string): Promise<void> => {
+      await page.goto(`${server.address()}books/${id}/book?lang=qps&at=${path}`);
+      await page.locator('.write-main h2').waitFor();
+    };
+    for (const path of [
+      '/about',
+      '/agreement',
+      ...['products', 'formats', 'stations', 'holdRules', 'drives', 'heaters', 'cylinders'].flatMap(
+        (list) => [`/line/${list}`, `/line/${list}/0`],
+      ),
+      ...['airDrops', 'devices', 'stopDevices', 'tieIns', 'sections', 'splits', 'joins'].map(
+        (list) => `/line/${list}/0`,
+      ),
+      ...['loads', 'blowOffs', 'interlocks', 'crates', 'spares', 'checks'].map((list) => `/line/${list}`),
+      ...[1, 2, 3, 4, 5, 6].map((n) => `/line/stations/${n}`),
+      '/line/stations/4/lanes/0',
+      '/line/stations/1/zones/0',
+      '/floors/0',
+      '/floors/0/supply',
+      '/floors/0/supply/run/0',
+      ...['water', 'power', 'air', 'drains', 'heat', 'room', 'settings'].map((part) => `/floors/0/${part}`),
+    ]) {
+      await openPart(path);
+      expect({ path, strays: await strays(page) }).toEqual({ path, strays: [] });
+    }
+    await openPart('/line/stations/4');
+    await page.locator('[data-at="/line/stations/4/lanes/0"][data-act="remove"]').click();
+    await page.locator('.refers').waitFor();
+    await page.locator('.known').first().click();
+    expect(await strays(page)).toEqual([]);
+    await openPart('/floors/0/water');
+    await page.locator('.inner-head button').first().click();
+    expect(await strays(page)).toEqual([]);
+    await close();
+  }, 120_000);
+
   it('and the test sees a text that does not', async () => {
     const { page, close } = await openPage(browser);
     await openBook(page, `${server.address()}?lang=qps`);
