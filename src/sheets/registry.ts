@@ -1,4 +1,5 @@
 import { airEntries } from './air/entries.ts';
+import { powerEntries } from './power/entries.ts';
 import { bottleRateCases } from './rate/bottle-rate.cases.ts';
 import { bottleRateText } from './rate/bottle-rate.text.ts';
 import { bottleRateSheet } from './rate/bottle-rate.ts';
@@ -244,6 +245,7 @@ export const sheetEntries: readonly SheetEntry[] = [
   sheetEntry(meanDrawSheet, meanDrawCases, meanDrawText),
   sheetEntry(meanOfRunSheet, meanOfRunCases, meanOfRunText),
   ...airEntries,
+  ...powerEntries,
 ];
 
 /** The same by id: `water/pipe-loss`. */

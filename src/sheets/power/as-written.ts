@@ -1,0 +1,3 @@
+/** Words of options that are printed as they are typed: sizes, letters, ratings. */
+export const asWritten = (options: readonly string[]): Readonly<Record<string, string>> =>
+  Object.fromEntries(options.map((option) => [option, option]));
