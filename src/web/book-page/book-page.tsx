@@ -12,6 +12,7 @@ import { outlineOf, trailTo } from './outline.ts';
 import { NodeName, OutlineList } from './outline-list.tsx';
 import { PartFields } from './part-fields.tsx';
 import { placeAt } from './place-at.ts';
+import { RateStrip } from './rate-strip.tsx';
 import { useWriting, type Writing, WritingContext } from './write-context.ts';
 
 /** The nearest place above that is still in the book, or may always be written. */
@@ -156,6 +157,7 @@ export const BookPage = ({ at }: { readonly at: string | undefined }): ReactElem
               {say('write.gone')}
             </p>
           )}
+          <RateStrip />
           {above.length > 0 && (
             <nav aria-label={say('write.trail')}>
               <ol className="trail">

@@ -66,7 +66,7 @@ export const TableList = ({ list, label, form, members, actions }: TableListProp
               <Fragment key={tag}>
                 <tr>
                   {keys.map((key) => (
-                    <td key={key}>
+                    <td key={key} data-label={words.fieldName(`${path}/${key}`)}>
                       <Cell path={`${path}/${key}`} label={`${name}, ${words.fieldName(`${path}/${key}`)}`} />
                     </td>
                   ))}
