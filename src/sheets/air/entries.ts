@@ -5,6 +5,12 @@ import { actualFlowSheet } from './actual-flow.ts';
 import { coldestPointCases } from './coldest-point.cases.ts';
 import { coldestPointText } from './coldest-point.text.ts';
 import { coldestPointSheet } from './coldest-point.ts';
+import { compressorCapacityCases } from './compressor-capacity.cases.ts';
+import { compressorCapacityText } from './compressor-capacity.text.ts';
+import { compressorCapacitySheet } from './compressor-capacity.ts';
+import { compressorStartsCases } from './compressor-starts.cases.ts';
+import { compressorStartsText } from './compressor-starts.text.ts';
+import { compressorStartsSheet } from './compressor-starts.ts';
 import { condensateCases } from './condensate.cases.ts';
 import { condensateText } from './condensate.text.ts';
 import { condensateSheet } from './condensate.ts';
@@ -47,6 +53,15 @@ import { particleClassSheet } from './particle-class.ts';
 import { pressureDewPointCases } from './pressure-dew-point.cases.ts';
 import { pressureDewPointText } from './pressure-dew-point.text.ts';
 import { pressureDewPointSheet } from './pressure-dew-point.ts';
+import { receiverBandCases } from './receiver-band.cases.ts';
+import { receiverBandText } from './receiver-band.text.ts';
+import { receiverBandSheet } from './receiver-band.ts';
+import { receiverTimeCases } from './receiver-time.cases.ts';
+import { receiverTimeText } from './receiver-time.text.ts';
+import { receiverTimeSheet } from './receiver-time.ts';
+import { receiverVolumeCases } from './receiver-volume.cases.ts';
+import { receiverVolumeText } from './receiver-volume.text.ts';
+import { receiverVolumeSheet } from './receiver-volume.ts';
 import { referenceConversionCases } from './reference-conversion.cases.ts';
 import { referenceConversionText } from './reference-conversion.text.ts';
 import { referenceConversionSheet } from './reference-conversion.ts';
@@ -74,6 +89,11 @@ export const airEntries: readonly SheetEntry[] = [
   sheetEntry(leakLoadUnloadSheet, leakLoadUnloadCases, leakLoadUnloadText),
   sheetEntry(leakDecaySheet, leakDecayCases, leakDecayText),
   sheetEntry(leakStepsSheet, leakStepsCases, leakStepsText),
+  sheetEntry(compressorCapacitySheet, compressorCapacityCases, compressorCapacityText),
+  sheetEntry(compressorStartsSheet, compressorStartsCases, compressorStartsText),
+  sheetEntry(receiverTimeSheet, receiverTimeCases, receiverTimeText),
+  sheetEntry(receiverBandSheet, receiverBandCases, receiverBandText),
+  sheetEntry(receiverVolumeSheet, receiverVolumeCases, receiverVolumeText),
   sheetEntry(saturationSheet, saturationCases, saturationText),
   sheetEntry(humidAirSheet, humidAirCases, humidAirText),
   sheetEntry(pressureDewPointSheet, pressureDewPointCases, pressureDewPointText),
