@@ -31,6 +31,13 @@ const needsHelp = (path: string, help: string, name: string): boolean =>
   !/\/(?:name|note)$|^\/about\/(?:units|dates)\//.test(path) &&
   help.replace(/\.$/, '').toLowerCase() !== name.toLowerCase();
 
+/** A text that people write takes more room than a value, a name or a tag. */
+const isWordy = (path: string, form: Form): boolean =>
+  form.is === 'text' &&
+  form.tag === undefined &&
+  form.unitOf === undefined &&
+  !/\/name$|^\/about\/dates\//.test(path);
+
 /** One line: what it is, what stands there, how it is known, and what the schema says of it. */
 const FieldRow = ({ path, place }: FieldProps): ReactElement => {
   const { words } = usePage();
@@ -38,7 +45,7 @@ const FieldRow = ({ path, place }: FieldProps): ReactElement => {
   const { form } = place;
   const helped = words.has(place.help) && needsHelp(path, words.say(place.help), name);
   return (
-    <div className="frow" data-wide={/\/(?:note|title|demonstration)$/.test(path) || undefined}>
+    <div className="frow" data-wide={isWordy(path, form) || undefined}>
       <span className="flabel">{form.is === 'choice' ? words.fieldName('/kind') : name}</span>
       <span className="fvalue">
         {form.is === 'row' ? (

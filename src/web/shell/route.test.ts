@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { routeOf, sheetAddress } from './route.ts';
+import { bookPageAddress, routeOf, sheetAddress } from './route.ts';
 
 describe('an address', () => {
   it('without a path is the newest book', () => {
@@ -7,6 +7,12 @@ describe('an address', () => {
   });
   it('of a book names it', () => {
     expect(routeOf('/books/flagon-line', '')).toEqual({ page: 'book', id: 'flagon-line' });
+  });
+  it('of a part of a book leads to where that part is written', () => {
+    const at = '/floors/0/supply/run/1';
+    const [path, query] = bookPageAddress('flagon line', at).split('?');
+    expect(routeOf(path ?? '', `?${query}`)).toEqual({ page: 'write', id: 'flagon line', at });
+    expect(routeOf('/books/x/book', '')).toEqual({ page: 'write', id: 'x' });
   });
   it('of a sheet carries what stands in its fields, and reads it back', () => {
     const inputs = { flow: '12 gal/min', bore: '1 1/2 in', list: '1 m; 2 m' };
