@@ -23,6 +23,15 @@ import { dryerCapacitySheet } from './dryer-capacity.ts';
 import { dryerChoiceCases } from './dryer-choice.cases.ts';
 import { dryerChoiceText } from './dryer-choice.text.ts';
 import { dryerChoiceSheet } from './dryer-choice.ts';
+import { airFillTimeCases } from './fill-time.cases.ts';
+import { airFillTimeText } from './fill-time.text.ts';
+import { airFillTimeSheet } from './fill-time.ts';
+import { filterRegulatorCases } from './filter-regulator.cases.ts';
+import { filterRegulatorText } from './filter-regulator.text.ts';
+import { filterRegulatorSheet } from './filter-regulator.ts';
+import { fittingLengthCases } from './fitting-length.cases.ts';
+import { fittingLengthText } from './fitting-length.text.ts';
+import { fittingLengthSheet } from './fitting-length.ts';
 import { humidAirCases } from './humid-air.cases.ts';
 import { humidAirText } from './humid-air.text.ts';
 import { humidAirSheet } from './humid-air.ts';
@@ -38,6 +47,9 @@ import { leakLoadUnloadSheet } from './leak-load-unload.ts';
 import { leakStepsCases } from './leak-steps.cases.ts';
 import { leakStepsText } from './leak-steps.text.ts';
 import { leakStepsSheet } from './leak-steps.ts';
+import { leastPressureCases } from './least-pressure.cases.ts';
+import { leastPressureText } from './least-pressure.text.ts';
+import { leastPressureSheet } from './least-pressure.ts';
 import { massToFreeAirCases } from './mass-to-free-air.cases.ts';
 import { massToFreeAirText } from './mass-to-free-air.text.ts';
 import { massToFreeAirSheet } from './mass-to-free-air.ts';
@@ -50,6 +62,12 @@ import { oilClassSheet } from './oil-class.ts';
 import { particleClassCases } from './particle-class.cases.ts';
 import { particleClassText } from './particle-class.text.ts';
 import { particleClassSheet } from './particle-class.ts';
+import { airPipeLossCases } from './pipe-loss.cases.ts';
+import { airPipeLossText } from './pipe-loss.text.ts';
+import { airPipeLossSheet } from './pipe-loss.ts';
+import { pistonForceCases } from './piston-force.cases.ts';
+import { pistonForceText } from './piston-force.text.ts';
+import { pistonForceSheet } from './piston-force.ts';
 import { pressureDewPointCases } from './pressure-dew-point.cases.ts';
 import { pressureDewPointText } from './pressure-dew-point.text.ts';
 import { pressureDewPointSheet } from './pressure-dew-point.ts';
@@ -65,18 +83,45 @@ import { receiverVolumeSheet } from './receiver-volume.ts';
 import { referenceConversionCases } from './reference-conversion.cases.ts';
 import { referenceConversionText } from './reference-conversion.text.ts';
 import { referenceConversionSheet } from './reference-conversion.ts';
+import { restrictionFlowCases } from './restriction-flow.cases.ts';
+import { restrictionFlowText } from './restriction-flow.text.ts';
+import { restrictionFlowSheet } from './restriction-flow.ts';
 import { saturationCases } from './saturation.cases.ts';
 import { saturationText } from './saturation.text.ts';
 import { saturationSheet } from './saturation.ts';
+import { seriesFlowCases } from './series-flow.cases.ts';
+import { seriesFlowText } from './series-flow.text.ts';
+import { seriesFlowSheet } from './series-flow.ts';
+import { sonicConductanceCases } from './sonic-conductance.cases.ts';
+import { sonicConductanceText } from './sonic-conductance.text.ts';
+import { sonicConductanceSheet } from './sonic-conductance.ts';
+import { storedEnergyCases } from './stored-energy.cases.ts';
+import { storedEnergyText } from './stored-energy.text.ts';
+import { storedEnergySheet } from './stored-energy.ts';
+import { strokeTimeCases } from './stroke-time.cases.ts';
+import { strokeTimeText } from './stroke-time.text.ts';
+import { strokeTimeSheet } from './stroke-time.ts';
 import { treatmentChainCases } from './treatment-chain.cases.ts';
 import { treatmentChainText } from './treatment-chain.text.ts';
 import { treatmentChainSheet } from './treatment-chain.ts';
 import { userDemandCases } from './user-demand.cases.ts';
 import { userDemandText } from './user-demand.text.ts';
 import { userDemandSheet } from './user-demand.ts';
+import { valveCvCases } from './valve-cv.cases.ts';
+import { valveCvText } from './valve-cv.text.ts';
+import { valveCvSheet } from './valve-cv.ts';
+import { valveFactorCases } from './valve-factor.cases.ts';
+import { valveFactorText } from './valve-factor.text.ts';
+import { valveFactorSheet } from './valve-factor.ts';
+import { ventTimeCases } from './vent-time.cases.ts';
+import { ventTimeText } from './vent-time.text.ts';
+import { ventTimeSheet } from './vent-time.ts';
 import { waterClassCases } from './water-class.cases.ts';
 import { waterClassText } from './water-class.text.ts';
 import { waterClassSheet } from './water-class.ts';
+import { workingPointCases } from './working-point.cases.ts';
+import { workingPointText } from './working-point.text.ts';
+import { workingPointSheet } from './working-point.ts';
 
 /** The sheets of compressed air, in the order of a menu. */
 export const airEntries: readonly SheetEntry[] = [
@@ -94,6 +139,21 @@ export const airEntries: readonly SheetEntry[] = [
   sheetEntry(receiverTimeSheet, receiverTimeCases, receiverTimeText),
   sheetEntry(receiverBandSheet, receiverBandCases, receiverBandText),
   sheetEntry(receiverVolumeSheet, receiverVolumeCases, receiverVolumeText),
+  sheetEntry(fittingLengthSheet, fittingLengthCases, fittingLengthText),
+  sheetEntry(airPipeLossSheet, airPipeLossCases, airPipeLossText),
+  sheetEntry(filterRegulatorSheet, filterRegulatorCases, filterRegulatorText),
+  sheetEntry(workingPointSheet, workingPointCases, workingPointText),
+  sheetEntry(sonicConductanceSheet, sonicConductanceCases, sonicConductanceText),
+  sheetEntry(restrictionFlowSheet, restrictionFlowCases, restrictionFlowText),
+  sheetEntry(seriesFlowSheet, seriesFlowCases, seriesFlowText),
+  sheetEntry(airFillTimeSheet, airFillTimeCases, airFillTimeText),
+  sheetEntry(ventTimeSheet, ventTimeCases, ventTimeText),
+  sheetEntry(pistonForceSheet, pistonForceCases, pistonForceText),
+  sheetEntry(leastPressureSheet, leastPressureCases, leastPressureText),
+  sheetEntry(strokeTimeSheet, strokeTimeCases, strokeTimeText),
+  sheetEntry(valveFactorSheet, valveFactorCases, valveFactorText),
+  sheetEntry(valveCvSheet, valveCvCases, valveCvText),
+  sheetEntry(storedEnergySheet, storedEnergyCases, storedEnergyText),
   sheetEntry(saturationSheet, saturationCases, saturationText),
   sheetEntry(humidAirSheet, humidAirCases, humidAirText),
   sheetEntry(pressureDewPointSheet, pressureDewPointCases, pressureDewPointText),

@@ -16,6 +16,8 @@ export const notes = {
   LOAD_RATIO_HIGH:
     'Load ratio over 0.5: a moving load slows down fast with every further loss of pressure (guide, memory: 0.5 moving, 0.7 slow or held, 0.85 clamping).',
   LOAD_RATIO_STALL: 'Load ratio of 1 or more: the cylinder stalls.',
+  VALVE_PILOT_PRESSURE:
+    'Under about 3 bar(g) valves with an internal pilot may not shift at all: some ask for 3 bar (a manual), others for 1.5 to 2.5 (memory).',
   CYLINDER_FRICTION_SHARE:
     'The friction share is a habit (memory: 0.9, or 0.85 under 40 mm of bore); a trade source puts the seals at 1 to 10 psi.',
 } as const;
