@@ -122,7 +122,7 @@ describe('the page of the demo book', () => {
     await page.getByText('revision 2', { exact: true }).waitFor();
     expect(await height.getAttribute('placeholder')).toBe('not known');
     await side(page, 'OXBOW', 'manifoldPressure').click();
-    await waitForText(panel(page), /not known: ask the plumber/);
+    await waitForText(panel(page), /the builder’s floor: tape from the slab to the surface/);
     // it can be answered where it is missed
     await panel(page).locator(`input[data-path="${surface}"]`).first().fill('2.55 m');
     await waitForText(rate(page, 'OXBOW'), /\d+\s*bottles\/h/);

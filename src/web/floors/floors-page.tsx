@@ -1,4 +1,5 @@
 import { lazy, type ReactElement, Suspense } from 'react';
+import { AskPart } from '../ask/ask-part.tsx';
 import { LineDrawing } from '../line/line-drawing.tsx';
 import { usePageState, useWords } from '../state/page-context.ts';
 import { FillPart } from '../supply/fill-part.tsx';
@@ -34,6 +35,7 @@ export const FloorsPage = (): ReactElement | null => {
             <Spine book={shown} assessment={assessment} left={left} right={right} />
             <RateLive floors={floors} />
             <FloorNotes floors={floors} />
+            <AskPart book={shown} floors={floors} />
             <SupplyPart book={shown} floors={floors} />
             <FillPart book={shown} floors={floors} />
             <WhenNear>

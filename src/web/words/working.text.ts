@@ -21,7 +21,6 @@ export const workingWords: Bundle = {
     'working.ask.product': 'ask the product room',
     'working.ask.electrician': 'ask the electrician',
     'working.ask.site': 'ask the site',
-    'working.decides': 'What would decide it: {place}',
     'working.ifSaid': '{verdict}, if what they said holds',
     'working.causes': 'What makes the width',
     'working.cause.given': '{percent}, with its own width',

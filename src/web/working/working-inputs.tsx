@@ -5,15 +5,9 @@ import type { Sheet } from '../../sheets/frame.ts';
 import { followOrigin } from '../commands/open-working.ts';
 import { QuantityField } from '../field/quantity-field.tsx';
 import { usePage, usePageState } from '../state/page-context.ts';
+import { isEditable } from './is-editable.ts';
 import { SheetValue } from './sheet-value.tsx';
 import { whomToAsk } from './whom-to-ask.ts';
-
-/** Only a quantity, a number or a word can be written in one field; a part of the book cannot. */
-const isEditable = (value: unknown): boolean =>
-  value === undefined ||
-  typeof value === 'string' ||
-  typeof value === 'number' ||
-  (typeof value === 'object' && value !== null && 'value' in value);
 
 const BookInput = ({ path, assumed }: { readonly path: string; readonly assumed: boolean }): ReactElement => {
   const { words } = usePage();

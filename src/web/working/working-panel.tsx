@@ -1,4 +1,5 @@
 import { type ReactElement, useEffect, useRef } from 'react';
+import { AskNext } from '../ask/ask-next.tsx';
 import { closeWorking, followOrigin, goBackTo } from '../commands/open-working.ts';
 import { floorClass } from '../floors/floor-class.ts';
 import { figureName, verdictText } from '../floors/verdict-text.ts';
@@ -139,7 +140,10 @@ const PanelContent = ({
         <div>
           {direct && figure !== undefined && (
             <>
-              <OpenPlaces paths={figure.missing} title={say('working.missing')} />
+              {at.finding !== undefined && <AskNext key={at.finding.id} finding={at.finding} />}
+              {at.finding === undefined && (
+                <OpenPlaces paths={figure.missing} title={say('working.missing')} />
+              )}
               <OpenPlaces paths={figure.assumed} title={say('spine.assumed')} />
             </>
           )}
@@ -149,14 +153,13 @@ const PanelContent = ({
                 {page.words.note(note)}
               </p>
             ))}
-          {direct && at.finding?.decides !== undefined && shown !== undefined && (
-            <p>{say('working.decides', { place: page.words.placeName(shown, at.finding.decides) })}</p>
-          )}
           {direct && at.id !== undefined && cautioned.has(at.id) && (
             <p className="small quiet">{say('caution.pressure')}</p>
           )}
           {direct && at.finding !== undefined && <Remedies floor={at.floor.floor} finding={at.finding} />}
-          {direct && at.finding !== undefined && <WidthCauses finding={at.finding} />}
+          {direct && at.finding !== undefined && at.finding.verdict !== 'unknown' && (
+            <WidthCauses finding={at.finding} />
+          )}
         </div>
       </div>
     </>
