@@ -5,6 +5,9 @@ import { ampacityIecSheet } from './ampacity-iec.ts';
 import { ampacityUsCases } from './ampacity-us.cases.ts';
 import { ampacityUsText } from './ampacity-us.text.ts';
 import { ampacityUsSheet } from './ampacity-us.ts';
+import { autotransformerCases } from './autotransformer.cases.ts';
+import { autotransformerText } from './autotransformer.text.ts';
+import { autotransformerSheet } from './autotransformer.ts';
 import { branchDeviceUsCases } from './branch-device-us.cases.ts';
 import { branchDeviceUsText } from './branch-device-us.text.ts';
 import { branchDeviceUsSheet } from './branch-device-us.ts';
@@ -14,15 +17,42 @@ import { conductorIecSheet } from './conductor-iec.ts';
 import { conductorUsCases } from './conductor-us.cases.ts';
 import { conductorUsText } from './conductor-us.text.ts';
 import { conductorUsSheet } from './conductor-us.ts';
+import { driveFrequencyCases } from './drive-frequency.cases.ts';
+import { driveFrequencyText } from './drive-frequency.text.ts';
+import { driveFrequencySheet } from './drive-frequency.ts';
+import { earthFaultLoopCases } from './earth-fault-loop.cases.ts';
+import { earthFaultLoopText } from './earth-fault-loop.text.ts';
+import { earthFaultLoopSheet } from './earth-fault-loop.ts';
+import { earthingCases } from './earthing.cases.ts';
+import { earthingText } from './earthing.text.ts';
+import { earthingSheet } from './earthing.ts';
+import { energyShiftCases } from './energy-shift.cases.ts';
+import { energyShiftText } from './energy-shift.text.ts';
+import { energyShiftSheet } from './energy-shift.ts';
+import { faultPointToPointCases } from './fault-point-to-point.cases.ts';
+import { faultPointToPointText } from './fault-point-to-point.text.ts';
+import { faultPointToPointSheet } from './fault-point-to-point.ts';
+import { faultVectorCases } from './fault-vector.cases.ts';
+import { faultVectorText } from './fault-vector.text.ts';
+import { faultVectorSheet } from './fault-vector.ts';
 import { feederUsCases } from './feeder-us.cases.ts';
 import { feederUsText } from './feeder-us.text.ts';
 import { feederUsSheet } from './feeder-us.ts';
+import { frequencyChangeCases } from './frequency-change.cases.ts';
+import { frequencyChangeText } from './frequency-change.text.ts';
+import { frequencyChangeSheet } from './frequency-change.ts';
 import { groundingConductorUsCases } from './grounding-conductor-us.cases.ts';
 import { groundingConductorUsText } from './grounding-conductor-us.text.ts';
 import { groundingConductorUsSheet } from './grounding-conductor-us.ts';
+import { heaterCases } from './heater.cases.ts';
+import { heaterText } from './heater.text.ts';
+import { heaterSheet } from './heater.ts';
 import { impedanceUsCases } from './impedance-us.cases.ts';
 import { impedanceUsText } from './impedance-us.text.ts';
 import { impedanceUsSheet } from './impedance-us.ts';
+import { lineCurrentsCases } from './line-currents.cases.ts';
+import { lineCurrentsText } from './line-currents.text.ts';
+import { lineCurrentsSheet } from './line-currents.ts';
 import { lockedRotorCases } from './locked-rotor.cases.ts';
 import { lockedRotorText } from './locked-rotor.text.ts';
 import { lockedRotorSheet } from './locked-rotor.ts';
@@ -38,24 +68,57 @@ import { motorCurrentUsSheet } from './motor-current-us.ts';
 import { motorInputCases } from './motor-input.cases.ts';
 import { motorInputText } from './motor-input.text.ts';
 import { motorInputSheet } from './motor-input.ts';
+import { motorOn50HzCases } from './motor-on-50-hz.cases.ts';
+import { motorOn50HzText } from './motor-on-50-hz.text.ts';
+import { motorOn50HzSheet } from './motor-on-50-hz.ts';
+import { motorSpeedCases } from './motor-speed.cases.ts';
+import { motorSpeedText } from './motor-speed.text.ts';
+import { motorSpeedSheet } from './motor-speed.ts';
 import { motorStartCases } from './motor-start.cases.ts';
 import { motorStartText } from './motor-start.text.ts';
 import { motorStartSheet } from './motor-start.ts';
+import { offVoltageCases } from './off-voltage.cases.ts';
+import { offVoltageText } from './off-voltage.text.ts';
+import { offVoltageSheet } from './off-voltage.ts';
 import { overloadSettingCases } from './overload-setting.cases.ts';
 import { overloadSettingText } from './overload-setting.text.ts';
 import { overloadSettingSheet } from './overload-setting.ts';
+import { panelFaultCases } from './panel-fault.cases.ts';
+import { panelFaultText } from './panel-fault.text.ts';
+import { panelFaultSheet } from './panel-fault.ts';
+import { residualVoltageCases } from './residual-voltage.cases.ts';
+import { residualVoltageText } from './residual-voltage.text.ts';
+import { residualVoltageSheet } from './residual-voltage.ts';
 import { resistanceIecCases } from './resistance-iec.cases.ts';
 import { resistanceIecText } from './resistance-iec.text.ts';
 import { resistanceIecSheet } from './resistance-iec.ts';
 import { standardDeviceCases } from './standard-device.cases.ts';
 import { standardDeviceText } from './standard-device.text.ts';
 import { standardDeviceSheet } from './standard-device.ts';
+import { supplyToleranceCases } from './supply-tolerance.cases.ts';
+import { supplyToleranceText } from './supply-tolerance.text.ts';
+import { supplyToleranceSheet } from './supply-tolerance.ts';
+import { transformerDeviceUsCases } from './transformer-device-us.cases.ts';
+import { transformerDeviceUsText } from './transformer-device-us.text.ts';
+import { transformerDeviceUsSheet } from './transformer-device-us.ts';
+import { transformerFaultCases } from './transformer-fault.cases.ts';
+import { transformerFaultText } from './transformer-fault.text.ts';
+import { transformerFaultSheet } from './transformer-fault.ts';
+import { transformerSizeCases } from './transformer-size.cases.ts';
+import { transformerSizeText } from './transformer-size.text.ts';
+import { transformerSizeSheet } from './transformer-size.ts';
+import { unbalanceDeratingCases } from './unbalance-derating.cases.ts';
+import { unbalanceDeratingText } from './unbalance-derating.text.ts';
+import { unbalanceDeratingSheet } from './unbalance-derating.ts';
 import { voltageDropCases } from './voltage-drop.cases.ts';
 import { voltageDropText } from './voltage-drop.text.ts';
 import { voltageDropSheet } from './voltage-drop.ts';
 import { voltageDropIecCases } from './voltage-drop-iec.cases.ts';
 import { voltageDropIecText } from './voltage-drop-iec.text.ts';
 import { voltageDropIecSheet } from './voltage-drop-iec.ts';
+import { voltageUnbalanceCases } from './voltage-unbalance.cases.ts';
+import { voltageUnbalanceText } from './voltage-unbalance.text.ts';
+import { voltageUnbalanceSheet } from './voltage-unbalance.ts';
 import { wireGaugeCases } from './wire-gauge.cases.ts';
 import { wireGaugeText } from './wire-gauge.text.ts';
 import { wireGaugeSheet } from './wire-gauge.ts';
@@ -82,4 +145,25 @@ export const powerEntries: readonly SheetEntry[] = [
   sheetEntry(voltageDropSheet, voltageDropCases, voltageDropText),
   sheetEntry(voltageDropIecSheet, voltageDropIecCases, voltageDropIecText),
   sheetEntry(groundingConductorUsSheet, groundingConductorUsCases, groundingConductorUsText),
+  sheetEntry(transformerFaultSheet, transformerFaultCases, transformerFaultText),
+  sheetEntry(faultPointToPointSheet, faultPointToPointCases, faultPointToPointText),
+  sheetEntry(faultVectorSheet, faultVectorCases, faultVectorText),
+  sheetEntry(panelFaultSheet, panelFaultCases, panelFaultText),
+  sheetEntry(transformerSizeSheet, transformerSizeCases, transformerSizeText),
+  sheetEntry(transformerDeviceUsSheet, transformerDeviceUsCases, transformerDeviceUsText),
+  sheetEntry(autotransformerSheet, autotransformerCases, autotransformerText),
+  sheetEntry(voltageUnbalanceSheet, voltageUnbalanceCases, voltageUnbalanceText),
+  sheetEntry(unbalanceDeratingSheet, unbalanceDeratingCases, unbalanceDeratingText),
+  sheetEntry(lineCurrentsSheet, lineCurrentsCases, lineCurrentsText),
+  sheetEntry(heaterSheet, heaterCases, heaterText),
+  sheetEntry(offVoltageSheet, offVoltageCases, offVoltageText),
+  sheetEntry(supplyToleranceSheet, supplyToleranceCases, supplyToleranceText),
+  sheetEntry(frequencyChangeSheet, frequencyChangeCases, frequencyChangeText),
+  sheetEntry(motorSpeedSheet, motorSpeedCases, motorSpeedText),
+  sheetEntry(driveFrequencySheet, driveFrequencyCases, driveFrequencyText),
+  sheetEntry(motorOn50HzSheet, motorOn50HzCases, motorOn50HzText),
+  sheetEntry(energyShiftSheet, energyShiftCases, energyShiftText),
+  sheetEntry(earthingSheet, earthingCases, earthingText),
+  sheetEntry(earthFaultLoopSheet, earthFaultLoopCases, earthFaultLoopText),
+  sheetEntry(residualVoltageSheet, residualVoltageCases, residualVoltageText),
 ];

@@ -34,7 +34,8 @@ const notes = {
     'The supply ahead of the transformer is taken as unlimited; the utility’s written figure with its date replaces this.',
   COLD_CONDUCTOR:
     'The greatest fault current runs through a cold conductor (20 to 25 °C): resistance at 75 °C gives too little.',
-  NEMA_RATINGS_END: 'Ratings beyond the rows of the table are refused, never extrapolated.',
+  UNBALANCE_OVER_1:
+    'Over 1 %: motors are to be derated (NEMA MG 1). ANSI C84.1 allows a utility 3 % at no load.',
   FEEDER_OTHER_LOADS_DISPUTED:
     'With other loads (NEC 430.63) practitioners dispute whether the sum is a least or a greatest rating; here it stands as the greatest.',
   DEVICE_FROM_MEMORY:
