@@ -23,9 +23,9 @@ import { dryerCapacitySheet } from './dryer-capacity.ts';
 import { dryerChoiceCases } from './dryer-choice.cases.ts';
 import { dryerChoiceText } from './dryer-choice.text.ts';
 import { dryerChoiceSheet } from './dryer-choice.ts';
-import { airFillTimeCases } from './fill-time.cases.ts';
-import { airFillTimeText } from './fill-time.text.ts';
-import { airFillTimeSheet } from './fill-time.ts';
+import { fillingTimeCases } from './filling-time.cases.ts';
+import { fillingTimeText } from './filling-time.text.ts';
+import { fillingTimeSheet } from './filling-time.ts';
 import { filterRegulatorCases } from './filter-regulator.cases.ts';
 import { filterRegulatorText } from './filter-regulator.text.ts';
 import { filterRegulatorSheet } from './filter-regulator.ts';
@@ -50,6 +50,9 @@ import { leakStepsSheet } from './leak-steps.ts';
 import { leastPressureCases } from './least-pressure.cases.ts';
 import { leastPressureText } from './least-pressure.text.ts';
 import { leastPressureSheet } from './least-pressure.ts';
+import { lineLossCases } from './line-loss.cases.ts';
+import { lineLossText } from './line-loss.text.ts';
+import { lineLossSheet } from './line-loss.ts';
 import { massToFreeAirCases } from './mass-to-free-air.cases.ts';
 import { massToFreeAirText } from './mass-to-free-air.text.ts';
 import { massToFreeAirSheet } from './mass-to-free-air.ts';
@@ -62,9 +65,6 @@ import { oilClassSheet } from './oil-class.ts';
 import { particleClassCases } from './particle-class.cases.ts';
 import { particleClassText } from './particle-class.text.ts';
 import { particleClassSheet } from './particle-class.ts';
-import { airPipeLossCases } from './pipe-loss.cases.ts';
-import { airPipeLossText } from './pipe-loss.text.ts';
-import { airPipeLossSheet } from './pipe-loss.ts';
 import { pistonForceCases } from './piston-force.cases.ts';
 import { pistonForceText } from './piston-force.text.ts';
 import { pistonForceSheet } from './piston-force.ts';
@@ -140,13 +140,13 @@ export const airEntries: readonly SheetEntry[] = [
   sheetEntry(receiverBandSheet, receiverBandCases, receiverBandText),
   sheetEntry(receiverVolumeSheet, receiverVolumeCases, receiverVolumeText),
   sheetEntry(fittingLengthSheet, fittingLengthCases, fittingLengthText),
-  sheetEntry(airPipeLossSheet, airPipeLossCases, airPipeLossText),
+  sheetEntry(lineLossSheet, lineLossCases, lineLossText),
   sheetEntry(filterRegulatorSheet, filterRegulatorCases, filterRegulatorText),
   sheetEntry(workingPointSheet, workingPointCases, workingPointText),
   sheetEntry(sonicConductanceSheet, sonicConductanceCases, sonicConductanceText),
   sheetEntry(restrictionFlowSheet, restrictionFlowCases, restrictionFlowText),
   sheetEntry(seriesFlowSheet, seriesFlowCases, seriesFlowText),
-  sheetEntry(airFillTimeSheet, airFillTimeCases, airFillTimeText),
+  sheetEntry(fillingTimeSheet, fillingTimeCases, fillingTimeText),
   sheetEntry(ventTimeSheet, ventTimeCases, ventTimeText),
   sheetEntry(pistonForceSheet, pistonForceCases, pistonForceText),
   sheetEntry(leastPressureSheet, leastPressureCases, leastPressureText),

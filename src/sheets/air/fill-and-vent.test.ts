@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { Solver } from 'odex';
 import { expect, it } from 'vitest';
-import { fillTime } from './fill-time.ts';
+import { fillTime } from './filling-time.ts';
 import { restrictionFlow } from './restriction-flow.ts';
 import { ventTime } from './vent-time.ts';
 

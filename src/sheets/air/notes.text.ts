@@ -24,7 +24,7 @@ export const notes = {
 
 /** Sentences of problems that more than one sheet of air finds. */
 export const problems = {
-  AIR_BELOW_VACUUM: '{path}: {given} Pa gauge is below absolute zero pressure at this atmosphere.',
+  AIR_BELOW_VACUUM: '{path}: "{given}" is below absolute zero pressure at this atmosphere.',
   CYLINDER_ROD: 'The rod cannot be as thick as the bore or thicker.',
   DEW_POINT_RANGE:
     'The vapour pressure has no dew point between -100 and 200 degC, where the equations of saturation hold.',

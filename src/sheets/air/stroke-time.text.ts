@@ -43,7 +43,8 @@ export const strokeTimeText: SheetText = {
     },
     problems: {
       CYLINDER_ROD: problems.CYLINDER_ROD,
-      STROKE_STALLS: 'At {given} Pa the cylinder does not move: load and friction need {allowed} Pa.',
+      STROKE_STALLS:
+        'At "{given}" the cylinder does not move: load and friction stall it at {bar} bar(g), {psi} psig.',
     },
     options: { direction: directionWords },
   },

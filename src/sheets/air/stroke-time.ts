@@ -4,7 +4,7 @@ import { defineSheet } from '../frame.ts';
 import { criticalRatios, forces, roomTemperatures, standardAtmospheres, supplyPressures } from './bounds.ts';
 import { rodProblems } from './cylinder-areas.ts';
 import { normalPressure, normalTemperature } from './dry-air.ts';
-import { adiabaticIndex } from './fill-time.ts';
+import { adiabaticIndex } from './filling-time.ts';
 import { type Direction, directions, drivenAreas } from './piston-force.ts';
 import { iso6358, twoSolutions } from './sources.ts';
 import { netForce, type Stroke, strokeTimes } from './stroke-motion.ts';
@@ -135,9 +135,10 @@ export const strokeTimeSheet = defineSheet({
     if (rod.length > 0) return rod;
     const { driven } = drivenAreas(i.bore, i.rod, i.direction);
     const stall = (i.load + i.friction) / driven;
-    return i.pressure > stall
-      ? []
-      : [{ code: 'STROKE_STALLS', path: 'pressure', given: i.pressure, allowed: `> ${stall}` }];
+    if (i.pressure > stall) return [];
+    // the sentence is read in both systems of units
+    const parts = { bar: (stall / 1e5).toFixed(2), psi: (stall / 6894.757).toFixed(1) };
+    return [{ code: 'STROKE_STALLS', path: 'pressure', given: i.pressure, allowed: `> ${stall}`, parts }];
   },
   compute: (i: StrokeTimeInputs) => {
     const stroke = strokeOf(i);

@@ -11,7 +11,7 @@ import {
   vessels,
 } from './bounds.ts';
 import { normalPressure, normalTemperature } from './dry-air.ts';
-import { adiabaticIndex } from './fill-time.ts';
+import { adiabaticIndex } from './filling-time.ts';
 import { iso6358, twoSolutions } from './sources.ts';
 
 /**

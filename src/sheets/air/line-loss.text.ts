@@ -2,7 +2,7 @@ import type { SheetText } from '../sheet-text.ts';
 import { notes as waterNotes } from '../water/notes.text.ts';
 import { notes } from './notes.text.ts';
 
-export const airPipeLossText: SheetText = {
+export const lineLossText: SheetText = {
   en: {
     title: 'Pressure loss of an air pipe',
     about:

@@ -10,7 +10,7 @@ const inputs = {
   atmosphere: 101300,
 };
 
-export const airFillTimeCases: readonly SheetCase[] = [
+export const fillingTimeCases: readonly SheetCase[] = [
   {
     name: '10 L through C 2, b 0.3 from 1.013 to 6.5 bar(a) at 7 bar(a): 4.679 s, adiabatic 3.342 s',
     source: twoSolutions,

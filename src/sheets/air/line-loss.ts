@@ -94,7 +94,7 @@ export const empiricalLossHigh = (
   return (450 * (1000 * normalFlow) ** 1.85 * length * 1e5) / (d ** 5 * (upstream / 1e5));
 };
 
-interface PipeLossInputs {
+interface LineLossInputs {
   readonly flow: number;
   readonly pressure: number;
   readonly atmosphere: number;
@@ -105,16 +105,16 @@ interface PipeLossInputs {
   readonly roughness: number;
 }
 
-const runOf = (i: PipeLossInputs): AirRun =>
+const runOf = (i: LineLossInputs): AirRun =>
   airRun(normalDensity * i.flow, i.bore, i.length + i.fittings, i.roughness, i.temperature);
 
-const choke = (i: PipeLossInputs): Problem[] =>
+const choke = (i: LineLossInputs): Problem[] =>
   Number.isNaN(airPipeLoss(i.pressure + i.atmosphere, runOf(i), i.temperature))
     ? [{ code: 'AIR_PIPE_CHOKES', path: 'flow', given: i.flow }]
     : [];
 
-export const airPipeLossSheet = defineSheet({
-  id: 'air/pipe-loss',
+export const lineLossSheet = defineSheet({
+  id: 'air/line-loss',
   version: 1,
   inputs: {
     flow: numberField('normalAirFlow', 'q_n', normalFlows),
@@ -172,7 +172,7 @@ export const airPipeLossSheet = defineSheet({
     const rough = roughnessProblems([i.roughness], [i.bore]);
     return rough.length > 0 ? rough : choke(i);
   },
-  compute: (i: PipeLossInputs) => {
+  compute: (i: LineLossInputs) => {
     const upstream = i.pressure + i.atmosphere;
     const run = runOf(i);
     const loss = airPipeLoss(upstream, run, i.temperature);

@@ -47,7 +47,7 @@ export const fillTime = (
   return scale * (choked + (1 - b) * (angle(end) - angle(start)));
 };
 
-interface FillTimeInputs {
+interface FillingTimeInputs {
   readonly volume: number;
   readonly conductance: number;
   readonly criticalRatio: number;
@@ -58,8 +58,8 @@ interface FillTimeInputs {
   readonly temperature: number;
 }
 
-export const airFillTimeSheet = defineSheet({
-  id: 'air/fill-time',
+export const fillingTimeSheet = defineSheet({
+  id: 'air/filling-time',
   version: 1,
   inputs: {
     volume: numberField('volume', 'V', vessels),
@@ -94,7 +94,7 @@ export const airFillTimeSheet = defineSheet({
       ...(start > end ? [{ code: 'FILL_FALLS', path: 'start', given: start, allowed: `<= ${end}` }] : []),
     ];
   },
-  compute: (i: FillTimeInputs) => {
+  compute: (i: FillingTimeInputs) => {
     const longest = fillTime(
       i.volume,
       i.conductance,

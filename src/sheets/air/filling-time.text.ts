@@ -1,7 +1,7 @@
 import type { SheetText } from '../sheet-text.ts';
 import { notes, problems } from './notes.text.ts';
 
-export const airFillTimeText: SheetText = {
+export const fillingTimeText: SheetText = {
   en: {
     title: 'Time to fill a volume with air',
     about: 'Time in which a tank or a machine comes up to pressure through a valve or a chain.',

@@ -14,7 +14,7 @@ const short = {
   roughness: 0.045e-3,
 };
 
-export const airPipeLossCases: readonly SheetCase[] = [
+export const lineLossCases: readonly SheetCase[] = [
   ...(
     [
       ['1', 1.049, 20, 0.102],

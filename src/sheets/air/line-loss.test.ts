@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { runSheet } from '../frame.ts';
 import { normalDensity } from './dry-air.ts';
-import { airPipeLoss, airPipeLossSheet, airRun, airViscosity } from './pipe-loss.ts';
+import { airPipeLoss, airRun, airViscosity, lineLossSheet } from './line-loss.ts';
 
 const lossOf = (flow: number, length: number, pressure = 7e5) =>
   airPipeLoss(pressure, airRun(normalDensity * flow, 0.02, length, 4.5e-5, 293.15), 293.15);
@@ -41,7 +41,7 @@ it('two halves of a pipe lose what the whole loses', () => {
 });
 
 it('a pipe that chokes is refused with words', () => {
-  const run = runSheet(airPipeLossSheet, { flow: 1, pressure: 6e5, bore: 0.01, length: 10, roughness: 0 });
+  const run = runSheet(lineLossSheet, { flow: 1, pressure: 6e5, bore: 0.01, length: 10, roughness: 0 });
   expect(run.ok ? [] : run.problems.map(({ code }) => code)).toEqual(['AIR_PIPE_CHOKES']);
 });
 
