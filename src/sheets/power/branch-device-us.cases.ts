@@ -48,6 +48,13 @@ export const branchDeviceUsCases: readonly SheetCase[] = [
     tolerance: exact,
   },
   {
+    name: 'NEC 430.52 exception 2, fuse: 400 % up to a fuse of 600 A, 300 % over it: 160 A may have 600 A, not 640 A',
+    source: { ...necMotorArticle, place: '430.52(C)(1), exception 2', mark: 'read' },
+    inputs: { current: 160, motor: 'polyphase', device: 'non-time-delay-fuse' },
+    outputs: { rating: 500, ceiling: 600, highestRating: 600 },
+    tolerance: exact,
+  },
+  {
     name: 'machine of four motors: 5 hp at 208 V, 16.7 A by breaker: 45 A',
     source: machineExample,
     inputs: { current: 16.7, motor: 'polyphase', device: 'inverse-time-breaker' },

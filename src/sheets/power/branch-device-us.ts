@@ -16,17 +16,20 @@ import { beyondTable } from './table-problem.ts';
 const listOf = (device: BranchDevice): RatingList =>
   device === 'inverse-time-breaker' ? 'us-breaker' : 'us-fuse';
 
-/** Share of the current that no increase may exceed (430.52(C)(1), exceptions 2). */
-const ceilingShare = (current: number, motor: BranchMotor, device: BranchDevice): number => {
+/** Fuses up to this rating may go to 400 %, larger ones to 300 %. */
+const largeFuse = 600;
+
+/** Current that no increase may exceed (430.52(C)(1), exceptions 2; of instantaneous trip (C)(3)). */
+const ceilingOf = (current: number, motor: BranchMotor, device: BranchDevice): number => {
   switch (device) {
     case 'non-time-delay-fuse':
-      return 4 * current > 600 ? 3 : 4;
+      return Math.max(Math.min(4 * current, largeFuse), 3 * current);
     case 'time-delay-fuse':
-      return 2.25;
+      return 2.25 * current;
     case 'inverse-time-breaker':
-      return current > 100 ? 3 : 4;
+      return (current > 100 ? 3 : 4) * current;
     case 'instantaneous-trip-breaker':
-      return motor === 'design-b-energy-efficient' ? 17 : 13;
+      return (motor === 'design-b-energy-efficient' ? 17 : 13) * current;
   }
 };
 
@@ -57,8 +60,8 @@ export const branchDeviceUs = (
 ): BranchDeviceAnswer | undefined => {
   const share = branchDeviceShares[motor][branchDevices.indexOf(device)]!;
   const computed = share * current;
-  const most = ceilingShare(current, motor, device);
-  const ceiling = most * current;
+  const ceiling = ceilingOf(current, motor, device);
+  const most = ceiling / current;
   if (device === 'instantaneous-trip-breaker') {
     return { share, computed, rating: computed, ceilingShare: most, ceiling, highestRating: ceiling };
   }

@@ -1,5 +1,6 @@
 import type { SheetCase } from '../sheet-case.ts';
 import { journeymanTest, machineExample, necStudyNotes } from './sources.ts';
+import { ampacityTable } from './us-conductors.ts';
 
 const exact = { relative: 1e-9, reason: 'an exact product and figures of a table' } as const;
 const plain = { insulation: '75', terminals: '75', ambient: 303.15, conductors: 3, edition: 'from-2011' };
@@ -26,6 +27,14 @@ export const conductorUsCases: readonly SheetCase[] = [
     inputs: { ...plain, current: 52, load: 'motor' },
     outputs: { needed: 65, size: '6 AWG', allowed: 65 },
     tolerance: exact,
+  },
+  {
+    name: 'table 310.16: 18 A at 60 °C terminals: 12 AWG from 2011 on, 14 AWG in 2008, and that is said',
+    source: ampacityTable,
+    inputs: { ...plain, insulation: '60', terminals: '60', current: 18, load: 'ampacity-as-given' },
+    outputs: { size: '12 AWG', allowed: 20 },
+    tolerance: exact,
+    notes: ['EDITION_OTHER_SIZE'],
   },
   {
     name: 'machine of four motors: 71.9 A wants 4 AWG in the 75 °C column',

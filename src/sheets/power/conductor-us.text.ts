@@ -30,6 +30,7 @@ export const conductorUsText: SheetText = {
         'SMALL_CONDUCTOR',
         'TABLE_CURRENT_NOT_NAMEPLATE',
       ),
+      EDITION_OTHER_SIZE: 'The other edition of the table gives another size here: {other}.',
       CHECK_DROP_TOO: 'A long run may need more than this for its voltage drop.',
     },
     problems: problemsOf('POWER_OFF_TABLE', 'POWER_BEYOND_TABLE'),

@@ -72,6 +72,11 @@ export const conductorUsSheet = defineSheet({
     always('NEC_310_16'),
     { code: 'TERMINALS_75', broken: ({ terminals }) => terminals === '75' },
     { code: 'SMALL_CONDUCTOR', broken: (_, { size }) => ['14 AWG', '12 AWG', '10 AWG'].includes(size) },
+    {
+      code: 'EDITION_OTHER_SIZE',
+      broken: (i, { size }) => otherEdition(i) !== size,
+      parts: (i) => ({ other: otherEdition(i) ?? '-' }),
+    },
     always('CHECK_DROP_TOO'),
     { code: 'TABLE_CURRENT_NOT_NAMEPLATE', broken: ({ load }) => load === 'motor' },
   ],
@@ -89,3 +94,10 @@ export const conductorUsSheet = defineSheet({
     return { needed, size, allowed, tableNeeded: (needed * table) / corrected };
   },
 });
+
+/** Size that the other edition of the table would give. */
+const otherEdition = (i: ConductorUsInputs): string | undefined =>
+  conductorUs(usLoadFactor(i.load) * i.current, {
+    ...i,
+    edition: i.edition === 'from-2011' ? 'to-2008' : 'from-2011',
+  })?.size;

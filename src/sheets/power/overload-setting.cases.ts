@@ -1,5 +1,5 @@
 import type { SheetCase } from '../sheet-case.ts';
-import { necExampleD8, switchgearAppendix } from './sources.ts';
+import { necExampleD8, necMotorArticle, switchgearAppendix } from './sources.ts';
 
 const printed = { absolute: 0.05, reason: 'printed to a tenth of an ampere' } as const;
 
@@ -21,7 +21,7 @@ export const overloadSettingCases: readonly SheetCase[] = [
   },
   {
     name: 'NEC 430.32: without either mark 115 % and 130 %',
-    source: necExampleD8,
+    source: necMotorArticle,
     inputs: { current: 20, rule: 'us', mark: 'neither', place: 'in-line' },
     outputs: { highest: 23, ceiling: 26 },
     tolerance: printed,

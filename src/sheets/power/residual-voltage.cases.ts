@@ -5,7 +5,7 @@ export const residualVoltageCases: readonly SheetCase[] = [
     name: 'a filter on 400 V, 565.7 V peak, 1 Mohm and 1 uF: 2.2437 s to 60 V, 3.81 V after 5 s',
     source: {
       title: 'discharge of a capacitor',
-      place: 'Runge-Kutta and closed form by hand',
+      place: 'closed form by hand',
       mark: 'computed',
     },
     inputs: { peak: 565.685, resistance: 1e6, capacitance: 1e-6, allowed: 60 },
