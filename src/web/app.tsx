@@ -3,8 +3,6 @@ import { loadBook } from './commands/load-book.ts';
 import { closeWorking } from './commands/open-working.ts';
 import { redoEdit, undoEdit } from './commands/undo-edit.ts';
 import { FloorsPage } from './floors/floors-page.tsx';
-import { SheetPage } from './sheets/sheet-page.tsx';
-import { SheetsPage } from './sheets/sheets-page.tsx';
 import { GoContext, GoLink } from './shell/go-link.tsx';
 import { Notices } from './shell/notices.tsx';
 import { PageHead } from './shell/page-head.tsx';
@@ -13,6 +11,9 @@ import { usePage, usePageState } from './state/page-context.ts';
 
 // one writes a book now and then: the figures stand without waiting for it
 const BookPage = lazy(() => import('./book-page/book-page.tsx').then((m) => ({ default: m.BookPage })));
+
+// a hundred sheets and their words, of which a floor opens two dozen
+const SheetsDoor = lazy(() => import('./sheets/sheets-door.tsx').then((m) => ({ default: m.SheetsDoor })));
 
 const BookMessage = (): ReactElement => {
   const { load, problems } = usePageState();
@@ -35,8 +36,13 @@ const BookMessage = (): ReactElement => {
 const Shown = ({ route }: { readonly route: Route }): ReactElement => {
   const { load } = usePageState();
   const { words } = usePage();
-  if (route.page === 'sheets') return <SheetsPage />;
-  if (route.page === 'sheet') return <SheetPage key={route.sheet} id={route.sheet} inputs={route.inputs} />;
+  if (route.page === 'sheets' || route.page === 'sheet') {
+    return (
+      <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
+        <SheetsDoor route={route} />
+      </Suspense>
+    );
+  }
   if (route.page === 'nowhere') return <p className="message">{words.say('page.noSuchPage')}</p>;
   if (load === 'ready' && route.page === 'write') {
     return (

@@ -7,7 +7,6 @@ import './style/panel.css';
 import './style/parts.css';
 import './style/book.css';
 import './style/ask.css';
-import './style/first-book.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { makeClient } from '../server/client.ts';

@@ -1,8 +1,7 @@
 import type { Sheet } from '../../sheets/frame.ts';
-import { registry } from '../../sheets/registry.ts';
-import type { SheetEntry } from '../../sheets/sheet-entry.ts';
+import { floorSheets } from '../words/all-words.ts';
 
-/** A sheet with its evidence and words, by its name. */
-export const sheetEntryById = (id: string): SheetEntry | undefined => registry.get(id);
+const byId = new Map(floorSheets.map(({ sheet }) => [sheet.id, sheet]));
 
-export const sheetById = (id: string): Sheet | undefined => sheetEntryById(id)?.sheet;
+/** A sheet that a figure of a floor opens, by its name. */
+export const sheetById = (id: string): Sheet | undefined => byId.get(id);

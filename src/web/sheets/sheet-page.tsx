@@ -1,5 +1,6 @@
 import { type ReactElement, useState } from 'react';
 import { runSheet, type Value } from '../../sheets/frame.ts';
+import { registry } from '../../sheets/registry.ts';
 import { unverifiedOutputs } from '../../sheets/unverified-outputs.ts';
 import { GoLink } from '../shell/go-link.tsx';
 import { sheetAddress } from '../shell/route.ts';
@@ -8,7 +9,6 @@ import { Formula } from '../working/formula.tsx';
 import { SheetValue } from '../working/sheet-value.tsx';
 import { sourceText } from '../working/working-body.tsx';
 import { readSheetText } from './read-sheet-text.ts';
-import { sheetEntryById } from './sheet-by-id.ts';
 import { SheetEvidence } from './sheet-evidence.tsx';
 import { SheetField } from './sheet-field.tsx';
 
@@ -18,7 +18,7 @@ type Texts = Readonly<Record<string, string>>;
 export const SheetPage = ({ id, inputs }: { readonly id: string; readonly inputs: Texts }): ReactElement => {
   const words = useWords();
   const { say } = words;
-  const entry = sheetEntryById(id);
+  const entry = registry.get(id);
   const [texts, setTexts] = useState<Texts>(inputs);
   if (entry === undefined) return <p className="message">{say('sheets.missing')}</p>;
   const { sheet } = entry;

@@ -1,19 +1,23 @@
 import { bookProblemText } from '../../book/index.ts';
 import { kindText, quantityProblemText } from '../../quantity/index.ts';
 import { sheetProblemText } from '../../sheets/problems.text.ts';
-import { registry } from '../../sheets/registry.ts';
+import { rateEntries } from '../../sheets/rate/entries.ts';
+import type { SheetEntry } from '../../sheets/sheet-entry.ts';
+import { waterEntries } from '../../sheets/water/entries.ts';
 import { type Catalogue, flattened, makeCatalogue, prefixed, sharedWords } from '../../text/index.ts';
 import { askWords } from './ask.text.ts';
 import { bookWords } from './book.text.ts';
 import { fieldWords } from './fields.text.ts';
-import { firstBookWords } from './first-book.text.ts';
 import { floorsWords } from './floors.text.ts';
 import { pageWords } from './page.text.ts';
 import { schemaWords } from './schema-words.ts';
 import { workingWords } from './working.text.ts';
 
-/** Every word that the pages may say. */
-export const allWords = (): Catalogue =>
+/** Sheets that a figure of a floor opens; the words of the others come with the page of sheets. */
+export const floorSheets: readonly SheetEntry[] = [...waterEntries, ...rateEntries];
+
+/** Every word that the pages may say, with those of some sheets. */
+export const allWords = (sheets: readonly SheetEntry[] = floorSheets): Catalogue =>
   makeCatalogue([
     ...sharedWords,
     quantityProblemText,
@@ -24,11 +28,10 @@ export const allWords = (): Catalogue =>
     fieldWords,
     bookWords,
     pageWords,
-    firstBookWords,
     floorsWords,
     workingWords,
     askWords,
-    ...[...registry.values()].flatMap(({ sheet, text }) => [
+    ...sheets.flatMap(({ sheet, text }) => [
       flattened(`sheet.${sheet.id}`, text),
       // a note and a problem are found by their code alone, wherever they come up
       flattened('', { en: text.en.notes }),

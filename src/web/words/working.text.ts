@@ -71,6 +71,8 @@ export const workingWords: Bundle = {
     'sheets.title': 'Sheets',
     'sheets.about': 'Every calculation of this book, each with its formula, source and limits.',
     'sheets.discipline.water': 'Water',
+    'sheets.discipline.air': 'Air',
+    'sheets.discipline.power': 'Power',
     'sheets.back': 'All sheets',
     'sheets.missing': 'There is no sheet of this name.',
     'sheets.compute': 'Fill in what goes in; what comes out follows as you type.',

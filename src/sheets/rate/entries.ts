@@ -1,0 +1,37 @@
+import { type SheetEntry, sheetEntry } from '../sheet-entry.ts';
+import { bottleRateCases } from './bottle-rate.cases.ts';
+import { bottleRateText } from './bottle-rate.text.ts';
+import { bottleRateSheet } from './bottle-rate.ts';
+import { fillStationTimeCases } from './fill-station-time.cases.ts';
+import { fillStationTimeText } from './fill-station-time.text.ts';
+import { fillStationTimeSheet } from './fill-station-time.ts';
+import { fillTimeLeftCases } from './fill-time-left.cases.ts';
+import { fillTimeLeftText } from './fill-time-left.text.ts';
+import { fillTimeLeftSheet } from './fill-time-left.ts';
+import { indexPeriodCases } from './index-period.cases.ts';
+import { indexPeriodText } from './index-period.text.ts';
+import { indexPeriodSheet } from './index-period.ts';
+import { loopPeriodCases } from './loop-period.cases.ts';
+import { loopPeriodText } from './loop-period.text.ts';
+import { loopPeriodSheet } from './loop-period.ts';
+import { meanDrawCases } from './mean-draw.cases.ts';
+import { meanDrawText } from './mean-draw.text.ts';
+import { meanDrawSheet } from './mean-draw.ts';
+import { meanOfRunCases } from './mean-of-run.cases.ts';
+import { meanOfRunText } from './mean-of-run.text.ts';
+import { meanOfRunSheet } from './mean-of-run.ts';
+import { stationRateCases } from './station-rate.cases.ts';
+import { stationRateText } from './station-rate.text.ts';
+import { stationRateSheet } from './station-rate.ts';
+
+/** The sheets of rate: stations, the loop that decides, the rates. */
+export const rateEntries: readonly SheetEntry[] = [
+  sheetEntry(bottleRateSheet, bottleRateCases, bottleRateText),
+  sheetEntry(indexPeriodSheet, indexPeriodCases, indexPeriodText),
+  sheetEntry(fillStationTimeSheet, fillStationTimeCases, fillStationTimeText),
+  sheetEntry(loopPeriodSheet, loopPeriodCases, loopPeriodText),
+  sheetEntry(fillTimeLeftSheet, fillTimeLeftCases, fillTimeLeftText),
+  sheetEntry(stationRateSheet, stationRateCases, stationRateText),
+  sheetEntry(meanDrawSheet, meanDrawCases, meanDrawText),
+  sheetEntry(meanOfRunSheet, meanOfRunCases, meanOfRunText),
+];
