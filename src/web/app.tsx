@@ -2,6 +2,7 @@ import { lazy, type ReactElement, Suspense, useCallback, useEffect, useState } f
 import { loadBook } from './commands/load-book.ts';
 import { closeWorking } from './commands/open-working.ts';
 import { redoEdit, undoEdit } from './commands/undo-edit.ts';
+import { NewHead } from './first-book/new-head.tsx';
 import { FloorsPage } from './floors/floors-page.tsx';
 import { GoContext, GoLink } from './shell/go-link.tsx';
 import { Notices } from './shell/notices.tsx';
@@ -12,6 +13,11 @@ import { usePage, usePageState } from './state/page-context.ts';
 // one writes a book now and then: the figures stand without waiting for it
 const BookPage = lazy(() => import('./book-page/book-page.tsx').then((m) => ({ default: m.BookPage })));
 
+const NewPage = lazy(() => import('./first-book/new-page.tsx').then((m) => ({ default: m.NewPage })));
+const ComparePage = lazy(() =>
+  import('./compare/compare-page.tsx').then((m) => ({ default: m.ComparePage })),
+);
+
 // a hundred sheets and their words, of which a floor opens two dozen
 const SheetsDoor = lazy(() => import('./sheets/sheets-door.tsx').then((m) => ({ default: m.SheetsDoor })));
 
@@ -21,7 +27,12 @@ const BookMessage = (): ReactElement => {
   return (
     <div className="message" id="figures" tabIndex={-1} role="status">
       <p>{words.say(`page.${load}`)}</p>
-      {load === 'absent' && <GoLink to="/">{words.say('page.absent.next')}</GoLink>}
+      {load === 'absent' && (
+        <p>
+          <GoLink to="/">{words.say('page.absent.next')}</GoLink>{' '}
+          <GoLink to="/new">{words.say('first.nav')}</GoLink>
+        </p>
+      )}
       {load === 'unreadable' && (
         <ul>
           {problems.map((problem) => (
@@ -44,6 +55,20 @@ const Shown = ({ route }: { readonly route: Route }): ReactElement => {
     );
   }
   if (route.page === 'nowhere') return <p className="message">{words.say('page.noSuchPage')}</p>;
+  if (route.page === 'new') {
+    return (
+      <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
+        <NewPage form={route.form} />
+      </Suspense>
+    );
+  }
+  if (load === 'ready' && route.page === 'compare') {
+    return (
+      <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
+        <ComparePage left={route.left} right={route.right} />
+      </Suspense>
+    );
+  }
   if (load === 'ready' && route.page === 'write') {
     return (
       <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
@@ -55,9 +80,11 @@ const Shown = ({ route }: { readonly route: Route }): ReactElement => {
 };
 
 /** Ctrl+Z outside a field undoes an edit of the book; inside one it belongs to the text. */
-const useUndoKeys = (): void => {
+const useUndoKeys = (away: boolean): void => {
   const page = usePage();
   useEffect(() => {
+    // where the book is not shown nothing of it changes unseen
+    if (away) return undefined;
     const press = (event: KeyboardEvent): void => {
       const inField =
         event.target instanceof HTMLInputElement ||
@@ -72,7 +99,7 @@ const useUndoKeys = (): void => {
     };
     window.addEventListener('keydown', press);
     return () => window.removeEventListener('keydown', press);
-  }, [page]);
+  }, [page, away]);
 };
 
 export const App = (): ReactElement => {
@@ -80,7 +107,7 @@ export const App = (): ReactElement => {
   const { shown, id } = usePageState();
   const { say } = page.words;
   const [route, setRoute] = useState(() => routeOf(window.location.pathname, window.location.search));
-  useUndoKeys();
+  useUndoKeys(route.page === 'new');
   const go = useCallback((address: string, how?: 'instead') => {
     if (how === 'instead') window.history.replaceState(null, '', address);
     else window.history.pushState(null, '', address);
@@ -92,7 +119,12 @@ export const App = (): ReactElement => {
     window.addEventListener('popstate', back);
     return () => window.removeEventListener('popstate', back);
   }, []);
-  const wanted = route.page === 'book' ? (route.id ?? '') : route.page === 'write' ? route.id : undefined;
+  const wanted =
+    route.page === 'book'
+      ? (route.id ?? '')
+      : route.page === 'write' || route.page === 'compare'
+        ? route.id
+        : undefined;
   useEffect(() => {
     const { id: open, load } = page.state.get();
     // an address without a book is content with the one that is open
@@ -100,8 +132,9 @@ export const App = (): ReactElement => {
     void loadBook(page, wanted === undefined || wanted === '' ? undefined : wanted);
   }, [page, wanted]);
   useEffect(() => {
-    document.title = say('page.title', { title: shown?.about?.title ?? say('page.untitled') });
-  }, [say, shown]);
+    const title = route.page === 'new' ? say('first.head') : (shown?.about?.title ?? say('page.untitled'));
+    document.title = say('page.title', { title });
+  }, [say, shown, route.page]);
   useEffect(() => {
     if (route.page !== 'book') closeWorking(page);
   }, [page, route.page]);
@@ -111,7 +144,7 @@ export const App = (): ReactElement => {
       <a className="skip" href="#figures">
         {say('page.skip')}
       </a>
-      <PageHead />
+      {route.page === 'new' ? <NewHead /> : <PageHead />}
       <Notices />
       <div className="frame">
         <nav className="nav" aria-label={say('page.nav')}>
@@ -125,6 +158,9 @@ export const App = (): ReactElement => {
           )}
           <GoLink to="/sheets" current={route.page === 'sheets' || route.page === 'sheet'}>
             {say('page.sheets')}
+          </GoLink>
+          <GoLink to="/new" current={route.page === 'new'}>
+            {say('first.nav')}
           </GoLink>
         </nav>
         <main>

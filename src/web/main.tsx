@@ -7,6 +7,8 @@ import './style/panel.css';
 import './style/parts.css';
 import './style/book.css';
 import './style/ask.css';
+import './style/new-book.css';
+import './style/compare.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { makeClient } from '../server/client.ts';
@@ -16,7 +18,9 @@ import { openFirst } from './commands/open-first.ts';
 import { saveEdits } from './commands/save-edits.ts';
 import { followNewest } from './commands/settle-conflict.ts';
 import { FaultDoor } from './shell/fault-door.tsx';
+import { compareInWorker } from './state/compare-in-worker.ts';
 import { keepInBrowser } from './state/kept-edits.ts';
+import { keepNotes } from './state/kept-notes.ts';
 import { observe } from './state/observed.ts';
 import type { Page } from './state/page.ts';
 import { PageContext } from './state/page-context.ts';
@@ -42,9 +46,14 @@ const start = async (): Promise<void> => {
       locks: window.navigator.locks,
       newTab: () => crypto.randomUUID(),
     }),
+    notes: keepNotes({ local: window.localStorage, changes: window }),
+    newId: () => crypto.randomUUID(),
     words,
     solveRemedies: solveInWorker(
       () => new Worker(new URL('./remedy.worker.ts', import.meta.url), { type: 'module' }),
+    ),
+    compareBooks: compareInWorker(
+      () => new Worker(new URL('./compare.worker.ts', import.meta.url), { type: 'module' }),
     ),
     later: (run, milliseconds) => void setTimeout(run, milliseconds),
     author: words.say('page.author'),

@@ -22,13 +22,13 @@ export const putBack = (page: Page): void => {
   page.state.set(withShown(without(page.state.get(), 'trial', 'typing')));
 };
 
-/** Keeps the trial as a new revision that names the remedy. */
-export const keepTrial = (page: Page): void => {
+/** Keeps the trial as a new revision that says why, and names the remedy. */
+export const keepTrial = (page: Page, why: string): void => {
   const { trial, book } = page.state.get();
   if (trial === undefined || book === undefined) return;
   page.state.set(without(page.state.get(), 'trial', 'typing'));
   keepEdit(page, {
-    reason: trial.label,
+    reason: why === '' ? trial.label : page.words.say('trial.kept', { reason: why, label: trial.label }),
     forward: trial.patch,
     back: [...trial.patch].reverse().map(({ path }) => ({ path, value: valueAt(book, path) })),
   });

@@ -1,7 +1,7 @@
 import type { ReactElement } from 'react';
 import { forgetLost, putMineOnTop, takeTheirs } from '../commands/settle-conflict.ts';
-import { keepTrial, putBack } from '../commands/try-remedy.ts';
 import { usePage, usePageState } from '../state/page-context.ts';
+import { TrialNotice } from './trial-notice.tsx';
 
 /** What needs a decision stands across the top until it is made: a trial, or a revision saved elsewhere. */
 export const Notices = (): ReactElement | null => {
@@ -35,19 +35,7 @@ export const Notices = (): ReactElement | null => {
           </button>
         </div>
       )}
-      {trial !== undefined && (
-        <div className="notice stays" role="status">
-          <p>
-            <b>{say('trial.title', { label: trial.label })}</b>
-          </p>
-          <button type="button" onClick={() => keepTrial(page)}>
-            {say('trial.keep')}
-          </button>
-          <button type="button" onClick={() => putBack(page)}>
-            {say('trial.putBack')}
-          </button>
-        </div>
-      )}
+      {trial !== undefined && <TrialNotice key={trial.label} trial={trial} />}
     </>
   );
 };

@@ -3,6 +3,8 @@ import { chooseUnits } from '../commands/choose-view.ts';
 import { redoEdit, undoEdit } from '../commands/undo-edit.ts';
 import { usePage, usePageState } from '../state/page-context.ts';
 import type { UnitChoice } from '../state/page-state.ts';
+import { GoLink } from './go-link.tsx';
+import { compareAddress } from './route.ts';
 import { SaveState } from './save-state.tsx';
 
 const UnitSelect = (): ReactElement => {
@@ -27,7 +29,7 @@ const UnitSelect = (): ReactElement => {
 /** Title, from whom to whom, revision, units, where it is kept, undo and the state of saving. */
 export const PageHead = (): ReactElement => {
   const page = usePage();
-  const { shown, revision, done, undone, load } = usePageState();
+  const { id, shown, revision, done, undone, load } = usePageState();
   const { say } = page.words;
   const about = shown?.about;
   const undo = done.at(-1);
@@ -47,7 +49,9 @@ export const PageHead = (): ReactElement => {
       )}
       {load === 'ready' && (
         <div className="end">
-          <span className="quiet">{say('page.revision', { number: revision })}</span>
+          <GoLink to={compareAddress(id)} className="revision">
+            {say('page.revision', { number: revision })}
+          </GoLink>
           <SaveState />
           <button
             type="button"

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bookPageAddress, routeOf, sheetAddress } from './route.ts';
+import { bookPageAddress, compareAddress, routeOf, sheetAddress } from './route.ts';
 
 describe('an address', () => {
   it('without a path is the newest book', () => {
@@ -18,6 +18,20 @@ describe('an address', () => {
     const inputs = { flow: '12 gal/min', bore: '1 1/2 in', list: '1 m; 2 m' };
     const [path, query] = sheetAddress('water/pipe-loss', inputs).split('?');
     expect(routeOf(path ?? '', `?${query}`)).toEqual({ page: 'sheet', sheet: 'water/pipe-loss', inputs });
+  });
+  it('of a new book says whether the short form is asked for', () => {
+    expect(routeOf('/new', '')).toEqual({ page: 'new', form: false });
+    expect(routeOf('/new', '?from=form')).toEqual({ page: 'new', form: true });
+  });
+  it('of a comparison carries both sides, and reads them back', () => {
+    const [path, query] = compareAddress('flagon-line', { left: 3, right: 'trial' }).split('?');
+    expect(routeOf(path ?? '', `?${query}`)).toEqual({
+      page: 'compare',
+      id: 'flagon-line',
+      left: 3,
+      right: 'trial',
+    });
+    expect(routeOf('/books/a/compare', '?left=0&right=many')).toEqual({ page: 'compare', id: 'a' });
   });
   it('that nobody knows leads nowhere', () => {
     expect(routeOf('/what/ever', '')).toEqual({ page: 'nowhere' });

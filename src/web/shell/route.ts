@@ -2,9 +2,21 @@ export type Route =
   | { readonly page: 'book'; readonly id?: string }
   /** Where a book is written, part by part; `at` is the path of the part. */
   | { readonly page: 'write'; readonly id: string; readonly at?: string }
+  /** Where a book begins; `form` is the short form. */
+  | { readonly page: 'new'; readonly form: boolean }
+  /** Two revisions facing each other; `trial` is the book with the remedy that is on trial. */
+  | {
+      readonly page: 'compare';
+      readonly id: string;
+      readonly left?: number;
+      readonly right?: number | 'trial';
+    }
   | { readonly page: 'sheets' }
   | { readonly page: 'sheet'; readonly sheet: string; readonly inputs: Readonly<Record<string, string>> }
   | { readonly page: 'nowhere' };
+
+const revisionIn = (text: string | null): number | undefined =>
+  text !== null && /^[1-9]\d{0,8}$/.test(text) ? Number(text) : undefined;
 
 /** What an address shows. */
 export const routeOf = (pathname: string, search: string): Route => {
@@ -18,6 +30,20 @@ export const routeOf = (pathname: string, search: string): Route => {
   if (steps[0] === 'books' && steps[1] !== undefined && steps[2] === 'book' && steps.length === 3) {
     const at = new URLSearchParams(search).get('at');
     return { page: 'write', id: steps[1], ...(at === null ? {} : { at }) };
+  }
+  if (steps[0] === 'books' && steps[1] !== undefined && steps[2] === 'compare' && steps.length === 3) {
+    const query = new URLSearchParams(search);
+    const left = revisionIn(query.get('left'));
+    const right = query.get('right') === 'trial' ? 'trial' : revisionIn(query.get('right'));
+    return {
+      page: 'compare',
+      id: steps[1],
+      ...(left === undefined ? {} : { left }),
+      ...(right === undefined ? {} : { right }),
+    };
+  }
+  if (steps[0] === 'new' && steps.length === 1) {
+    return { page: 'new', form: new URLSearchParams(search).get('from') === 'form' };
   }
   if (steps[0] === 'sheets' && steps.length === 1) return { page: 'sheets' };
   if (steps[0] === 'sheets') {
@@ -36,3 +62,15 @@ export const sheetAddress = (sheet: string, inputs: Readonly<Record<string, stri
 /** The address at which a part of a book is written. */
 export const bookPageAddress = (id: string, at?: string): string =>
   `/books/${encodeURIComponent(id)}/book${at === undefined ? '' : `?at=${at}`}`;
+
+/** The address at which two revisions of a book face each other; none named are the newest and the one before. */
+export const compareAddress = (
+  id: string,
+  { left, right }: { readonly left?: number; readonly right?: number | 'trial' } = {},
+): string => {
+  const query = new URLSearchParams([
+    ...(left === undefined ? [] : [['left', String(left)]]),
+    ...(right === undefined ? [] : [['right', String(right)]]),
+  ]).toString();
+  return `/books/${encodeURIComponent(id)}/compare${query === '' ? '' : `?${query}`}`;
+};

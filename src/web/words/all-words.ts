@@ -7,8 +7,10 @@ import { waterEntries } from '../../sheets/water/entries.ts';
 import { type Catalogue, flattened, makeCatalogue, prefixed, sharedWords } from '../../text/index.ts';
 import { askWords } from './ask.text.ts';
 import { bookWords } from './book.text.ts';
+import { compareWords } from './compare.text.ts';
 import { fieldWords } from './fields.text.ts';
 import { floorsWords } from './floors.text.ts';
+import { newBookWords } from './new-book.text.ts';
 import { pageWords } from './page.text.ts';
 import { schemaWords } from './schema-words.ts';
 import { workingWords } from './working.text.ts';
@@ -28,6 +30,8 @@ export const allWords = (sheets: readonly SheetEntry[] = floorSheets): Catalogue
     fieldWords,
     bookWords,
     pageWords,
+    newBookWords,
+    compareWords,
     floorsWords,
     workingWords,
     askWords,

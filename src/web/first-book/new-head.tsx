@@ -1,0 +1,9 @@
+import type { ReactElement } from 'react';
+import { useWords } from '../state/page-context.ts';
+
+/** The head where no book is shown yet. */
+export const NewHead = (): ReactElement => (
+  <header className="head">
+    <h1>{useWords().say('first.head')}</h1>
+  </header>
+);
