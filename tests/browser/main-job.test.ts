@@ -158,6 +158,7 @@ describe('the page of the demo book', () => {
 
     await panel(page).getByRole('button', { name: /^Try / }).first().click();
     await page.getByRole('button', { name: 'Keep it' }).click();
+    await page.getByRole('button', { name: 'Keep it as a revision' }).click();
     await page.getByText('revision 2', { exact: true }).waitFor();
     expect(await rate(page, 'OXBOW').textContent()).toBe(tried);
   });

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { blankLine } from '../../src/book/first-book/blank-line.ts';
 import { fittingNames, pipeMaterialNames } from '../../src/book/index.ts';
 import { type Kind, kinds, unitsOf } from '../../src/quantity/index.ts';
 import { registry } from '../../src/sheets/registry.ts';
@@ -42,6 +43,9 @@ const allowed = new Set(
     'Kv K to °C m² m³',
   ].flatMap((text) => text.split(/[^\p{L}]+/u)),
 );
+
+/** Names that a book of the short form gives its things. */
+const wordsOfBlankLine = textsOf(blankLine).flatMap((text) => text.split(/[^\p{L}]+/u));
 
 /** Words on the page that are neither in brackets of the pseudo language nor data. */
 const strays = async (page: Page): Promise<readonly string[]> => {
@@ -150,6 +154,63 @@ describe('every text comes from the catalogue', () => {
     expect(await strays(page)).toEqual([]);
     await close();
   }, 120_000);
+
+  it('on the ways to a new book, in the short form with its verdict and a problem, and in what to ask next', async () => {
+    const { page, close } = await openPage(browser);
+    await page.goto(`${server.address()}new?lang=qps`);
+    await page.locator('.way option').first().waitFor({ state: 'attached' });
+    expect(await strays(page)).toEqual([]);
+    await page.goto(`${server.address()}new?from=form&lang=qps`);
+    await page.locator('.question').first().waitFor();
+    expect(await strays(page)).toEqual([]);
+    const answers: Readonly<Record<string, string>> = {
+      rate: '1050 /h',
+      level: '1 L',
+      row: '3',
+      index: '8 s',
+      lanes: '3',
+      kv: 'Kv 2',
+      siteBore: '25 mm',
+      siteSurface: '3 m',
+    };
+    for (const source of ['main', 'pump', 'tank above']) {
+      await page.locator(`[data-question="siteSource"][value="${source}"]`).check();
+      await page.locator(`[data-question="builderSource"][value="${source}"]`).check();
+      expect({ source, strays: await strays(page) }).toEqual({ source, strays: [] });
+    }
+    for (const [id, answer] of Object.entries(answers)) {
+      await page.locator(`input[type="text"][data-question="${id}"]`).fill(answer);
+    }
+    await page.locator('input[type="text"][data-question="cap"]').fill('12 fathoms');
+    for (const word of ['fathoms', ...wordsOfBlankLine]) allowed.add(word);
+    await page.locator('.narrowing').waitFor();
+    expect(await strays(page)).toEqual([]);
+    await page.locator('.make').click();
+    await page.locator('.spine').waitFor();
+    for (const details of await page.locator('details.assumed summary').all()) await details.click();
+    await page.locator('button[data-finding="level"]').last().click();
+    await page.locator('aside.panel .ask').waitFor();
+    expect(await strays(page)).toEqual([]);
+    await close();
+  });
+
+  it('where two revisions face each other, and where a remedy is kept', async () => {
+    const { page, close } = await openPage(browser);
+    await page.goto(`${server.address()}books/flagon-line?lang=qps`);
+    await page.locator('.spine').waitFor();
+    await side(page, 'LARKMOOR', 'runningRate').click();
+    await panel(page).locator('.remedy button').first().waitFor({ timeout: 20_000 });
+    await panel(page).locator('.remedy button').first().click();
+    await page.locator('.notice a').click();
+    await page.locator('.compare .rows').waitFor();
+    await page.locator('.notice button').first().click();
+    await page.locator('.keep-why input').waitFor();
+    expect(await strays(page)).toEqual([]);
+    await page.locator('.keep-why button').first().click();
+    await page.locator('.revisions tbody tr').nth(1).waitFor();
+    expect(await strays(page)).toEqual([]);
+    await close();
+  });
 
   it('and the test sees a text that does not', async () => {
     const { page, close } = await openPage(browser);

@@ -41,7 +41,7 @@ export const AskNext = ({ finding }: { readonly finding: Finding }): ReactElemen
           <p>{readingSentence(words, reading)}</p>
           <p className="small quiet">
             {reading.share === undefined
-              ? words.say('ask.needed')
+              ? words.say(i === 0 ? 'ask.needed' : 'ask.missing')
               : words.say('ask.share', { percent: words.percent(reading.share) })}
           </p>
           <dl className="inputs">

@@ -25,7 +25,7 @@ const differenceOf: Partial<Record<Kind, Kind>> = {
 /** "+80 bottles/h": by how much a figure moved, its sign always there. */
 export const signedQuantity = (words: Words, difference: number, kind: Kind, show: ShowOptions): string => {
   const { text } = words.quantity(Math.abs(difference), differenceOf[kind] ?? kind, {
-    digits: 2,
+    digits: 3,
     ...show,
   });
   return `${difference < 0 ? '\u2212' : '+'}${text}`;

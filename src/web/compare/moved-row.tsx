@@ -53,7 +53,9 @@ const SideOf = ({ row, side, book, floor }: SideProps): ReactElement => {
   const { move } = row;
   const value = finding === undefined ? (side === 'left' ? move?.from : move?.to) : finding.have.value;
   const kind = finding?.have.kind ?? move?.kind;
-  const digits = move === undefined ? (finding === undefined ? 3 : tellingDigits(finding)) : digitsOf(move);
+  const told = move === undefined ? (finding === undefined ? 3 : tellingDigits(finding)) : digitsOf(move);
+  // whole bottles, as in the large figures above
+  const digits = kind === 'rate' ? (value !== undefined && value * 3600 < 999.5 ? 3 : 4) : told;
   const text =
     value === undefined || kind === undefined
       ? words.say('verdict.unknown')

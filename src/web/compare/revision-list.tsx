@@ -27,7 +27,7 @@ export const RevisionList = ({
   const words = useWords();
   const { say } = words;
   return (
-    <section className="revisions" aria-label={say('compare.revisions')}>
+    <div className="revisions">
       <h2>{say('compare.revisions')}</h2>
       <ScrollRegion label={say('compare.revisions')}>
         <table>
@@ -63,6 +63,6 @@ export const RevisionList = ({
           </tbody>
         </table>
       </ScrollRegion>
-    </section>
+    </div>
   );
 };

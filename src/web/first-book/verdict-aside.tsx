@@ -75,7 +75,7 @@ const Narrowing = ({ verdict, rate }: { readonly verdict: FirstVerdict; readonly
   const readings = book === undefined ? [] : narrowingReadings(book, rate).slice(0, told);
   if (book === undefined || readings.length === 0) return null;
   return (
-    <>
+    <section className="narrowing" aria-label={words.say('first.narrow')}>
       <h3>{words.say('first.narrow')}</h3>
       <ol className="asks">
         {readings.map((reading) => (
@@ -92,7 +92,7 @@ const Narrowing = ({ verdict, rate }: { readonly verdict: FirstVerdict; readonly
           </li>
         ))}
       </ol>
-    </>
+    </section>
   );
 };
 

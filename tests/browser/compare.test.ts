@@ -1,0 +1,132 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { openBrowser, openPage, type Watched } from './browser.ts';
+import { field, hoseBore, openBook, panel, rate, side, surface, waitForText } from './on-the-page.ts';
+import { type RunningServer, startServer } from './running-server.ts';
+
+let browser: Browser;
+let server: RunningServer;
+let watched: Watched;
+
+beforeAll(async () => {
+  browser = await openBrowser();
+});
+afterAll(() => browser.close());
+beforeEach(async () => {
+  server = await startServer();
+  watched = await openPage(browser);
+  await openBook(watched.page, server.address());
+});
+afterEach(async () => {
+  await watched.close();
+  await server.remove();
+});
+
+const write = async (page: Page, path: string, text: string, revision: number): Promise<void> => {
+  await field(page, path).fill(text);
+  await field(page, path).press('Enter');
+  await page.getByText(`revision ${revision}`, { exact: true }).waitFor();
+};
+const row = (page: Page, id: string) => page.locator(`.compare [data-moved="${id}"]`);
+const tryFirst = async (page: Page): Promise<void> => {
+  await side(page, 'LARKMOOR', 'runningRate').click();
+  const tries = panel(page).getByRole('button', { name: /^Try / });
+  await tries.first().waitFor({ timeout: 20_000 });
+  await tries.first().click();
+  await page.locator('.notice').waitFor();
+};
+
+describe('two revisions of a book', () => {
+  it('face each other from the list of revisions: what moved, by how much, and what each change does alone', async () => {
+    const { page, complaints } = watched;
+    await write(page, hoseBore, '32 mm', 2);
+    await write(page, surface, '3.10 m', 3);
+    await page.getByRole('link', { name: 'revision 3' }).click();
+    await page.locator('.compare .rows, .compare .nothing-moved').first().waitFor();
+    await page.getByLabel('On the left').selectOption('1');
+    await page.getByLabel('Floor that is looked at').selectOption('OXBOW');
+    await waitForText(row(page, 'manifoldPressure'), /\+\d.*bar/);
+    await waitForText(
+      row(page, 'manifoldPressure').locator('.why'),
+      /Oxbow, hose, 1 in, bore: \+.* on its own/,
+    );
+    await waitForText(
+      row(page, 'manifoldPressure').locator('.why'),
+      /surface above the floor: \+.* on its own/,
+    );
+    const changes = await page.locator('.changes li').allTextContents();
+    expect(changes).toHaveLength(2);
+    expect(changes.join()).toMatch(/bore1 in→32 mm/);
+    await page.getByLabel('Floor that is looked at').selectOption('LARKMOOR');
+    await waitForText(page.locator('.nothing-moved'), /No figure of this floor moved/);
+    await page.getByRole('link', { name: 'with revision 1' }).click();
+    await waitForText(page.locator('.changes'), /All that moved|32 mm/);
+    expect(await page.locator('.changes li').count()).toBe(1);
+    expect(complaints).toEqual([]);
+  });
+
+  it('that are one and the same say so, and a book with one revision waits for its second', async () => {
+    const { page } = watched;
+    await page.getByRole('link', { name: 'revision 1' }).click();
+    await waitForText(page.locator('.compare'), /This book has one revision/);
+    await page.goBack();
+    await page.locator('.spine').first().waitFor();
+    await write(page, hoseBore, '32 mm', 2);
+    await page.goto(`${page.url().replace(/\/$/, '')}/books/flagon-line/compare?left=2&right=2`);
+    await waitForText(page.locator('.changes'), /Nothing: both are the same/);
+    await page.goto(page.url().replace('left=2', 'left=99'));
+    await waitForText(page.locator('.compare'), /no such revision/);
+  });
+});
+
+describe('a remedy on trial', () => {
+  it('faces the book before it, with the verdict that turns, and is kept with its reason', async () => {
+    const { page } = watched;
+    await tryFirst(page);
+    const tried = await rate(page, 'LARKMOOR').textContent();
+    await page.getByRole('link', { name: 'Compare' }).click();
+    await waitForText(row(page, 'runningRate'), /short, now carries/);
+    await waitForText(row(page, 'runningRate'), /\+\d+\s*bottles\/h/);
+    expect(await page.getByLabel('On the right').inputValue()).toBe('trial');
+
+    await page.getByRole('button', { name: 'Keep it' }).click();
+    await page.keyboard.press('Escape');
+    expect(await page.getByLabel('Why it is kept').count()).toBe(0);
+    await page.getByRole('button', { name: 'Keep it' }).click();
+    await page.keyboard.type('agreed on the telephone');
+    await page.keyboard.press('Enter');
+    await page.getByText('revision 2', { exact: true }).first().waitFor();
+    await waitForText(page.locator('.revisions tbody tr').first(), /agreed on the telephone \(.+\)/);
+    await page.locator('.nav').getByRole('link', { name: 'Floors' }).click();
+    await waitForText(rate(page, 'LARKMOOR'), new RegExp(`^${tried?.replace(/[()]/g, '.')}$`));
+  });
+});
+
+describe('for every reader', () => {
+  for (const colorScheme of ['light', 'dark'] as const) {
+    for (const viewport of [
+      { width: 1280, height: 800 },
+      { width: 820, height: 1180 },
+    ]) {
+      it(`axe finds nothing at ${viewport.width}x${viewport.height}, ${colorScheme}`, async () => {
+        const { page, close } = await openPage(browser, { viewport, colorScheme });
+        await openBook(page, server.address());
+        await tryFirst(page);
+        await page.getByRole('link', { name: 'Compare' }).click();
+        await page.locator('.compare .rows').waitFor();
+        await page.getByRole('button', { name: 'Keep it' }).click();
+        const { violations } = await new AxeBuilder({ page }).analyze();
+        expect(
+          violations.map(
+            ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
+          ),
+        ).toEqual([]);
+        expect(
+          await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth),
+        ).toBeLessThanOrEqual(0);
+        await close();
+      });
+    }
+  }
+});
