@@ -69,7 +69,7 @@ describe('the page on which a book is written', () => {
   it('leads from the outline to every part, and from the floors to the outline', async () => {
     const { page, complaints } = watched;
     await openBook(page, server.address());
-    await page.locator('.nav').getByRole('link', { name: 'Book' }).click();
+    await page.locator('.nav').getByRole('link', { name: 'Book', exact: true }).click();
     await waitForText(title(page), /about/);
     const outline = page.locator('.outline');
     await outline.getByRole('link', { name: /floors/ }).click();
