@@ -9,6 +9,8 @@ export const setup = async (): Promise<void> => {
   };
   if (isFresh()) return;
   const root = join(import.meta.dirname, '../..');
-  const built = spawnSync(process.execPath, ['scripts/build.mjs'], { cwd: root, stdio: 'inherit' });
+  // the test runner says `test`, which would build the pages with the checks of development in them
+  const env = { ...process.env, NODE_ENV: 'production' };
+  const built = spawnSync(process.execPath, ['scripts/build.mjs'], { cwd: root, stdio: 'inherit', env });
   if (built.status !== 0) throw new Error('the pages could not be built');
 };

@@ -163,6 +163,32 @@ describe('the page of the demo book', () => {
     expect(await rate(page, 'OXBOW').textContent()).toBe(tried);
   });
 
+  it('sorts remedies by the effort that a person says, and keeps it over a reload', async () => {
+    const { page } = watched;
+    const open = async (): Promise<void> => {
+      await side(page, 'OXBOW', 'runningRate').click();
+      await panel(page).getByText('Being solved.').waitFor({ state: 'detached', timeout: 20_000 });
+      await panel(page).locator('.cost').nth(1).waitFor();
+    };
+    await open();
+    const levers = () =>
+      panel(page)
+        .locator('.remedy')
+        .evaluateAll((all) => all.slice(0, 2).map((each) => each.getAttribute('data-lever')));
+    const before = await levers();
+    for (const [n, effort] of ['3 d', '2 h'].entries()) {
+      const cost = panel(page).locator(`.remedy[data-lever="${before[n]}"] .cost`).first();
+      await cost.locator('summary').click();
+      await cost.locator('[data-cost="effort"]').fill(effort);
+    }
+    await panel(page).getByLabel('Order of the remedies').selectOption('effort');
+    expect((await levers())[0]).toBe(before[1]);
+    await page.reload();
+    await page.locator('.spine').waitFor();
+    await open();
+    await waitForText(panel(page).locator(`.remedy[data-lever="${before[1]}"] .cost summary`), /effort 2 h/);
+  });
+
   it('draws the charts with their numbers beside them', async () => {
     const { page, complaints } = watched;
     await seeCharts(page);

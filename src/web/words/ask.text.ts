@@ -1,6 +1,6 @@
 import type { Bundle } from '../../text/index.ts';
 
-/** Words of what to ask next: how a reading is taken, by whom, and what it settles. */
+/** Words of what to ask next: how a reading is taken, by whom, what it settles; and of what a remedy costs. */
 export const askWords: Bundle = {
   en: {
     'ask.title': 'What to ask next',
@@ -63,6 +63,18 @@ export const askWords: Bundle = {
     'ask.how.weighLevel': 'weigh one bottle filled to the level, and its tare.',
     'ask.how.agreement': 'it stands in the agreement; else ask the customer in writing.',
     'ask.how.mains': 'volts and frequency from the panel’s nameplate.',
+    'field.effort': 'effort',
+    'field.lead': 'lead time',
+    'field.pays': 'who pays',
+    'remedies.cost': 'effort, lead time, who pays',
+    'remedies.cost.of': 'Effort, lead time and who pays: {lever}',
+    'remedies.cost.told': '{name} {text}',
+    'remedies.cost.effort': 'such as 4 h',
+    'remedies.cost.lead': 'such as 10 d',
+    'remedies.cost.pays': 'not said',
+    'remedies.sort': 'Order of the remedies',
+    'remedies.sort.none': 'as found',
+    'remedies.sort.by': 'by {name}',
     'ask.how.other': 'read it at the place, or off its drawing.',
   },
 };

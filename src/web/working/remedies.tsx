@@ -4,6 +4,15 @@ import { putBack, tryRemedy } from '../commands/try-remedy.ts';
 import { figureName } from '../floors/verdict-text.ts';
 import type { RemedySearch } from '../state/page.ts';
 import { usePage, usePageState } from '../state/page-context.ts';
+import { CostFields } from './cost-fields.tsx';
+import {
+  type CostField,
+  costFields,
+  keepCost,
+  type RemedyCost,
+  readCosts,
+  remediesInOrder,
+} from './remedy-costs.ts';
 
 /** The search begins when the typing rests. */
 const rest = 250;
@@ -44,13 +53,13 @@ const useRemedies = (floor: string, finding: string, wanted: boolean) => {
 /** Levers that turn several places at once. */
 const whole = new Set(['runBore', 'laneKv', 'presets', 'nozzleBore', 'closing']);
 
-/** What carries and breaks nothing first, then what breaks something, then what does not carry. */
-const inOrder = (found: readonly Remedy[]): readonly Remedy[] => {
-  const rank = (remedy: Remedy): number => (remedy.patch.length === 0 ? 2 : remedy.breaks.length > 0 ? 1 : 0);
-  return found.toSorted((a, b) => rank(a) - rank(b));
-};
+interface OneProps {
+  readonly remedy: Remedy;
+  readonly cost: RemedyCost | undefined;
+  readonly onCost: (field: CostField, text: string) => void;
+}
 
-const One = ({ remedy }: { readonly remedy: Remedy }): ReactElement => {
+const One = ({ remedy, cost, onCost }: OneProps): ReactElement => {
   const page = usePage();
   const { trial, book } = usePageState();
   const { words } = page;
@@ -113,6 +122,7 @@ const One = ({ remedy }: { readonly remedy: Remedy }): ReactElement => {
           })}
         </span>
       )}
+      {remedy.patch.length > 0 && <CostFields cost={cost} lever={lever} onCost={onCost} />}
     </li>
   );
 };
@@ -126,8 +136,10 @@ export const Remedies = ({
   readonly finding: Finding;
 }): ReactElement => {
   const page = usePage();
-  const { trial, book } = usePageState();
+  const { trial, book, id } = usePageState();
   const { say } = page.words;
+  const [costs, setCosts] = useState(() => readCosts(page.notes, id));
+  const [by, sortBy] = useState<CostField>();
   // a finding that the trial carries keeps its list, or what is on trial could not be put back from here
   const onTrial = trial !== undefined && trial.floor === floor && trial.finding === finding.id;
   const wanted = finding.verdict !== 'carries' || onTrial;
@@ -136,10 +148,29 @@ export const Remedies = ({
     <section aria-label={say('remedies.title')}>
       <h3>{say('remedies.title')}</h3>
       {!wanted && <p className="quiet">{say('remedies.carries')}</p>}
+      {wanted && typeof search !== 'string' && search.found.length > 1 && Object.keys(costs).length > 0 && (
+        <select
+          aria-label={say('remedies.sort')}
+          value={by ?? ''}
+          onChange={({ target }) => sortBy(costFields.find((field) => field === target.value))}
+        >
+          <option value="">{say('remedies.sort.none')}</option>
+          {costFields.map((field) => (
+            <option key={field} value={field}>
+              {say('remedies.sort.by', { name: say(`field.${field}`) })}
+            </option>
+          ))}
+        </select>
+      )}
       {wanted && typeof search !== 'string' && (
         <ul>
-          {inOrder(search.found).map((remedy) => (
-            <One key={remedy.lever + remedy.path} remedy={remedy} />
+          {remediesInOrder(search.found, costs, by).map((remedy) => (
+            <One
+              key={remedy.lever + remedy.path}
+              remedy={remedy}
+              cost={costs[remedy.lever]}
+              onCost={(field, text) => setCosts(keepCost(page.notes, id, remedy.lever, field, text))}
+            />
           ))}
         </ul>
       )}
