@@ -54,6 +54,7 @@ const bundled = async (name, plugins = []) => {
 mkdirSync(place, { recursive: true });
 try {
   const { assessRows } = await bundled('assess-demo');
+  const { remedyRows } = await bundled('remedies-demo');
   const { networkRows } = await bundled('network-solution', [engineFriction]);
   const { pageRows } = await bundled('page');
   const { doorRows } = await bundled('doors');
@@ -61,6 +62,7 @@ try {
   const chromium = provideChromium();
   const rows = [
     ...assessRows(),
+    ...remedyRows(),
     ...(await networkRows()),
     ...(chromium === undefined ? [] : await pageRows(projectRoot, chromium)),
     ...(await doorRows(projectRoot)),

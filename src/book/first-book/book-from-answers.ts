@@ -4,6 +4,7 @@ import { patchBook, tryPatches } from '../patch-book.ts';
 import { blankLine } from './blank-line.ts';
 import type { Answers, Question } from './question.ts';
 import { questionsFor } from './questions.ts';
+import { usualSource } from './supply-questions.ts';
 
 /** What is wrong with an answer, at the question that it answers; none for a blank one. */
 export const answerProblems = (question: Question, answer: string): readonly Problem[] => {
@@ -42,12 +43,23 @@ export const answerProblems = (question: Question, answer: string): readonly Pro
  * Assumes  what nobody has answered keeps the value of `blankLine`, marked as assumed
  */
 export const bookFromAnswers = (answers: Answers): Result<Book> => {
-  const good: Answers = Object.fromEntries(
-    questionsFor(answers)
-      .filter(({ id }) => (answers[id] ?? '').trim() !== '')
-      .filter((question) => answerProblems(question, answers[question.id]!).length === 0)
-      .map(({ id }) => [id, answers[id]!.trim()]),
+  const given: Answers = Object.fromEntries(
+    Object.entries(answers)
+      .map(([id, answer]) => [id, answer.trim()])
+      .filter(([, answer]) => answer !== ''),
   );
+  const good: Record<string, string> = Object.fromEntries(
+    questionsFor(given)
+      .filter((question) => given[question.id] !== undefined)
+      .filter((question) => answerProblems(question, given[question.id]!).length === 0)
+      .map(({ id }) => [id, given[id]!]),
+  );
+  // a floor of which something is answered but not its source stands on the usual one
+  for (const floor of ['site', 'builder']) {
+    const source = `${floor}Source`;
+    const some = Object.keys(good).some((id) => id.startsWith(floor));
+    if (some && good[source] === undefined) good[source] = usualSource;
+  }
   let book = blankLine;
   for (const question of questionsFor(good)) {
     const answer = good[question.id];

@@ -56,6 +56,13 @@ describe('the short form', () => {
     expect(book.agreement?.rates?.[0]?.rate).toBe('900 bottles/h');
     expect(book.line?.stations?.[2]).toMatchObject({ lanes: [{ kv: 'Kv 1.8' }, {}, {}] });
   });
+  it('takes the usual source where only its details are answered, and knows no run without a bore', () => {
+    const book = answered({ ...good, siteSource: '', siteBore: '', siteArea: '1.5 m2' });
+    expect(book.floors?.[1]?.supply?.source).toMatchObject({ kind: 'gravity', area: '1.5 m2' });
+    const [piece] = book.floors?.[1]?.supply?.run ?? [];
+    expect(piece).toMatchObject({ kind: 'pipe', name: 'run' });
+    expect(piece).not.toHaveProperty('bore');
+  });
   it('tells an answer that can not be read at its question, and keeps the others', () => {
     const kv = questions.find(({ id }) => id === 'kv')!;
     expect(answerProblems(kv, '3 bar')[0]?.code).toBe('QUANTITY_WRONG_KIND');

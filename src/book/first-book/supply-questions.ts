@@ -4,6 +4,9 @@ import { shareOf } from './share-of.ts';
 
 export const sourceOptions = ['tank above', 'main', 'pump'] as const;
 
+/** Taken where other answers speak of a supply and nothing says of which kind. */
+export const usualSource = 'tank above';
+
 /** Assumed until it is known: how long and how crooked a run of this trade usually is. */
 const usualRun = {
   length: assumed('12 m'),
@@ -11,9 +14,18 @@ const usualRun = {
   fittings: [{ kind: 'elbow, medium radius', count: 4 }],
 };
 
+/** The run as far as it is known: without a bore nothing can be said of what it passes. */
+const pieceOf = (answers: Answers, id: string): unknown => ({
+  kind: 'pipe',
+  name: 'run',
+  ...usualRun,
+  ...(answers[`${id}Bore`] === undefined ? {} : { bore: answers[`${id}Bore`] }),
+  ...(answers[`${id}Length`] === undefined ? {} : { length: answers[`${id}Length`] }),
+});
+
 const pressureQuestion = (id: string, floor: string, kind: string): Question => {
   const source = `${floor}/supply/source`;
-  const asked = (answers: Answers): boolean => (answers[`${id}Source`] ?? 'tank above') === kind;
+  const asked = (answers: Answers): boolean => (answers[`${id}Source`] ?? usualSource) === kind;
   if (kind === 'tank above') {
     return {
       id: `${id}Surface`,
@@ -68,8 +80,8 @@ export const supplyQuestions = (id: string, floor: string): readonly Question[] 
     id: `${id}Source`,
     whence: 'telephone',
     form: { is: 'choice', options: sourceOptions },
-    put: (answer): readonly Patch[] => [
-      { path: `${floor}/supply`, value: { source: sourceFor(answer), run: [] } },
+    put: (answer, answers): readonly Patch[] => [
+      { path: `${floor}/supply`, value: { source: sourceFor(answer), run: [pieceOf(answers, id)] } },
     ],
   },
   ...sourceOptions.map((kind) => pressureQuestion(id, floor, kind)),
@@ -77,20 +89,8 @@ export const supplyQuestions = (id: string, floor: string): readonly Question[] 
     id: `${id}Bore`,
     whence: 'drawing',
     form: { is: 'quantity', kind: 'length', example: '35 mm' },
-    put: (answer, answers) => [
-      {
-        path: `${floor}/supply/run`,
-        value: [
-          {
-            kind: 'pipe',
-            name: 'run',
-            bore: answer,
-            ...usualRun,
-            ...(answers[`${id}Length`] === undefined ? {} : { length: answers[`${id}Length`] }),
-          },
-        ],
-      },
-    ],
+    // written with the source, so that a run whose bore is not known is a run all the same
+    put: (_, answers) => [{ path: `${floor}/supply/run`, value: [pieceOf(answers, id)] }],
   },
 ];
 
@@ -108,14 +108,14 @@ export const supplyDetails = (id: string, floor: string): readonly Question[] =>
     id: `${id}MakeUp`,
     whence: 'telephone',
     form: { is: 'quantity', kind: 'volumeFlow', example: '40 L/min' },
-    asked: (answers) => (answers[`${id}Source`] ?? 'tank above') === 'tank above',
+    asked: (answers) => (answers[`${id}Source`] ?? usualSource) === 'tank above',
     put: (answer) => [{ path: `${floor}/supply/source/makeUp`, value: answer }],
   },
   {
     id: `${id}Area`,
     whence: 'drawing',
     form: { is: 'quantity', kind: 'area', example: '1.8 m2' },
-    asked: (answers) => (answers[`${id}Source`] ?? 'tank above') === 'tank above',
+    asked: (answers) => (answers[`${id}Source`] ?? usualSource) === 'tank above',
     put: (answer) => [{ path: `${floor}/supply/source/area`, value: answer }],
   },
   {
