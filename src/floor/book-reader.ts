@@ -1,13 +1,11 @@
 import type { Book } from '../book/index.ts';
 import { valueAt } from '../book/value-at.ts';
 import type { Kind } from '../quantity/kinds.ts';
-import type { Problem } from '../quantity/problem.ts';
 import { type Reading, readEntry } from '../quantity/read-entry.ts';
 
 /** Everything that was read from a book so far, each place once; shared by all variations of it. */
 interface Read {
   readonly readings: Map<string, Reading<Kind> | undefined>;
-  readonly problems: Problem[];
 }
 
 /**
@@ -30,7 +28,6 @@ export interface BookReader {
   /** The same book with an account of its own. */
   readonly scope: () => BookReader;
   readonly vary: (changes: ReadonlyMap<string, number>) => BookReader;
-  readonly problems: readonly Problem[];
 }
 
 export interface Account {
@@ -53,7 +50,6 @@ const readerOver = (
     if (!read.readings.has(path)) {
       const given = valueAt(book, path);
       const result = given === undefined ? undefined : readEntry(given, kind, { path });
-      if (result !== undefined && !result.ok) read.problems.push(...result.problems);
       read.readings.set(path, result?.ok ? result.value : undefined);
     }
     const found = read.readings.get(path);
@@ -73,7 +69,6 @@ const readerOver = (
     assume,
     miss,
     account,
-    problems: read.problems,
     numberOr: (path, kind, assumed) => {
       const found = number(path, kind);
       if (found !== undefined) return found;
@@ -92,7 +87,7 @@ const readerOver = (
 };
 
 export const bookReader = (book: Book): BookReader =>
-  readerOver(book, { readings: new Map(), problems: [] }, new Map(), freshAccount());
+  readerOver(book, { readings: new Map() }, new Map(), freshAccount());
 
 /** Whether a place was read, or something was taken because nothing stood there. */
 export const touches = ({ account }: BookReader, path: string): boolean =>

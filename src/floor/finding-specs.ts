@@ -65,8 +65,7 @@ const supplyLevers = [
   'laneKv',
   'boosterPump',
 ] as const;
-const sourceOf = (inputs: FloorInputs) =>
-  inputs.forFill.book.floors?.[Number(inputs.floorPath.split('/')[2])]?.supply?.source;
+const sourceOf = ({ floor }: FloorInputs) => floor.supply?.source;
 
 /** The findings of the main question, in the order in which they are read. */
 export const findingSpecs: readonly FindingSpec[] = [

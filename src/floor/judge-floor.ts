@@ -2,30 +2,37 @@ import { type PressureNeeded, pressureNeeded } from '../hydraulics/pressure-need
 import { type TimeLeft, timeLeftForFill } from '../line/time-left-for-fill.ts';
 import type { Note } from '../sheets/frame.ts';
 import type { Figure, Finding, Verdict } from './assessment.ts';
-import type { Account, BookReader } from './book-reader.ts';
+import type { BookReader } from './book-reader.ts';
 import { type FigureId, type FigureValues, figureKinds, figureValues } from './figure-values.ts';
-import { type FindingSpec, findingSpecs, gapOf, groundOf } from './finding-specs.ts';
+import { type FindingSpec, findingSpecs, type Ground, gapOf, groundOf } from './finding-specs.ts';
 import { type Intervals, intervalsOf } from './intervals.ts';
 import { type FloorInputs, readFloor } from './read-floor.ts';
 import { limitPaths, readLimits } from './read-limits.ts';
+import { stationOf } from './read-line-times.ts';
 import { type FloorSolution, solveFloor } from './solve-floor.ts';
 
 /** Working and its output for each figure that has one. */
 export type Opens = { readonly [K in FigureId]?: { readonly working: number; readonly output: string } };
 
-const grounds = (inputs: FloorInputs, id: FigureId): readonly Account[] => {
-  const fill = inputs.forFill.account;
-  const line = inputs.forLine.account;
-  switch (groundOf[id]) {
-    case 'fill':
-      return [fill];
-    case 'line':
-      return [line];
-    case 'both':
-      return [fill, line];
-    case 'agreement':
-      return [inputs.forAgreement.account];
-  }
+/** What was assumed and what is missing behind a figure. */
+interface Basis {
+  readonly assumed: readonly string[];
+  readonly missing: readonly string[];
+}
+
+/** The bases of all figures: figures on one ground share one. */
+const basesOf = (inputs: FloorInputs): Readonly<Record<Ground, Basis>> => {
+  const basis = (...readers: readonly BookReader[]): Basis => ({
+    assumed: [...new Set(readers.flatMap(({ account }) => [...account.assumed.keys()]))],
+    missing: [...new Set(readers.flatMap(({ account }) => [...account.missing]))],
+  });
+  const { forFill, forLine, forAgreement } = inputs;
+  return {
+    fill: basis(forFill),
+    line: basis(forLine),
+    both: basis(forFill, forLine),
+    agreement: basis(forAgreement),
+  };
 };
 
 /** Figures that are said in the book and not computed. */
@@ -39,55 +46,49 @@ const said: ReadonlySet<FigureId> = new Set([
   'takeOffRate',
 ]);
 
-/** Places whose absence alone makes a limit unknown. */
-const limitMissing = (inputs: FloorInputs, id: FigureId): readonly string[] => {
+type OwnPlaces = { readonly [K in FigureId]?: string | undefined };
+
+/** Places whose absence alone makes a figure unknown, and where those that are said stand. */
+const ownPlaces = (inputs: FloorInputs): OwnPlaces => {
   const paths = limitPaths(inputs);
-  const own: Partial<Record<FigureId, string | undefined>> = {
+  const noBore = inputs.model.lanes.find((lane) => lane.nozzleBore === undefined);
+  const takeOff = stationOf(inputs.forLine.book, 'take-off');
+  return {
     rating: paths.rating,
     jetAllowed: paths.jetBeforeCovered ?? `${inputs.floorPath}/liquid/product`,
     makeUp: paths.makeUp,
     tankOutlet: paths.outlet,
     tankLow: `${inputs.floorPath}/supply/source/area`,
     level: `${inputs.formatPath}/level`,
-    jetSpeed: inputs.model.lanes.some((lane) => lane.nozzleBore === undefined)
-      ? `${inputs.model.lanes.find((lane) => lane.nozzleBore === undefined)!.path}/nozzleBore`
-      : undefined,
+    jetSpeed: noBore === undefined ? undefined : `${noBore.path}/nozzleBore`,
     agreedRate: inputs.ratePath,
     // bottles in a shift want to know what stops the line, and for how long
     shiftOutput: `${inputs.stationPath ?? '/line/stations'}/stops`,
-    takeOffRate: (inputs.forLine.book.line?.stations ?? [])
-      .map((station, i) => (station.kind === 'take-off' ? `/line/stations/${i}/rate` : undefined))
-      .find((path) => path !== undefined),
+    takeOffRate: takeOff === undefined ? undefined : `${takeOff.path}/rate`,
   };
-  const path = own[id];
-  return path === undefined ? [] : [path];
 };
 
 const figure = (
-  inputs: FloorInputs,
+  bases: Readonly<Record<Ground, Basis>>,
+  places: OwnPlaces,
   values: FigureValues,
   intervals: Intervals,
   opens: Opens,
   id: FigureId,
 ): Figure => {
   const value = values[id];
-  const accounts = grounds(inputs, id);
+  const { assumed, missing } = bases[groundOf[id]];
   const interval = intervals.figures[id];
-  const missing =
-    value === undefined
-      ? [...new Set([...limitMissing(inputs, id), ...accounts.flatMap((account) => [...account.missing])])]
-      : [];
+  const own = places[id];
   return {
     id,
     kind: figureKinds[id],
-    assumed: [...new Set(accounts.flatMap((account) => [...account.assumed.keys()]))],
-    missing,
+    assumed,
+    missing: value === undefined ? [...new Set([...(own === undefined ? [] : [own]), ...missing])] : [],
     ...(value === undefined ? {} : { value }),
     ...(interval === undefined || value === undefined ? {} : interval),
     ...(opens[id] ?? {}),
-    ...(value !== undefined && said.has(id) && limitMissing(inputs, id)[0] !== undefined
-      ? { path: limitMissing(inputs, id)[0]! }
-      : {}),
+    ...(value !== undefined && own !== undefined && said.has(id) ? { path: own } : {}),
   };
 };
 
@@ -191,9 +192,14 @@ export const judgeFloor = (
     if (needed !== undefined) values = { ...values, manifoldPressureNeeded: needed.pressure };
   }
   const intervals = intervalsOf({ reader, floor, format, inputs, solution, values, timeLeft });
+  const bases = basesOf(inputs);
+  const places = ownPlaces(inputs);
   const opened = options.opens?.({ inputs, solution, values, needed, timeLeft }) ?? {};
   const figures = Object.fromEntries(
-    (Object.keys(figureKinds) as FigureId[]).map((id) => [id, figure(inputs, values, intervals, opened, id)]),
+    (Object.keys(figureKinds) as FigureId[]).map((id) => [
+      id,
+      figure(bases, places, values, intervals, opened, id),
+    ]),
   );
   return {
     inputs,

@@ -1,6 +1,5 @@
-import { conductance, offset, openingFlow } from '../hydraulics/balance.ts';
-import { manifoldBalance } from '../hydraulics/manifold-balance.ts';
 import { presetsForLevel } from '../hydraulics/preset-for-level.ts';
+import { laneFlow } from '../sheets/water/lane-flow.ts';
 import { pipeVelocity } from '../sheets/water/pipe-velocity.ts';
 import type { LaneFigures } from './assessment.ts';
 import type { FloorInputs } from './read-floor.ts';
@@ -18,7 +17,6 @@ export const laneFigures = (
   if (fill === undefined) return [];
   const { system, row } = fill;
   const forLevel = level === undefined ? undefined : presetsForLevel(system, level, { from: row });
-  const { pressure } = manifoldBalance(system);
   return lanes.map((lane, i): LaneFigures => {
     const result = row.lanes[i]!;
     const { flow, fill: filled, dose } = traces[i] ?? {};
@@ -27,13 +25,7 @@ export const laneFigures = (
       lane: lane.tag,
       preset: system.lanes[i]!.preset,
       presetFrom: lane.presetPath === undefined ? 'worked out' : 'book',
-      flowAllOpen: openingFlow(
-        {
-          conductance: conductance(lane.kv, system.liquid.density),
-          offset: offset(system.manifold, lane.outlet, system.liquid.density),
-        },
-        pressure,
-      ),
+      flowAllOpen: laneFlow(lane.kv, fill.pressure, system.manifold, lane.outlet, system.liquid.density),
       flowAtEnd: result.flowAtEnd,
       countTime: result.countTime,
       fillTime: result.fillTime,

@@ -1,4 +1,4 @@
-import type { Book, Format } from '../book/index.ts';
+import type { Book, Floor, Format } from '../book/index.ts';
 import type { FillSystem } from '../hydraulics/system.ts';
 import { type BookReader, gather, touches } from './book-reader.ts';
 import { type FloorLanes, readLanes } from './read-lanes.ts';
@@ -50,6 +50,7 @@ export interface FloorInputs
   extends Omit<FillPart, 'level' | 'system' | 'readers'>,
     LinePart,
     Omit<AgreementPart, 'agreedRate' | 'agreedTime'> {
+  readonly floor: Floor;
   readonly floorPath: string;
   readonly format?: Format;
   readonly formatPath: string;
@@ -190,6 +191,7 @@ export const readFloor = (
   const { system, level, readers: _, ...aboutFill } = fill;
   const { agreedRate, agreedTime, ...aboutAgreement } = agreement;
   return {
+    floor: reader.book.floors![i]!,
     floorPath: `/floors/${i}`,
     formatPath,
     fillPart: fill,

@@ -7,16 +7,16 @@ import {
   pipeMaterials,
   type Supply,
 } from '../book/index.ts';
-import { conductance, offset, openingFlow } from '../hydraulics/balance.ts';
 import type { Lane, Liquid, Pumped, RunPiece, Source, Tank } from '../hydraulics/system.ts';
 import { standardGravity } from '../sheets/standard-gravity.ts';
+import { atmosphericPressure } from '../sheets/water/atmospheric-pressure.ts';
+import { laneFlow } from '../sheets/water/lane-flow.ts';
 import { fitPumpCurve, type PumpPoint } from '../sheets/water/pump-curve.ts';
 import { fitReadings } from '../sheets/water/reading-supply.ts';
 import type { BookReader } from './book-reader.ts';
 
-/** Atmosphere at an altitude, Pa: ICAO standard atmosphere, ISO 2533:1975, troposphere. */
-export const atmosphereAt = (altitude: number): number =>
-  101_325 * Math.max(0.1, 1 - 2.25577e-5 * altitude) ** 5.25588;
+/** Where the formula of the standard atmosphere has a tenth of the pressure left, m: nothing stands higher. */
+const highest = 39_897;
 
 const noTank: Tank = {
   area: Number.POSITIVE_INFINITY,
@@ -103,7 +103,8 @@ const readPumped = (
           usable: reader.number(`${path}/tank/volume`, 'volume') ?? Number.POSITIVE_INFINITY,
           makeUp: reader.numberOr(`${path}/tank/makeUp`, 'volumeFlow', 0),
         };
-  const ambient = atmosphereAt(reader.number(`${floorPath}/room/altitude`, 'length') ?? 0);
+  const altitude = reader.number(`${floorPath}/room/altitude`, 'length') ?? 0;
+  const ambient = atmosphericPressure(Math.min(altitude, highest));
   const set =
     source.regulator === undefined ? undefined : reader.needed(`${path}/regulator/set`, 'gaugePressure');
   const ownHeight = reader.number(`${path}/height`, 'length');
@@ -146,15 +147,9 @@ const flowAt = (
   manifold: number,
   liquid: Liquid,
 ): number => {
-  let flow = 0;
-  for (const lane of lanes.slice(0, open)) {
-    const opening = {
-      conductance: conductance(lane.kv, liquid.density),
-      offset: offset(manifold, lane.outlet, liquid.density),
-    };
-    flow += openingFlow(opening, pressure);
-  }
-  return flow;
+  return lanes
+    .slice(0, open)
+    .reduce((sum, lane) => sum + laneFlow(lane.kv, pressure, manifold, lane.outlet, liquid.density), 0);
 };
 
 /**

@@ -151,10 +151,9 @@ const traceSource = (
     };
   }
   if (source.kind === 'pumped') {
-    const points = (read.book.floors?.[Number(inputs.floorPath.split('/')[2])]?.supply?.source ?? {}) as {
-      curve?: readonly unknown[];
-    };
-    const curve = (points.curve ?? []).map((_, i) => `${path}/curve/${i}`);
+    const given = inputs.floor.supply?.source;
+    const points = given?.kind === 'pumped' ? (given.curve ?? []) : [];
+    const curve = points.map((_, i) => `${path}/curve/${i}`);
     const held = Math.min(source.regulator, source.vessel?.cutIn ?? Number.POSITIVE_INFINITY);
     const holder =
       source.vessel !== undefined && held === source.vessel.cutIn ? 'vessel/cutIn' : 'regulator/set';
@@ -192,7 +191,7 @@ export const traceSupply = (tracer: Tracer, inputs: FloorInputs, fill: FillSolut
   const solved = { output: 'manifoldPressure', value: fill.pressure } as const;
   const common = { density, viscosity };
   if (system.source.kind === 'reading') {
-    const source = inputs.forFill.book.floors?.[Number(inputs.floorPath.split('/')[2])]?.supply?.source;
+    const source = inputs.floor.supply?.source;
     const readings = source?.kind === 'reading' ? (source.readings ?? []) : [];
     const curve = readings.flatMap((reading, i) => {
       const pressure = inputs.forFill.number(`${path}/readings/${i}/pressure`, 'gaugePressure');

@@ -1,4 +1,6 @@
+import { si } from '../quantity/kinds.ts';
 import { standardGravity } from '../sheets/standard-gravity.ts';
+import { vesselDraw } from '../sheets/water/pressure-vessel.ts';
 import type { Held } from './supply.ts';
 import type { Pumped, Source, Tank, Vessel } from './system.ts';
 
@@ -15,9 +17,17 @@ export interface Stored {
 export const tankOf = (source: Source): Tank | undefined =>
   source.kind === 'gravity' || source.kind === 'pumped' ? source.tank : undefined;
 
-/** Gas law of the cushion, isothermal: liquid in the vessel at a pressure, m3. */
+/** Liquid in the vessel at a pressure, m3: what it would give down to its precharge, at which it holds only gas. */
 export const vesselLiquid = (vessel: Vessel, pressure: number, ambient: number): number =>
-  vessel.volume * Math.max(0, 1 - vessel.precharge / (pressure + ambient));
+  Math.max(
+    0,
+    vesselDraw(
+      vessel.volume,
+      si('absolutePressure', vessel.precharge),
+      si('absolutePressure', vessel.precharge),
+      si('absolutePressure', pressure + ambient),
+    ),
+  );
 
 /** Its inverse: Pa gauge. */
 export const vesselPressure = (vessel: Vessel, liquid: number, ambient: number): number =>

@@ -81,7 +81,6 @@ export const recordSchema = z.object({
   previous: z.string(),
   hash: z.string(),
 });
-export type TravellingRecord = z.infer<typeof recordSchema>;
 
 export const routes = {
   readHealth: {

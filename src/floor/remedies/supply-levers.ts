@@ -62,7 +62,7 @@ export const surface: LeverMaker = (s) => {
   if (written === undefined) return [];
   const outlet = writtenAt(s.book, `${path}/outlet`, 'length');
   const moved = outlet !== undefined && outlet.unit === written.unit ? [written, outlet] : [written];
-  const metres = writtenSi({ ...written }, 1);
+  const metres = writtenSi(written, 1);
   return scaleLever(s, 'surface', moved, roundStep(0.05 / metres), 400);
 };
 
