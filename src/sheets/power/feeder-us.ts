@@ -1,12 +1,10 @@
 import { listField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
-import { listLengths } from '../list-lengths.ts';
 import { currents } from './bounds.ts';
 import { always, caution } from './caution.ts';
-import { largestDeviceLimit, motorsAmpacity } from './largest-device-limit.ts';
+import { commonDeviceProblems, largestDeviceLimit, motorsAmpacity } from './largest-device-limit.ts';
 import { necMotorArticle } from './sources.ts';
 import { standardRating } from './standard-device.ts';
-import { beyondTable } from './table-problem.ts';
 
 interface FeederUsInputs {
   readonly motors: readonly number[];
@@ -45,14 +43,7 @@ export const feederUsSheet = defineSheet({
     { code: 'FEEDER_OTHER_LOADS_DISPUTED', broken: ({ continuous, other }) => continuous + other > 0 },
   ],
   sources: [necMotorArticle],
-  check: (i) => {
-    const lengths = listLengths({ motors: i.motors, devices: i.devices });
-    if (lengths.length > 0) return lengths;
-    const most = limit(i);
-    return standardRating(most, 'us-breaker', 'down') === undefined
-      ? [beyondTable('devices', most, '15 A')]
-      : [];
-  },
+  check: (i) => commonDeviceProblems(i, limit(i)),
   compute: (i: FeederUsInputs) => ({
     ampacity: motorsAmpacity(i.motors) + 1.25 * i.continuous + i.other,
     deviceLimit: limit(i),

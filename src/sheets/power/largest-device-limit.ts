@@ -1,3 +1,8 @@
+import type { Problem } from '../../quantity/problem.ts';
+import { listLengths } from '../list-lengths.ts';
+import { standardRating } from './standard-device.ts';
+import { beyondTable } from './table-problem.ts';
+
 /**
  * Rating of the largest motor branch device plus the full-load currents of the other motors.
  *
@@ -27,3 +32,15 @@ export const largestDeviceLimit = (motors: readonly number[], devices: readonly 
 export const motorsAmpacity = (motors: readonly number[]): number =>
   motors.reduce((sum, motor) => sum + motor, 0) +
   0.25 * motors.reduce((most, motor) => Math.max(most, motor), 0);
+
+/** What stands against a common device rounded down from its limit, A: lists that do not match, or no rating so low. */
+export const commonDeviceProblems = (
+  lists: { readonly motors: readonly number[]; readonly devices: readonly number[] },
+  limit: number,
+): readonly Problem[] => {
+  const lengths = listLengths({ motors: lists.motors, devices: lists.devices });
+  if (lengths.length > 0) return lengths;
+  return standardRating(limit, 'us-breaker', 'down') === undefined
+    ? [beyondTable('devices', limit, '15 A')]
+    : [];
+};

@@ -1,12 +1,10 @@
 import { listField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
-import { listLengths } from '../list-lengths.ts';
 import { currents, voltages } from './bounds.ts';
 import { always, caution } from './caution.ts';
-import { largestDeviceLimit, motorsAmpacity } from './largest-device-limit.ts';
+import { commonDeviceProblems, largestDeviceLimit, motorsAmpacity } from './largest-device-limit.ts';
 import { necMachineryArticle } from './sources.ts';
 import { standardRating } from './standard-device.ts';
-import { beyondTable } from './table-problem.ts';
 
 interface MachineSupplyUsInputs {
   readonly voltage: number;
@@ -53,14 +51,7 @@ export const machineSupplyUsSheet = defineSheet({
     always('CONSERVATIVE_SUM'),
   ],
   sources: [necMachineryArticle],
-  check: (i) => {
-    const lengths = listLengths({ motors: i.motors, devices: i.devices });
-    if (lengths.length > 0) return lengths;
-    const most = limit(i);
-    return standardRating(most, 'us-breaker', 'down') === undefined
-      ? [beyondTable('devices', most, '15 A')]
-      : [];
-  },
+  check: (i) => commonDeviceProblems(i, limit(i)),
   compute: (i: MachineSupplyUsInputs) => ({
     ampacity: 1.25 * i.heating + motorsAmpacity(i.motors) + i.apparatus,
     deviceLimit: limit(i),
