@@ -1,31 +1,20 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Locator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { openBrowser, openPage, type Watched } from './browser.ts';
+import type { Locator, Page } from 'playwright-core';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { openPage } from './browser.ts';
 import { openBook, rate, saveState, waitForText } from './on-the-page.ts';
-import { projectRoot, type RunningServer, startServer } from './running-server.ts';
+import { browser, ownServerForEach, server, watched } from './own-server.ts';
+import { projectRoot } from './running-server.ts';
 
-let browser: Browser;
-let server: RunningServer;
-let watched: Watched;
 let id: string;
 
 const demoText = readFileSync(join(projectRoot, 'src/book/demo/flagon-line.json'), 'utf8');
 
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser.close());
+ownServerForEach();
 beforeEach(async () => {
-  server = await startServer();
-  watched = await openPage(browser);
   id = await server.addBook(demoText);
-});
-afterEach(async () => {
-  await watched.close();
-  await server.remove();
 });
 
 const openPart = async (page: Page, path: string, book = id): Promise<void> => {

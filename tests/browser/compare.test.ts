@@ -1,26 +1,13 @@
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { openBrowser, openPage, type Watched } from './browser.ts';
+import type { Page } from 'playwright-core';
+import { beforeEach, describe, expect, it } from 'vitest';
+import { openPage } from './browser.ts';
 import { field, hoseBore, openBook, panel, rate, side, surface, waitForText } from './on-the-page.ts';
-import { type RunningServer, startServer } from './running-server.ts';
+import { browser, ownServerForEach, server, watched } from './own-server.ts';
 
-let browser: Browser;
-let server: RunningServer;
-let watched: Watched;
-
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser.close());
+ownServerForEach();
 beforeEach(async () => {
-  server = await startServer();
-  watched = await openPage(browser);
   await openBook(watched.page, server.address());
-});
-afterEach(async () => {
-  await watched.close();
-  await server.remove();
 });
 
 const write = async (page: Page, path: string, text: string, revision: number): Promise<void> => {

@@ -1,26 +1,11 @@
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Locator, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { openBrowser, openPage, type Watched } from './browser.ts';
+import type { Locator, Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { openPage } from './browser.ts';
 import { openBook, rate, saveState, waitForText } from './on-the-page.ts';
-import { type RunningServer, startServer } from './running-server.ts';
+import { browser, ownServerForEach, server, watched } from './own-server.ts';
 
-let browser: Browser;
-let server: RunningServer;
-let watched: Watched;
-
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser.close());
-beforeEach(async () => {
-  server = await startServer();
-  watched = await openPage(browser);
-});
-afterEach(async () => {
-  await watched.close();
-  await server.remove();
-});
+ownServerForEach();
 
 const openForm = async (page: Page): Promise<void> => {
   await page.goto(`${server.address()}new?from=form`);

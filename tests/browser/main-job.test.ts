@@ -1,6 +1,4 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { openBrowser, openPage, type Watched } from './browser.ts';
+import { beforeEach, describe, expect, it } from 'vitest';
 import {
   field,
   hoseBore,
@@ -13,24 +11,11 @@ import {
   surface,
   waitForText,
 } from './on-the-page.ts';
-import { type RunningServer, startServer } from './running-server.ts';
+import { ownServerForEach, server, watched } from './own-server.ts';
 
-let browser: Browser;
-let server: RunningServer;
-let watched: Watched;
-
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser.close());
+ownServerForEach();
 beforeEach(async () => {
-  server = await startServer();
-  watched = await openPage(browser);
   await openBook(watched.page, server.address());
-});
-afterEach(async () => {
-  await watched.close();
-  await server.remove();
 });
 
 describe('the page of the demo book', () => {

@@ -1,25 +1,11 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { openBrowser, openPage, type Watched } from './browser.ts';
+import { beforeEach, describe, expect, it } from 'vitest';
+import type { Watched } from './browser.ts';
 import { field, hoseBore, openBook, saveState, surface, waitForText } from './on-the-page.ts';
-import { type RunningServer, startServer } from './running-server.ts';
+import { ownServerForEach, server, watched } from './own-server.ts';
 
-let browser: Browser;
-let server: RunningServer;
-let watched: Watched;
-
-beforeAll(async () => {
-  browser = await openBrowser();
-});
-afterAll(() => browser.close());
+ownServerForEach();
 beforeEach(async () => {
-  server = await startServer();
-  watched = await openPage(browser);
   await openBook(watched.page, server.address());
-});
-afterEach(async () => {
-  await watched.close();
-  await server.remove();
 });
 
 const write = async (page: Watched['page'], path: string, text: string): Promise<void> => {
