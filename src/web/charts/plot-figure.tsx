@@ -6,6 +6,14 @@ import { useWords } from '../state/page-context.ts';
 /** A chart follows when the typing rests: drawing six of them at every key would hold the figures back. */
 const rest = 120;
 
+/** Letters as large as the page's own, and room for them round a chart with both axes. */
+export const plotFrame = {
+  marginLeft: 52,
+  marginTop: 34,
+  marginBottom: 38,
+  style: { fontSize: '13px' },
+} as const;
+
 export interface PlotFigureProps {
   readonly title: string;
   readonly plot: (width: number) => Plot.PlotOptions;

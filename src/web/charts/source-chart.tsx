@@ -5,7 +5,7 @@ import { fromSi, si } from '../../quantity/index.ts';
 import { ShownQuantity } from '../field/shown-quantity.tsx';
 import { usePageState, useWords } from '../state/page-context.ts';
 import { unitFor } from '../words/unit-choice.ts';
-import { PlotFigure } from './plot-figure.tsx';
+import { PlotFigure, plotFrame } from './plot-figure.tsx';
 
 /** What the supply leaves at the manifold against flow, with the point at which each number of lanes runs. */
 export const SourceChart = ({
@@ -42,10 +42,7 @@ export const SourceChart = ({
       depends={[floor, units, hue]}
       plot={() => ({
         height: 240,
-        marginLeft: 52,
-        marginTop: 34,
-        marginBottom: 38,
-        style: { fontSize: '13px' },
+        ...plotFrame,
         x: { label: label('charts.source.flow', flowUnit), zero: true },
         y: { label: label('charts.source.pressure', pressureUnit), zero: true, ticks: 5 },
         marks: [

@@ -5,7 +5,7 @@ import { fromSi, si } from '../../quantity/index.ts';
 import { ShownQuantity } from '../field/shown-quantity.tsx';
 import { usePageState, useWords } from '../state/page-context.ts';
 import { unitFor } from '../words/unit-choice.ts';
-import { PlotFigure } from './plot-figure.tsx';
+import { PlotFigure, plotFrame } from './plot-figure.tsx';
 
 /** The surface of the tank over the agreed hour. */
 export const TankChart = ({
@@ -38,10 +38,7 @@ export const TankChart = ({
       depends={[floor, units, hue]}
       plot={() => ({
         height: 200,
-        marginLeft: 52,
-        marginTop: 34,
-        marginBottom: 38,
-        style: { fontSize: '13px' },
+        ...plotFrame,
         x: { label: words.say('charts.tank.time') },
         y: {
           label: `${words.say('charts.tank.level')}, ${unit}`,
