@@ -71,56 +71,49 @@ const useChosen = (path: string): unknown => usePagePart(({ book }) => book && v
 
 const orNone = (value: string): string | undefined => (value === '' ? undefined : value);
 
-/** One of a few words, or a number that is one of few. */
-export const WordField = ({
-  path,
-  label,
-  must,
-  form,
-}: FieldProps & { readonly form: Extract<Form, { is: 'word' }> }): ReactElement => {
+interface FewProps extends FieldProps {
+  readonly values: readonly (string | number | boolean)[];
+  readonly textOf: (value: string | number | boolean) => string;
+}
+
+const FewField = ({ path, label, must, values, textOf }: FewProps): ReactElement => {
   const page = usePage();
-  const { say } = page.words;
   const value = useChosen(path);
   return (
     <Choose
       path={path}
       label={label}
       value={value === undefined ? '' : String(value)}
-      groups={[
-        { options: form.words.map((each) => ({ value: String(each), text: say(`word.${String(each)}`) })) },
-      ]}
-      none={must ? undefined : say('write.unknown')}
+      groups={[{ options: values.map((each) => ({ value: String(each), text: textOf(each) })) }]}
+      none={must ? undefined : page.words.say('write.unknown')}
       choose={(next) =>
         putValue(
           page,
           path,
-          form.words.find((each) => String(each) === next),
+          values.find((each) => String(each) === next),
         )
       }
     />
   );
 };
 
+/** One of a few words, or a number that is one of few. */
+export const WordField = ({
+  form,
+  ...field
+}: FieldProps & { readonly form: Extract<Form, { is: 'word' }> }): ReactElement => {
+  const { say } = usePage().words;
+  return <FewField {...field} values={form.words} textOf={(each) => say(`word.${String(each)}`)} />;
+};
+
 /** Yes, no, or not known. */
-export const ClaimField = ({ path, label, must }: FieldProps): ReactElement => {
-  const page = usePage();
-  const { say } = page.words;
-  const value = useChosen(path);
+export const ClaimField = (field: FieldProps): ReactElement => {
+  const { say } = usePage().words;
   return (
-    <Choose
-      path={path}
-      label={label}
-      value={value === undefined ? '' : String(value)}
-      groups={[
-        {
-          options: [
-            { value: 'true', text: say('write.yes') },
-            { value: 'false', text: say('write.no') },
-          ],
-        },
-      ]}
-      none={must ? undefined : say('write.unknown')}
-      choose={(next) => putValue(page, path, next === '' ? undefined : next === 'true')}
+    <FewField
+      {...field}
+      values={[true, false]}
+      textOf={(each) => say(each === true ? 'write.yes' : 'write.no')}
     />
   );
 };
