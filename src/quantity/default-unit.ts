@@ -51,6 +51,11 @@ const defaults: Readonly<Record<Kind, readonly [metric: string, us: string]>> = 
   humidityRatio: ['g/kg', 'gr/lb'],
   massConcentration: ['g/m3', 'g/m3'],
   numberConcentration: ['/m3', '/m3'],
+  soluteConcentration: ['mg/L', 'mg/L'],
+  concentrationTime: ['mg min/L', 'mg min/L'],
+  inactivationRate: ['L/(mg s)', 'L/(mg s)'],
+  equivalentConcentration: ['N', 'N'],
+  acidity: ['pH', 'pH'],
 };
 
 /** The unit in which a kind is shown where the reader has not chosen another. */

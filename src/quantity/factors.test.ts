@@ -193,6 +193,21 @@ const oracle: Partial<Record<Kind, Readonly<Record<string, string>>>> = {
     'gr/ft3': '64.79891 mg/ft^3',
   },
   numberConcentration: { '/m3': 'm^-3', '/L': 'L^-1', '/ft3': 'ft^-3' },
+  soluteConcentration: {
+    'mg/L': 'mg/L',
+    'g/L': 'g/L',
+    'ug/L': 'ug/L',
+    '% w/v': '10 g/L',
+    'oz/US gal': '0.0625 lbm/gal',
+    'lb/US gal': 'lbm/gal',
+  },
+  concentrationTime: { 'mg min/L': 'mg min L^-1', 'mg s/L': 'mg s L^-1', 'kg s/m3': 'kg s m^-3' },
+  inactivationRate: {
+    'L/(mg s)': 'L mg^-1 s^-1',
+    'L/(mg min)': 'L mg^-1 min^-1',
+    'm3/(kg s)': 'm^3 kg^-1 s^-1',
+  },
+  equivalentConcentration: { N: 'mol/L', 'meq/L': 'mmol/L' },
   resistancePerLength: {
     'ohm/km': 'ohm/km',
     'ohm/m': 'ohm/m',
@@ -211,6 +226,7 @@ const siUnit = (kind: Kind): string => {
     pulseDensity: 'm^-3',
     numberConcentration: 'm^-3',
     sonicConductance: 'm^3 s^-1 Pa^-1',
+    inactivationRate: 'm^3 kg^-1 s^-1',
   };
   return turned[kind] ?? kinds[kind].replace(/([ms])([23])/g, '$1^$2');
 };
@@ -368,6 +384,7 @@ it('every unit is held against a table, another library or its definition', () =
   const byDefinition: Partial<Record<Kind, readonly string[]>> = {
     ratio: ['', '%', 'mm/m'],
     count: [''],
+    acidity: ['pH'],
     massFraction: ['%', 'g/kg', 'mg/kg', 'kg/kg'],
     humidityRatio: ['g/kg', 'kg/kg', 'gr/lb', 'lb/lb'],
     relativeHumidity: ['%'],

@@ -51,5 +51,10 @@ export const kindText: { readonly en: Readonly<Record<Kind, string>> } = {
     humidityRatio: 'humidity ratio',
     massConcentration: 'mass in a volume',
     numberConcentration: 'particles in a volume',
+    soluteConcentration: 'concentration in water',
+    concentrationTime: 'concentration times time',
+    inactivationRate: 'rate of inactivation',
+    equivalentConcentration: 'normality',
+    acidity: 'pH',
   },
 };

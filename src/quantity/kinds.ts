@@ -61,6 +61,16 @@ export const kinds = {
   massConcentration: 'kg/m3',
   /** Particles in a volume. */
   numberConcentration: '1/m3',
+  /** Of a chemical dissolved in water, by mass in a volume of the solution. */
+  soluteConcentration: 'kg/m3',
+  /** Concentration of a disinfectant times how long it acts: the CT of the water trade. */
+  concentrationTime: 'kg s/m3',
+  /** k of Chick and Watson: natural logarithm of survivors lost by concentration and time. */
+  inactivationRate: 'm3/(kg s)',
+  /** Of an acid or a base by what it neutralises. */
+  equivalentConcentration: 'mol/m3',
+  /** pH. Kept as that number. */
+  acidity: '1',
 } as const;
 
 export type Kind = keyof typeof kinds;

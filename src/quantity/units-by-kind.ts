@@ -2,6 +2,7 @@ import type { Kind } from './kinds.ts';
 import type { Unit } from './unit.ts';
 import * as carried from './units/carried-by-air.ts';
 import * as conductor from './units/conductors.ts';
+import * as dissolved from './units/dissolved.ts';
 import * as energy from './units/energies.ts';
 import * as flow from './units/flows.ts';
 import * as length from './units/lengths.ts';
@@ -60,4 +61,9 @@ export const unitsByKind: Readonly<Record<Kind, readonly Unit[]>> = {
   humidityRatio: carried.humidityRatios,
   massConcentration: carried.massConcentrations,
   numberConcentration: carried.numberConcentrations,
+  soluteConcentration: dissolved.soluteConcentrations,
+  concentrationTime: dissolved.concentrationTimes,
+  inactivationRate: dissolved.inactivationRates,
+  equivalentConcentration: dissolved.equivalentConcentrations,
+  acidity: dissolved.acidities,
 };
