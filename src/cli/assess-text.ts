@@ -1,8 +1,8 @@
+import { placeText } from '../book/place-text.ts';
 import type { Assessment, FloorAssessment, Remedy } from '../floor/assessment.ts';
 import { comparisonText } from './comparison-text.ts';
 import { holdText } from './hold-text.ts';
 import { lanesText } from './lanes-text.ts';
-import { placeText } from './place-text.ts';
 import { remediesText } from './remedies-text.ts';
 import type { Told } from './told.ts';
 import { words } from './words.ts';

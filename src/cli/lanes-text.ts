@@ -1,5 +1,5 @@
 import type { FloorAssessment } from '../floor/assessment.ts';
-import { shown } from './shown.ts';
+import { shown } from '../quantity/shown.ts';
 import { textTable } from './text-table.ts';
 import type { Told } from './told.ts';
 import { words } from './words.ts';

@@ -1,6 +1,6 @@
+import { placeText } from '../book/place-text.ts';
 import type { FloorAssessment, Remedy, RemedyChange } from '../floor/assessment.ts';
 import { formatNumber } from '../quantity/index.ts';
-import { placeText } from './place-text.ts';
 import { figureName, type Told } from './told.ts';
 import { words } from './words.ts';
 

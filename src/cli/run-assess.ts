@@ -1,3 +1,4 @@
+import { bookUnits } from '../book/book-units.ts';
 import type { Book } from '../book/index.ts';
 import type { Assessment, Remedy } from '../floor/assessment.ts';
 import { assessBook, remediesFor } from '../floor/index.ts';
@@ -5,7 +6,6 @@ import type { UnitSystem } from '../quantity/index.ts';
 import type { Problem } from '../quantity/problem.ts';
 import { assessDocument } from './assess-document.ts';
 import { assessText } from './assess-text.ts';
-import { bookUnits } from './book-units.ts';
 import type { Call, Ended } from './command.ts';
 import { cliProblem } from './problems.ts';
 import { headingOf, readBookFile } from './read-book-file.ts';

@@ -1,8 +1,8 @@
 import { formatQuantity, type Kind, parseQuantity, type UnitSystem } from '../quantity/index.ts';
 import { accept, type Problem, type Result, refuse } from '../quantity/problem.ts';
+import { isCustomary } from '../quantity/unit-choice.ts';
 import type { Field, Sheet, Value } from '../sheets/frame.ts';
 import { cliProblem } from './problems.ts';
-import { isCustomary } from './unit-choice.ts';
 
 export interface TypedInputs {
   readonly values: Readonly<Record<string, Value>>;

@@ -1,7 +1,7 @@
 import type { Problem } from '../quantity/problem.ts';
+import type { UnitWishes } from '../quantity/unit-choice.ts';
 import type { Sheet } from '../sheets/frame.ts';
 import { shownBounds } from './shown.ts';
-import type { UnitWishes } from './unit-choice.ts';
 
 /** Problems of a sheet speak SI; here they get back what was typed, and the bounds in the units of the person. */
 export const inUserUnits = (

@@ -1,10 +1,10 @@
+import type { UnitWishes } from '../quantity/unit-choice.ts';
 import type { Computed, Values } from '../sheets/frame.ts';
 import type { SheetEntry } from '../sheets/sheet-entry.ts';
 import { inColumns } from './help.ts';
 import type { TypedInputs } from './sheet-inputs.ts';
 import { fieldName, noteSentence } from './sheet-words.ts';
 import { shownField } from './shown.ts';
-import type { UnitWishes } from './unit-choice.ts';
 import { words } from './words.ts';
 import type { World } from './world.ts';
 

@@ -1,7 +1,7 @@
 import type { Book } from '../book/index.ts';
 import type { Figure } from '../floor/assessment.ts';
-import { shown, shownInterval } from './shown.ts';
-import type { UnitWishes } from './unit-choice.ts';
+import { shown, shownInterval } from '../quantity/shown.ts';
+import type { UnitWishes } from '../quantity/unit-choice.ts';
 import { words } from './words.ts';
 import type { World } from './world.ts';
 

@@ -1,7 +1,7 @@
 import { type ReactElement, useId } from 'react';
 import type { Finding } from '../../floor/assessment.ts';
+import { barShape } from '../../floor/bar-shape.ts';
 import { useElementWidth } from '../line/element-width.ts';
-import { barShape } from './bar-shape.ts';
 
 const height = 30;
 const top = 8;

@@ -1,11 +1,12 @@
 import type { ReactElement } from 'react';
 import type { Book } from '../../book/index.ts';
 import type { Finding, FloorAssessment } from '../../floor/assessment.ts';
+import { tellingDigits } from '../../floor/telling-digits.ts';
 import { openFigure } from '../commands/open-working.ts';
 import { usePage, usePageState } from '../state/page-context.ts';
 import { floorClass } from './floor-class.ts';
 import { SpineBar } from './spine-bar.tsx';
-import { figureName, tellingDigits, verdictText } from './verdict-text.ts';
+import { figureName, verdictText } from './verdict-text.ts';
 
 interface SideProps {
   readonly book: Book;

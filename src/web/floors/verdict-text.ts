@@ -1,4 +1,5 @@
 import type { Finding } from '../../floor/assessment.ts';
+import { tellingDigits } from '../../floor/telling-digits.ts';
 import type { ShowOptions, Words } from '../words/words.ts';
 
 /** "short of 0.21 bar", "within 1.6 m/s", "not known, asks 0.21 bar": never by colour or shape alone. */
@@ -9,16 +10,6 @@ export const verdictText = (words: Words, finding: Finding, show: ShowOptions): 
   if (verdict !== 'unknown') return words.say(`verdict.${sense}.${verdict}`, { demand: asked });
   if (have.value === undefined) return words.say('verdict.unknown.demand', { demand: asked });
   return words.say(sense === 'most' ? 'verdict.straddles.most' : 'verdict.straddles', { demand: asked });
-};
-
-/** Digits that are needed to tell what is there from what is asked: three, more where they nearly agree. */
-export const tellingDigits = ({ have, demand }: Finding): number => {
-  if (have.value === undefined || demand.value === undefined || demand.value === 0) return 3;
-  // whole bottles, as in the large figures above
-  if (have.kind === 'rate') return have.value * 3600 < 999.5 ? 3 : 4;
-  const apart = Math.abs(have.value / demand.value - 1);
-  if (apart === 0) return 3;
-  return Math.min(6, Math.max(3, Math.ceil(-Math.log10(apart)) + 1));
 };
 
 /** The name of a figure or finding; an id without words is shown as it is. */

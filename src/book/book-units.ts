@@ -1,7 +1,7 @@
-import type { Book } from '../book/index.ts';
 import type { Kind, UnitSystem } from '../quantity/index.ts';
+import type { UnitWishes } from '../quantity/unit-choice.ts';
 import { findUnit } from '../quantity/unit-lookup.ts';
-import type { UnitWishes } from './unit-choice.ts';
+import type { Book } from './book.ts';
 
 /** Which of the book's own unit names serves a kind. */
 const named: Readonly<Record<string, readonly Kind[]>> = {
@@ -20,6 +20,8 @@ const named: Readonly<Record<string, readonly Kind[]>> = {
   energy: ['energy'],
   rate: ['rate'],
   flowCoefficient: ['flowCoefficient'],
+  airFlow: ['normalAirFlow'],
+  airVolume: ['normalAirVolume'],
 };
 
 /** The units in which a book wants to be read; a system that the person asked for goes before them. */
@@ -33,6 +35,11 @@ export const bookUnits = (book: Book, system: UnitSystem | undefined): UnitWishe
       if (id !== undefined) byKind[kind] = id;
     }
   }
-  const bore = findUnit('length', book.about?.units?.bore ?? 'mm')?.id ?? 'mm';
-  return { byKind, small: bore };
+  const own = book.about?.system;
+  const bore = findUnit('length', book.about?.units?.bore ?? (own === 'us' ? 'in' : 'mm'))?.id;
+  return {
+    byKind,
+    ...(own === undefined ? {} : { system: own }),
+    ...(bore === undefined ? {} : { small: bore }),
+  };
 };

@@ -1,4 +1,5 @@
-import { type Book, placeName } from '../book/index.ts';
+import type { Book } from './book.ts';
+import { placeName } from './place-name.ts';
 
 /** `freeAir` is read as `free air`. */
 const spaced = (key: string): string => key.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Figure, Finding } from '../../floor/assessment.ts';
+import type { Figure, Finding } from './assessment.ts';
 import { barShape } from './bar-shape.ts';
 
 const figure = (value?: number): Figure => ({

@@ -1,4 +1,6 @@
-import { defaultUnit, type Kind, type UnitSystem, unitsOf } from '../quantity/index.ts';
+import { unitsOf } from './convert.ts';
+import { defaultUnit, type UnitSystem } from './default-unit.ts';
+import type { Kind } from './kinds.ts';
 
 /** Units that only readers of US customary units type; one of them among the inputs turns the rest to them. */
 const customary = new Set([

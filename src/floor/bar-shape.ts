@@ -1,4 +1,4 @@
-import type { Finding } from '../../floor/assessment.ts';
+import type { Finding } from './assessment.ts';
 
 /** Where the demand stands on the way out from the spine. */
 const tickAt = 0.62;
