@@ -176,6 +176,31 @@ const oracle: Partial<Record<Kind, Readonly<Record<string, string>>>> = {
     'Btu/h': 'BTU/h',
     'ft lbf/s': 'ft lbf/s',
   },
+  heatFlow: { kW: 'kW', W: 'W', MW: 'MW', 'Btu/h': 'BTU/h', MBH: '1000 BTU/h' },
+  heatFlux: { 'W/m2': 'W/m^2', 'kW/m2': 'kW/m^2', 'Btu/(h ft2)': 'BTU h^-1 ft^-2' },
+  heatTransfer: { 'W/K': 'W/K', 'kW/K': 'kW/K', 'Btu/(h degF)': 'BTU h^-1 degR^-1' },
+  specificHeat: {
+    'kJ/(kg K)': 'kJ kg^-1 K^-1',
+    'J/(kg K)': 'J kg^-1 K^-1',
+    'Btu/(lb degF)': 'BTU lbm^-1 degR^-1',
+  },
+  specificEnergy: { 'kJ/kg': 'kJ/kg', 'J/kg': 'J/kg', 'MJ/kg': 'MJ/kg', 'Btu/lb': 'BTU/lbm' },
+  bearingPressure: {
+    kPa: 'kPa',
+    MPa: 'MPa',
+    Pa: 'Pa',
+    psi: 'psi',
+    psf: 'lbf/ft^2',
+    'kgf/cm2': '9.80665 N/cm^2',
+    'kip/in2': '1000 psi',
+  },
+  waterHardness: {
+    'mg/L CaCO3': 'mg/L',
+    // a grain is 64.79891 mg
+    'gr/US gal': '64.79891 mg/gal',
+    fH: '10 mg/L',
+    'gr/imp gal': '14.253767523300242 mg/L',
+  },
   apparentPower: { kVA: 'kVA', VA: 'VA', MVA: 'MVA' },
   voltage: { V: 'V', kV: 'kV', mV: 'mV' },
   current: { A: 'A', mA: 'mA', kA: 'kA' },
@@ -227,6 +252,7 @@ const siUnit = (kind: Kind): string => {
     numberConcentration: 'm^-3',
     sonicConductance: 'm^3 s^-1 Pa^-1',
     inactivationRate: 'm^3 kg^-1 s^-1',
+    specificHeat: 'J kg^-1 K^-1',
   };
   return turned[kind] ?? kinds[kind].replace(/([ms])([23])/g, '$1^$2');
 };
@@ -292,6 +318,12 @@ it('a thousand circular mils are the circle of a mil across, a thousand times: 0
   expect(toSi(1, 'conductorArea', 'kcmil')).toBeCloseTo(5.06707e-7, 12);
   const square = makeUnit('1e-6 in^2').to('m^2').value;
   expect(relative(factorOf('conductorArea', 'kcmil'), 1000 * (Math.PI / 4) * square)).toBeLessThan(1e-14);
+});
+
+it('a German degree is 10 mg of CaO, 17.848 mg of CaCO3 in a litre; a millimole 100.09 mg: computed from atomic weights', () => {
+  expect(toSi(1, 'waterHardness', 'dH')).toBeCloseTo(0.017848, 7);
+  expect(toSi(1, 'waterHardness', 'mmol/L')).toBeCloseTo(0.10009, 5);
+  expect(fromSi(toSi(1, 'waterHardness', 'mmol/L'), 'waterHardness', 'dH')).toBeCloseTo(5.608, 3);
 });
 
 describe('flow coefficients', () => {
@@ -390,6 +422,7 @@ it('every unit is held against a table, another library or its definition', () =
     relativeHumidity: ['%'],
     rotationalSpeed: ['rad/s'],
     conductorArea: ['kcmil'],
+    waterHardness: ['dH', 'mmol/L'],
     temperature: ['degC', 'degF', 'K'],
     flowCoefficient: ['Kv', 'Cv', 'Cv imp'],
     normalAirFlow: unitsByKind.normalAirFlow.map(({ id }) => id),

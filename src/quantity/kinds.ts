@@ -30,6 +30,8 @@ export const kinds = {
   dynamicViscosity: 'Pa s',
   kinematicViscosity: 'm2/s',
   elasticModulus: 'Pa',
+  /** Of a foot or a wheel on its floor. */
+  bearingPressure: 'Pa',
   /** Kv of IEC 60534: the flow of water in m3/h at a loss of 1 bar. Kept as that number. */
   flowCoefficient: 'm3/h',
   /** Pulses of a meter in a cubic metre. */
@@ -40,6 +42,13 @@ export const kinds = {
   torque: 'N m',
   energy: 'J',
   power: 'W',
+  /** Heat that flows, apart from the power of a shaft or a supply. */
+  heatFlow: 'W',
+  heatFlux: 'W/m2',
+  /** Heat lost by each kelvin of difference. */
+  heatTransfer: 'W/K',
+  specificHeat: 'J/(kg K)',
+  specificEnergy: 'J/kg',
   apparentPower: 'VA',
   voltage: 'V',
   current: 'A',
@@ -59,6 +68,8 @@ export const kinds = {
   humidityRatio: '1',
   /** Of something carried: oil or water in a volume of air. */
   massConcentration: 'kg/m3',
+  /** Hardness of water, counted as calcium carbonate. */
+  waterHardness: 'kg/m3',
   /** Particles in a volume. */
   numberConcentration: '1/m3',
   /** Of a chemical dissolved in water, by mass in a volume of the solution. */

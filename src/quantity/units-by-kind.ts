@@ -5,11 +5,13 @@ import * as conductor from './units/conductors.ts';
 import * as dissolved from './units/dissolved.ts';
 import * as energy from './units/energies.ts';
 import * as flow from './units/flows.ts';
+import * as heat from './units/heat.ts';
 import * as length from './units/lengths.ts';
 import * as mechanics from './units/mechanics.ts';
 import * as air from './units/normal-air.ts';
 import * as pressure from './units/pressures.ts';
 import * as rate from './units/rates.ts';
+import * as hardness from './units/water-hardness.ts';
 
 /** Every unit that is read and printed, by kind, in the order of a menu. */
 export const unitsByKind: Readonly<Record<Kind, readonly Unit[]>> = {
@@ -39,6 +41,7 @@ export const unitsByKind: Readonly<Record<Kind, readonly Unit[]>> = {
   dynamicViscosity: mechanics.dynamicViscosities,
   kinematicViscosity: mechanics.kinematicViscosities,
   elasticModulus: pressure.elasticModuli,
+  bearingPressure: heat.bearingPressures,
   flowCoefficient: flow.flowCoefficients,
   pulseDensity: length.pulseDensities,
   rate: rate.rates,
@@ -46,6 +49,11 @@ export const unitsByKind: Readonly<Record<Kind, readonly Unit[]>> = {
   torque: mechanics.torques,
   energy: energy.energies,
   power: energy.powers,
+  heatFlow: heat.heatFlows,
+  heatFlux: heat.heatFluxes,
+  heatTransfer: heat.heatTransfers,
+  specificHeat: heat.specificHeats,
+  specificEnergy: heat.specificEnergies,
   apparentPower: energy.apparentPowers,
   voltage: energy.voltages,
   current: energy.currents,
@@ -60,6 +68,7 @@ export const unitsByKind: Readonly<Record<Kind, readonly Unit[]>> = {
   sonicConductance: carried.sonicConductances,
   humidityRatio: carried.humidityRatios,
   massConcentration: carried.massConcentrations,
+  waterHardness: hardness.waterHardnesses,
   numberConcentration: carried.numberConcentrations,
   soluteConcentration: dissolved.soluteConcentrations,
   concentrationTime: dissolved.concentrationTimes,
