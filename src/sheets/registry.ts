@@ -1,4 +1,5 @@
 import { airEntries } from './air/entries.ts';
+import { hygieneEntries } from './hygiene/entries.ts';
 import { powerEntries } from './power/entries.ts';
 import { rateEntries } from './rate/entries.ts';
 import type { SheetEntry } from './sheet-entry.ts';
@@ -10,6 +11,7 @@ export const sheetEntries: readonly SheetEntry[] = [
   ...rateEntries,
   ...airEntries,
   ...powerEntries,
+  ...hygieneEntries,
 ];
 
 /** The same by id: `water/pipe-loss`. */
