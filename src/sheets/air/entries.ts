@@ -17,6 +17,9 @@ import { condensateSheet } from './condensate.ts';
 import { cylinderDemandCases } from './cylinder-demand.cases.ts';
 import { cylinderDemandText } from './cylinder-demand.text.ts';
 import { cylinderDemandSheet } from './cylinder-demand.ts';
+import { deadVolumeCases } from './dead-volume.cases.ts';
+import { deadVolumeText } from './dead-volume.text.ts';
+import { deadVolumeSheet } from './dead-volume.ts';
 import { dryerCapacityCases } from './dryer-capacity.cases.ts';
 import { dryerCapacityText } from './dryer-capacity.text.ts';
 import { dryerCapacitySheet } from './dryer-capacity.ts';
@@ -29,6 +32,9 @@ import { fillingTimeSheet } from './filling-time.ts';
 import { filterRegulatorCases } from './filter-regulator.cases.ts';
 import { filterRegulatorText } from './filter-regulator.text.ts';
 import { filterRegulatorSheet } from './filter-regulator.ts';
+import { fittingEquivalentCases } from './fitting-equivalent.cases.ts';
+import { fittingEquivalentText } from './fitting-equivalent.text.ts';
+import { fittingEquivalentSheet } from './fitting-equivalent.ts';
 import { fittingLengthCases } from './fitting-length.cases.ts';
 import { fittingLengthText } from './fitting-length.text.ts';
 import { fittingLengthSheet } from './fitting-length.ts';
@@ -53,6 +59,9 @@ import { leastPressureSheet } from './least-pressure.ts';
 import { lineLossCases } from './line-loss.cases.ts';
 import { lineLossText } from './line-loss.text.ts';
 import { lineLossSheet } from './line-loss.ts';
+import { machineDemandCases } from './machine-demand.cases.ts';
+import { machineDemandText } from './machine-demand.text.ts';
+import { machineDemandSheet } from './machine-demand.ts';
 import { massToFreeAirCases } from './mass-to-free-air.cases.ts';
 import { massToFreeAirText } from './mass-to-free-air.text.ts';
 import { massToFreeAirSheet } from './mass-to-free-air.ts';
@@ -86,6 +95,9 @@ import { referenceConversionSheet } from './reference-conversion.ts';
 import { restrictionFlowCases } from './restriction-flow.cases.ts';
 import { restrictionFlowText } from './restriction-flow.text.ts';
 import { restrictionFlowSheet } from './restriction-flow.ts';
+import { restrictionOutletCases } from './restriction-outlet.cases.ts';
+import { restrictionOutletText } from './restriction-outlet.text.ts';
+import { restrictionOutletSheet } from './restriction-outlet.ts';
 import { saturationCases } from './saturation.cases.ts';
 import { saturationText } from './saturation.text.ts';
 import { saturationSheet } from './saturation.ts';
@@ -128,9 +140,11 @@ export const airEntries: readonly SheetEntry[] = [
   sheetEntry(referenceConversionSheet, referenceConversionCases, referenceConversionText),
   sheetEntry(massToFreeAirSheet, massToFreeAirCases, massToFreeAirText),
   sheetEntry(actualFlowSheet, actualFlowCases, actualFlowText),
+  sheetEntry(deadVolumeSheet, deadVolumeCases, deadVolumeText),
   sheetEntry(cylinderDemandSheet, cylinderDemandCases, cylinderDemandText),
   sheetEntry(nozzleDischargeSheet, nozzleDischargeCases, nozzleDischargeText),
   sheetEntry(userDemandSheet, userDemandCases, userDemandText),
+  sheetEntry(machineDemandSheet, machineDemandCases, machineDemandText),
   sheetEntry(leakLoadUnloadSheet, leakLoadUnloadCases, leakLoadUnloadText),
   sheetEntry(leakDecaySheet, leakDecayCases, leakDecayText),
   sheetEntry(leakStepsSheet, leakStepsCases, leakStepsText),
@@ -140,11 +154,13 @@ export const airEntries: readonly SheetEntry[] = [
   sheetEntry(receiverBandSheet, receiverBandCases, receiverBandText),
   sheetEntry(receiverVolumeSheet, receiverVolumeCases, receiverVolumeText),
   sheetEntry(fittingLengthSheet, fittingLengthCases, fittingLengthText),
+  sheetEntry(fittingEquivalentSheet, fittingEquivalentCases, fittingEquivalentText),
   sheetEntry(lineLossSheet, lineLossCases, lineLossText),
   sheetEntry(filterRegulatorSheet, filterRegulatorCases, filterRegulatorText),
   sheetEntry(workingPointSheet, workingPointCases, workingPointText),
   sheetEntry(sonicConductanceSheet, sonicConductanceCases, sonicConductanceText),
   sheetEntry(restrictionFlowSheet, restrictionFlowCases, restrictionFlowText),
+  sheetEntry(restrictionOutletSheet, restrictionOutletCases, restrictionOutletText),
   sheetEntry(seriesFlowSheet, seriesFlowCases, seriesFlowText),
   sheetEntry(fillingTimeSheet, fillingTimeCases, fillingTimeText),
   sheetEntry(ventTimeSheet, ventTimeCases, ventTimeText),

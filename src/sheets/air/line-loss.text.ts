@@ -31,8 +31,7 @@ export const lineLossText: SheetText = {
       AIR_VELOCITY_HIGH: notes.AIR_VELOCITY_HIGH,
       AIR_LOSS_TENTH:
         'More than a tenth of the gauge pressure is lost; from the receiver to the point of use it should be less (trade journal). At 100 psi, 2 psi cost about 1 % of the power.',
-      AIR_OUTLET_BELOW_ATMOSPHERE:
-        'The outlet would be under the atmosphere: this flow cannot leave into it.',
+      AIR_OUTLET_BELOW_ATMOSPHERE: notes.AIR_OUTLET_BELOW_ATMOSPHERE,
       AIR_EMPIRICAL_DISAGREE:
         'Sources disagree by 11 %: against a handbook table the form with 7.57e4 (read) is 6 % low to 4 % high, the one with 450 (memory) 5 to 17 % high, the equation used here within 2 %.',
       AIR_REFERENCE: notes.AIR_REFERENCE,

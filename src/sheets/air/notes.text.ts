@@ -6,6 +6,11 @@ export const notes = {
     'Normal air here is ANR counted dry: 100 kPa, 20 degC (ISO 8778, read second hand). One encyclopedia prints 101.3 kPa for ANR (1.3 % denser), DIN 1343 is 0 degC and 101.325 kPa (8.7 % denser): ask which one a data sheet means.',
   AIR_REFERENCE_HUMID:
     'With the 65 % relative humidity of ISO 8778 counted, a cubic metre of normal air holds 1.5 % less dry air.',
+  AIR_OUTLET_BELOW_ATMOSPHERE: 'The outlet would be under the atmosphere: this flow cannot leave into it.',
+  DEMAND_PEAK_UNDER_AVERAGE:
+    'The peak is under the average: more of the users must draw at the same moment than is said.',
+  DEMAND_NO_LEAK:
+    'No leakage is counted; well-kept systems lose under 10 % of the capacity, neglected ones 20 to 30 %.',
   AIR_VELOCITY_HIGH: 'Over 15 m/s: usual are up to 6 to 10 m/s in mains and 15 m/s in branches (memory).',
   VAPOUR_IDEAL:
     'Real-gas enhancement of the vapour (about 3 % at 7 bar, memory) is left out, as the trade does.',

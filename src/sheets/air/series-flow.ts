@@ -10,6 +10,7 @@ import {
   standardAtmospheres,
 } from './bounds.ts';
 import { normalTemperature } from './dry-air.ts';
+import { restrictionLoss } from './restriction-outlet.ts';
 import { iso6358, iso6358Series } from './sources.ts';
 
 /**
@@ -23,7 +24,7 @@ import { iso6358, iso6358Series } from './sources.ts';
  * Returns  pressures, Pa absolute, the last of a choked chain being the highest that still lets q pass; shorter
  *          than the chain where one component cannot pass q
  * Cost     O(n)
- * Source   ISO 6358-3 names the technique (abstract read)
+ * Source   `restrictionLoss`; ISO 6358-3 names the technique (abstract read)
  */
 export const chainPressures = (
   conductanceList: readonly number[],
@@ -34,10 +35,9 @@ export const chainPressures = (
   const pressures: number[] = [];
   let p = upstream;
   for (let i = 0; i < conductanceList.length; i++) {
-    const share = flow / (conductanceList[i]! * p);
-    if (!(share <= 1)) return pressures;
-    const b = criticalRatioList[i]!;
-    p *= b + (1 - b) * Math.sqrt((1 - share) * (1 + share));
+    const loss = restrictionLoss(conductanceList[i]!, criticalRatioList[i]!, p, flow);
+    if (Number.isNaN(loss)) return pressures;
+    p -= loss;
     pressures.push(p);
   }
   return pressures;

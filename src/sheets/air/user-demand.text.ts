@@ -15,10 +15,8 @@ export const userDemandText: SheetText = {
     },
     outputs: { averageFlow: 'Average demand', peakFlow: 'Peak demand' },
     notes: {
-      DEMAND_PEAK_UNDER_AVERAGE:
-        'The peak is under the average: more of the users must draw at the same moment than is said.',
-      DEMAND_NO_LEAK:
-        'No leakage is counted; well-kept systems lose under 10 % of the capacity, neglected ones 20 to 30 %.',
+      DEMAND_PEAK_UNDER_AVERAGE: notes.DEMAND_PEAK_UNDER_AVERAGE,
+      DEMAND_NO_LEAK: notes.DEMAND_NO_LEAK,
       AIR_REFERENCE: notes.AIR_REFERENCE,
       CAUTION_COMPRESSED_AIR: notes.CAUTION_COMPRESSED_AIR,
     },
