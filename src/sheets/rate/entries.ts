@@ -1,4 +1,7 @@
 import { type SheetEntry, sheetEntry } from '../sheet-entry.ts';
+import { agreedPeriodCases } from './agreed-period.cases.ts';
+import { agreedPeriodText } from './agreed-period.text.ts';
+import { agreedPeriodSheet } from './agreed-period.ts';
 import { bottleRateCases } from './bottle-rate.cases.ts';
 import { bottleRateText } from './bottle-rate.text.ts';
 import { bottleRateSheet } from './bottle-rate.ts';
@@ -27,6 +30,7 @@ import { stationRateSheet } from './station-rate.ts';
 /** The sheets of rate: stations, the loop that decides, the rates. */
 export const rateEntries: readonly SheetEntry[] = [
   sheetEntry(bottleRateSheet, bottleRateCases, bottleRateText),
+  sheetEntry(agreedPeriodSheet, agreedPeriodCases, agreedPeriodText),
   sheetEntry(indexPeriodSheet, indexPeriodCases, indexPeriodText),
   sheetEntry(fillStationTimeSheet, fillStationTimeCases, fillStationTimeText),
   sheetEntry(loopPeriodSheet, loopPeriodCases, loopPeriodText),

@@ -31,4 +31,12 @@ export const indexPeriodCases: readonly SheetCase[] = [
     outputs: { strokeHere: 4, dwellHere: 12, index: 16 },
     tolerance: { relative: 1e-12, reason: 'one addition' },
   },
+  {
+    name: 'on 50 Hz instead of 60, its cylinders 0.3 s slower: 4.8 s and 0.3 s, with 8 s of timer 13.1 s',
+    source: arithmetic,
+    inputs: { stroke: 4, dwell: 8, stretch: 60 / 50, dwellBy: 'timer', added: 0.3 },
+    outputs: { strokeHere: 5.1, dwellHere: 8, index: 13.1 },
+    tolerance: { relative: 1e-12, reason: 'one multiplication and two additions' },
+    notes: ['INDEX_OTHER_FREQUENCY', 'INDEX_CYLINDERS_ADDED'],
+  },
 ];

@@ -16,12 +16,13 @@ export interface IndexPeriod {
 }
 
 /**
- * Period of an index on a floor whose frequency is not that for which the drive was rated.
+ * Period of an index on a floor whose frequency is not that for which the drive was rated, or whose air is weaker.
  *
- * Method   t_i = sigma t_s + delta t_d,  delta = sigma where the drive ends the dwell, 1 where a timer does
+ * Method   t_i = sigma t_s + t_+ + delta t_d,  delta = sigma where the drive ends the dwell, 1 where a timer does
  * Symbols  t_s    stroke   scalar  s      at rated frequency, >= 0
  *          t_d    dwell    scalar  s      at rated frequency, >= 0
  *          sigma  stretch  ratio          rated frequency over the floor's; 1 behind an inverter
+ *          t_+    added    scalar  s      that its cylinders take longer here than where it was built; may be negative
  * Returns  stroke, dwell and their sum on this floor, s
  * Assumes  speed in proportion to frequency; the slip of an induction motor hardly changes with it
  * Cost     O(1)
@@ -32,8 +33,9 @@ export const indexPeriod = (
   dwell: number,
   stretch: number,
   dwellBy: DwellBy,
+  added = 0,
 ): IndexPeriod => {
-  const strokeHere = stroke * stretch;
+  const strokeHere = stroke * stretch + added;
   const dwellHere = dwell * (dwellBy === 'drive' ? stretch : 1);
   return { strokeHere, dwellHere, index: strokeHere + dwellHere };
 };
@@ -43,16 +45,21 @@ interface IndexPeriodInputs {
   readonly dwell: number;
   readonly stretch: number;
   readonly dwellBy: DwellBy;
+  readonly added: number;
 }
+
+const hereOf = (i: IndexPeriodInputs): IndexPeriod =>
+  indexPeriod(i.stroke, i.dwell, i.stretch, i.dwellBy, i.added);
 
 export const indexPeriodSheet = defineSheet({
   id: 'rate/index-period',
-  version: 1,
+  version: 2,
   inputs: {
     stroke: numberField('time', 't_s', times),
     dwell: numberField('time', 't_d', times),
     stretch: numberField('ratio', '\\sigma', stretches),
     dwellBy: choiceField<DwellBy>('\\text{dwell}', ['timer', 'drive'], 'timer'),
+    added: numberField('time', 't_+', { least: -1e9, most: 1e9, assumed: 0 }),
   },
   outputs: {
     index: numberField('time', 't_i'),
@@ -60,10 +67,27 @@ export const indexPeriodSheet = defineSheet({
     dwellHere: numberField('time', "t_d'"),
   },
   formula: [
-    "t_i = t_s' + t_d', \\quad t_s' = \\sigma\\, t_s",
+    "t_i = t_s' + t_d', \\quad t_s' = \\sigma\\, t_s + t_+",
     "t_d' = \\sigma\\, t_d \\ \\text{(drive)}, \\quad t_d' = t_d \\ \\text{(timer)}",
   ],
-  limits: [{ code: 'INDEX_OTHER_FREQUENCY', broken: ({ stretch }) => stretch !== 1 }],
+  limits: [
+    { code: 'INDEX_OTHER_FREQUENCY', broken: ({ stretch }) => stretch !== 1 },
+    { code: 'INDEX_CYLINDERS_ADDED', broken: ({ added }) => added !== 0 },
+  ],
   sources: [definition],
-  compute: (i: IndexPeriodInputs) => indexPeriod(i.stroke, i.dwell, i.stretch, i.dwellBy),
+  check: (i) => {
+    const { strokeHere, index } = hereOf(i);
+    // a stroke cannot end before it begins, whatever the dwell is
+    return strokeHere >= 0 && (index > 0 || i.added === 0)
+      ? []
+      : [
+          {
+            code: 'INDEX_NOT_POSITIVE',
+            path: 'added',
+            given: i.added,
+            allowed: `> ${-i.stroke * i.stretch}`,
+          },
+        ];
+  },
+  compute: (i: IndexPeriodInputs) => hereOf(i),
 });
