@@ -50,9 +50,15 @@ import { heaterSheet } from './heater.ts';
 import { impedanceUsCases } from './impedance-us.cases.ts';
 import { impedanceUsText } from './impedance-us.text.ts';
 import { impedanceUsSheet } from './impedance-us.ts';
+import { largestStartCases } from './largest-start.cases.ts';
+import { largestStartText } from './largest-start.text.ts';
+import { largestStartSheet } from './largest-start.ts';
 import { lineCurrentsCases } from './line-currents.cases.ts';
 import { lineCurrentsText } from './line-currents.text.ts';
 import { lineCurrentsSheet } from './line-currents.ts';
+import { loadCurrentCases } from './load-current.cases.ts';
+import { loadCurrentText } from './load-current.text.ts';
+import { loadCurrentSheet } from './load-current.ts';
 import { lockedRotorCases } from './locked-rotor.cases.ts';
 import { lockedRotorText } from './locked-rotor.text.ts';
 import { lockedRotorSheet } from './locked-rotor.ts';
@@ -128,9 +134,11 @@ export const powerEntries: readonly SheetEntry[] = [
   sheetEntry(motorCurrentUsSheet, motorCurrentUsCases, motorCurrentUsText),
   sheetEntry(motorCurrentIecSheet, motorCurrentIecCases, motorCurrentIecText),
   sheetEntry(motorInputSheet, motorInputCases, motorInputText),
+  sheetEntry(loadCurrentSheet, loadCurrentCases, loadCurrentText),
   sheetEntry(overloadSettingSheet, overloadSettingCases, overloadSettingText),
   sheetEntry(lockedRotorSheet, lockedRotorCases, lockedRotorText),
   sheetEntry(motorStartSheet, motorStartCases, motorStartText),
+  sheetEntry(largestStartSheet, largestStartCases, largestStartText),
   sheetEntry(standardDeviceSheet, standardDeviceCases, standardDeviceText),
   sheetEntry(branchDeviceUsSheet, branchDeviceUsCases, branchDeviceUsText),
   sheetEntry(feederUsSheet, feederUsCases, feederUsText),

@@ -33,7 +33,7 @@ export const motorStartText: SheetText = {
       },
     },
     notes: {
-      ...notesOf('CAUTION_ELECTRICAL'),
+      ...notesOf('CAUTION_ELECTRICAL', 'START_ASK_UTILITY'),
       START_WEAK: 'Less than half of the direct starting torque is left: ask whether the load starts at all.',
       START_DROP:
         'Over 10 % along the run while starting: contactors and controls on the same run may drop out.',
@@ -41,7 +41,6 @@ export const motorStartText: SheetText = {
         'The shares of autotransformer (a squared) and soft starter (v and v squared) are from memory.',
       START_POWER_FACTOR:
         'The power factor of a standing motor is 0.2 to 0.4 (from memory); the drop follows from it.',
-      START_ASK_UTILITY: 'Ask the utility which starting current it permits.',
     },
     problems: dropCollapse,
   },

@@ -28,6 +28,9 @@ const notes = {
     'An instantaneous-trip branch breaker counts at most as the percentage of the feeder device’s own kind. Where conductors are larger than required, the device may follow their ampacity (NEC 430.62(B)).',
   TABLE_CURRENT_NOT_NAMEPLATE:
     'US rules size wires and short-circuit devices by the table current, not the nameplate; only the overload relay follows the nameplate.',
+  START_ASK_UTILITY: 'Ask the utility which starting current it permits.',
+  SUM_CONSERVATIVE:
+    'A conservative sum: currents of other power factors add to less, so the real one is this or under it.',
   DROP_OVER_3: 'Over 3 %: more than the usual advice for a feeder or a branch alone.',
   DROP_OVER_5: 'Over 5 %: more than the usual advice for feeder and branch together.',
   TRANSFORMER_STIFF:

@@ -1,0 +1,15 @@
+import type { SheetText } from '../sheet-text.ts';
+import { notesOf } from './notes.text.ts';
+
+export const largestStartText: SheetText = {
+  en: {
+    title: 'Current while the largest motor starts',
+    about: 'Line current of a machine whose largest motor starts while everything else runs.',
+    inputs: {
+      running: 'Current of all others while they run',
+      start: 'Starting current of the largest motor',
+    },
+    outputs: { current: 'Line current while it starts' },
+    notes: notesOf('CAUTION_ELECTRICAL', 'SUM_CONSERVATIVE', 'START_ASK_UTILITY'),
+  },
+};
