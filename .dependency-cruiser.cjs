@@ -4,31 +4,44 @@
  */
 
 const computation = ['quantity', 'sheets', 'hydraulics', 'line', 'fill', 'floor', 'proof', 'joins'];
-const aboveStore = ['quantity', 'text', 'sheets', 'book', 'record', 'hydraulics', 'line', 'fill', 'floor'];
+const aboveStore = [
+  'quantity',
+  'text',
+  'table',
+  'sheets',
+  'book',
+  'record',
+  'hydraulics',
+  'line',
+  'fill',
+  'floor',
+];
 
 /** Folder: what it may import besides itself and the catalogue of words. */
 const layers = {
   quantity: [],
   text: [],
+  table: ['quantity'],
   sheets: ['quantity'],
   book: ['quantity'],
   record: ['quantity'],
   hydraulics: ['quantity', 'sheets'],
   line: ['quantity', 'sheets', 'hydraulics'],
   fill: ['quantity', 'sheets', 'hydraulics', 'line'],
-  floor: ['quantity', 'sheets', 'book', 'hydraulics', 'line', 'fill'],
+  floor: ['quantity', 'table', 'sheets', 'book', 'hydraulics', 'line', 'fill'],
   proof: aboveStore,
   joins: aboveStore,
   store: ['quantity', 'book', 'record'],
-  papers: [...computation, 'book', 'record'],
-  server: [...computation, 'book', 'record', 'store', 'papers'],
-  cli: [...computation, 'book', 'record', 'store', 'papers'],
-  web: [...computation, 'book', 'record'],
+  papers: [...computation, 'table', 'book', 'record'],
+  server: [...computation, 'table', 'book', 'record', 'store', 'papers'],
+  cli: [...computation, 'table', 'book', 'record', 'store', 'papers'],
+  web: [...computation, 'table', 'book', 'record'],
 };
 
 const pure = [
   'quantity',
   'text',
+  'table',
   'sheets',
   'book',
   'record',
@@ -85,7 +98,7 @@ module.exports = {
     {
       name: 'pure-core-packages',
       comment:
-        'Computation imports no package: what decides a figure is read in this repository. The schema library in src/book is the one exception. Write the small function, or move the use of the package up to a door.',
+        'Computation imports no package: what decides a figure is read in this repository. The schema library in src/book and the packing of files in src/table are the exceptions. Write the small function, or move the use of the package up to a door.',
       severity: 'error',
       from: { path: `^src/(?:${pure.join('|')})/`, pathNot: [tests] },
       to: {
@@ -98,7 +111,7 @@ module.exports = {
           'npm-no-pkg',
           'npm-unknown',
         ],
-        pathNot: '(?:^|/)node_modules/zod/',
+        pathNot: '(?:^|/)node_modules/(?:zod|fflate)/',
       },
     },
     {
@@ -124,6 +137,14 @@ module.exports = {
       severity: 'error',
       from: { path: '^src/', pathNot: '^src/store/sqlite-driver\\.ts$' },
       to: { path: '(?:^|/)node_modules/(?:libsql|@libsql|better-sqlite3)/' },
+    },
+    {
+      name: 'one-zip-library',
+      comment:
+        'The zip library is imported by src/table/xlsx/packing.ts alone: what is unpacked has passed the limits there. Read and write packed files through that file.',
+      severity: 'error',
+      from: { path: '^src/', pathNot: [tests, '^src/table/xlsx/packing\\.ts$'] },
+      to: { path: '(?:^|/)node_modules/fflate/' },
     },
     {
       name: 'cases-are-evidence',

@@ -25,20 +25,21 @@ const cruiseUnder = async (baseDir: string): Promise<ICruiseResult> => {
 const table: Record<string, string> = {
   quantity: 'text',
   text: '',
+  table: 'quantity text',
   sheets: 'quantity text',
   book: 'quantity text',
   record: 'quantity text',
   hydraulics: 'quantity text sheets',
   line: 'quantity text sheets hydraulics',
   fill: 'quantity text sheets hydraulics line',
-  floor: 'quantity text sheets book hydraulics line fill',
-  proof: 'quantity text sheets book record hydraulics line fill floor',
-  joins: 'quantity text sheets book record hydraulics line fill floor',
+  floor: 'quantity text table sheets book hydraulics line fill',
+  proof: 'quantity text table sheets book record hydraulics line fill floor',
+  joins: 'quantity text table sheets book record hydraulics line fill floor',
   store: 'quantity text book record',
-  papers: 'quantity text sheets book record hydraulics line fill floor proof joins',
-  server: 'quantity text sheets book record hydraulics line fill floor proof joins store papers',
-  cli: 'quantity text sheets book record hydraulics line fill floor proof joins store papers',
-  web: 'quantity text sheets book record hydraulics line fill floor proof joins',
+  papers: 'quantity text table sheets book record hydraulics line fill floor proof joins',
+  server: 'quantity text table sheets book record hydraulics line fill floor proof joins store papers',
+  cli: 'quantity text table sheets book record hydraulics line fill floor proof joins store papers',
+  web: 'quantity text table sheets book record hydraulics line fill floor proof joins',
 };
 const layers = Object.keys(table);
 const allowed = (from: string, to: string): boolean =>
@@ -76,6 +77,8 @@ const lines: { file: string; line: string; fires?: string }[] = [
   { file: 'src/server/client.ts', line: "import './api.ts';" },
   { file: 'src/server/driver.ts', line: "import 'libsql';", fires: 'one-database-driver' },
   { file: 'src/store/sqlite-driver.ts', line: "import 'libsql';" },
+  { file: 'src/web/packed.ts', line: "import 'fflate';", fires: 'one-zip-library' },
+  { file: 'src/table/xlsx/packing.ts', line: "import 'fflate';" },
   { file: 'src/floor/fitted.ts', line: "import '../sheets/one.cases.ts';", fires: 'cases-are-evidence' },
   { file: 'src/sheets/registry.ts', line: "import './one.cases.ts';" },
   { file: 'src/line/leaf.ts', line: "import '../sheets/one.test.ts';", fires: 'tests-are-leaves' },
@@ -103,7 +106,8 @@ const lines: { file: string; line: string; fires?: string }[] = [
 ];
 
 const ground: Record<string, string> = {
-  'package.json': '{"name":"fixture","type":"module","dependencies":{"zod":"1","libsql":"1","fastify":"1"}}',
+  'package.json':
+    '{"name":"fixture","type":"module","dependencies":{"zod":"1","libsql":"1","fastify":"1","fflate":"1"}}',
   'src/sheets/one.cases.ts': 'export const a = 1;',
   'src/sheets/one.test.ts': 'export const a = 1;',
   'src/line/round.ts': "import './about.ts';",
@@ -117,7 +121,7 @@ describe('each rule', () => {
     folder = mkdtempSync(join(tmpdir(), 'import-rules-'));
     const files: Record<string, string> = { ...ground };
     for (const layer of layers) files[`src/${layer}/place.ts`] = 'export type A = 1;\nexport const a = 1;';
-    for (const name of ['zod', 'libsql', 'fastify']) {
+    for (const name of ['zod', 'libsql', 'fastify', 'fflate']) {
       files[`node_modules/${name}/package.json`] = `{"name":"${name}","version":"1.0.0","main":"index.js"}`;
       files[`node_modules/${name}/index.js`] = 'module.exports = 1;';
     }
