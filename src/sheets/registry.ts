@@ -1,4 +1,5 @@
 import { airEntries } from './air/entries.ts';
+import { heatEntries } from './heat/entries.ts';
 import { hygieneEntries } from './hygiene/entries.ts';
 import { powerEntries } from './power/entries.ts';
 import { rateEntries } from './rate/entries.ts';
@@ -12,6 +13,7 @@ export const sheetEntries: readonly SheetEntry[] = [
   ...airEntries,
   ...powerEntries,
   ...hygieneEntries,
+  ...heatEntries,
 ];
 
 /** The same by id: `water/pipe-loss`. */

@@ -1,0 +1,2 @@
+/** A sentence that always stands under the figures of a sheet. */
+export const always = (code: string) => ({ code, broken: (): boolean => true });

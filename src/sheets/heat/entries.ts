@@ -1,0 +1,49 @@
+import { type SheetEntry, sheetEntry } from '../sheet-entry.ts';
+import { bottleHeatCases } from './bottle-heat.cases.ts';
+import { bottleHeatText } from './bottle-heat.text.ts';
+import { bottleHeatSheet } from './bottle-heat.ts';
+import { glassShockCases } from './glass-shock.cases.ts';
+import { glassShockText } from './glass-shock.text.ts';
+import { glassShockSheet } from './glass-shock.ts';
+import { heatUpPowerCases } from './heat-up-power.cases.ts';
+import { heatUpPowerText } from './heat-up-power.text.ts';
+import { heatUpPowerSheet } from './heat-up-power.ts';
+import { heatUpTimeCases } from './heat-up-time.cases.ts';
+import { heatUpTimeText } from './heat-up-time.text.ts';
+import { heatUpTimeSheet } from './heat-up-time.ts';
+import { heatingWaterNeedCases } from './heating-water-need.cases.ts';
+import { heatingWaterNeedText } from './heating-water-need.text.ts';
+import { heatingWaterNeedSheet } from './heating-water-need.ts';
+import { openTankEvaporationCases } from './open-tank-evaporation.cases.ts';
+import { openTankEvaporationText } from './open-tank-evaporation.text.ts';
+import { openTankEvaporationSheet } from './open-tank-evaporation.ts';
+import { openTankLossCases } from './open-tank-loss.cases.ts';
+import { openTankLossText } from './open-tank-loss.text.ts';
+import { openTankLossSheet } from './open-tank-loss.ts';
+import { plasticTemperatureCases } from './plastic-temperature.cases.ts';
+import { plasticTemperatureText } from './plastic-temperature.text.ts';
+import { plasticTemperatureSheet } from './plastic-temperature.ts';
+import { saturatedSteamCases } from './saturated-steam.cases.ts';
+import { saturatedSteamText } from './saturated-steam.text.ts';
+import { saturatedSteamSheet } from './saturated-steam.ts';
+import { steamNeedCases } from './steam-need.cases.ts';
+import { steamNeedText } from './steam-need.text.ts';
+import { steamNeedSheet } from './steam-need.ts';
+import { washLoadCases } from './wash-load.cases.ts';
+import { washLoadText } from './wash-load.text.ts';
+import { washLoadSheet } from './wash-load.ts';
+
+/** The sheets of heat: baths, what washing takes, steam, bottles, drains, the room. */
+export const heatEntries: readonly SheetEntry[] = [
+  sheetEntry(saturatedSteamSheet, saturatedSteamCases, saturatedSteamText),
+  sheetEntry(heatUpTimeSheet, heatUpTimeCases, heatUpTimeText),
+  sheetEntry(heatUpPowerSheet, heatUpPowerCases, heatUpPowerText),
+  sheetEntry(bottleHeatSheet, bottleHeatCases, bottleHeatText),
+  sheetEntry(washLoadSheet, washLoadCases, washLoadText),
+  sheetEntry(openTankLossSheet, openTankLossCases, openTankLossText),
+  sheetEntry(openTankEvaporationSheet, openTankEvaporationCases, openTankEvaporationText),
+  sheetEntry(steamNeedSheet, steamNeedCases, steamNeedText),
+  sheetEntry(heatingWaterNeedSheet, heatingWaterNeedCases, heatingWaterNeedText),
+  sheetEntry(glassShockSheet, glassShockCases, glassShockText),
+  sheetEntry(plasticTemperatureSheet, plasticTemperatureCases, plasticTemperatureText),
+];
