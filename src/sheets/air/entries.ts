@@ -29,6 +29,9 @@ import { dryerChoiceSheet } from './dryer-choice.ts';
 import { fillingTimeCases } from './filling-time.cases.ts';
 import { fillingTimeText } from './filling-time.text.ts';
 import { fillingTimeSheet } from './filling-time.ts';
+import { filterLossCases } from './filter-loss.cases.ts';
+import { filterLossText } from './filter-loss.text.ts';
+import { filterLossSheet } from './filter-loss.ts';
 import { filterRegulatorCases } from './filter-regulator.cases.ts';
 import { filterRegulatorText } from './filter-regulator.text.ts';
 import { filterRegulatorSheet } from './filter-regulator.ts';
@@ -92,6 +95,9 @@ import { receiverVolumeSheet } from './receiver-volume.ts';
 import { referenceConversionCases } from './reference-conversion.cases.ts';
 import { referenceConversionText } from './reference-conversion.text.ts';
 import { referenceConversionSheet } from './reference-conversion.ts';
+import { regulatorOutletCases } from './regulator-outlet.cases.ts';
+import { regulatorOutletText } from './regulator-outlet.text.ts';
+import { regulatorOutletSheet } from './regulator-outlet.ts';
 import { restrictionFlowCases } from './restriction-flow.cases.ts';
 import { restrictionFlowText } from './restriction-flow.text.ts';
 import { restrictionFlowSheet } from './restriction-flow.ts';
@@ -110,12 +116,18 @@ import { sonicConductanceSheet } from './sonic-conductance.ts';
 import { storedEnergyCases } from './stored-energy.cases.ts';
 import { storedEnergyText } from './stored-energy.text.ts';
 import { storedEnergySheet } from './stored-energy.ts';
+import { strokeChangeCases } from './stroke-change.cases.ts';
+import { strokeChangeText } from './stroke-change.text.ts';
+import { strokeChangeSheet } from './stroke-change.ts';
 import { strokeTimeCases } from './stroke-time.cases.ts';
 import { strokeTimeText } from './stroke-time.text.ts';
 import { strokeTimeSheet } from './stroke-time.ts';
 import { treatmentChainCases } from './treatment-chain.cases.ts';
 import { treatmentChainText } from './treatment-chain.text.ts';
 import { treatmentChainSheet } from './treatment-chain.ts';
+import { tubeConductanceCases } from './tube-conductance.cases.ts';
+import { tubeConductanceText } from './tube-conductance.text.ts';
+import { tubeConductanceSheet } from './tube-conductance.ts';
 import { userDemandCases } from './user-demand.cases.ts';
 import { userDemandText } from './user-demand.text.ts';
 import { userDemandSheet } from './user-demand.ts';
@@ -157,8 +169,11 @@ export const airEntries: readonly SheetEntry[] = [
   sheetEntry(fittingEquivalentSheet, fittingEquivalentCases, fittingEquivalentText),
   sheetEntry(lineLossSheet, lineLossCases, lineLossText),
   sheetEntry(filterRegulatorSheet, filterRegulatorCases, filterRegulatorText),
+  sheetEntry(filterLossSheet, filterLossCases, filterLossText),
+  sheetEntry(regulatorOutletSheet, regulatorOutletCases, regulatorOutletText),
   sheetEntry(workingPointSheet, workingPointCases, workingPointText),
   sheetEntry(sonicConductanceSheet, sonicConductanceCases, sonicConductanceText),
+  sheetEntry(tubeConductanceSheet, tubeConductanceCases, tubeConductanceText),
   sheetEntry(restrictionFlowSheet, restrictionFlowCases, restrictionFlowText),
   sheetEntry(restrictionOutletSheet, restrictionOutletCases, restrictionOutletText),
   sheetEntry(seriesFlowSheet, seriesFlowCases, seriesFlowText),
@@ -167,6 +182,7 @@ export const airEntries: readonly SheetEntry[] = [
   sheetEntry(pistonForceSheet, pistonForceCases, pistonForceText),
   sheetEntry(leastPressureSheet, leastPressureCases, leastPressureText),
   sheetEntry(strokeTimeSheet, strokeTimeCases, strokeTimeText),
+  sheetEntry(strokeChangeSheet, strokeChangeCases, strokeChangeText),
   sheetEntry(valveFactorSheet, valveFactorCases, valveFactorText),
   sheetEntry(valveCvSheet, valveCvCases, valveCvText),
   sheetEntry(storedEnergySheet, storedEnergyCases, storedEnergyText),

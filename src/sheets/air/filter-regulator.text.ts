@@ -1,5 +1,5 @@
 import type { SheetText } from '../sheet-text.ts';
-import { notes } from './notes.text.ts';
+import { notes, problems } from './notes.text.ts';
 
 export const filterRegulatorText: SheetText = {
   en: {
@@ -25,17 +25,15 @@ export const filterRegulatorText: SheetText = {
       regulating: 'Regulator',
     },
     notes: {
-      REGULATOR_WIDE_OPEN:
-        'The regulator gets too little to regulate: it stands wide open as a restriction, and its setting means nothing.',
-      FILTER_DIRTY:
-        'Loss of a clean filter; a dirty one loses several times as much. Typical droop is 0.2 to 0.6 bar at the rated flow (memory): take the curve of the data sheet.',
+      REGULATOR_WIDE_OPEN: notes.REGULATOR_WIDE_OPEN,
+      FILTER_DIRTY: notes.FILTER_DIRTY,
+      REGULATOR_DROOP: notes.REGULATOR_DROOP,
       AIR_REFERENCE: notes.AIR_REFERENCE,
       CAUTION_COMPRESSED_AIR: notes.CAUTION_COMPRESSED_AIR,
     },
     problems: {
-      FILTER_TAKES_ALL: 'The filter would lose all of the pressure at this flow: it is far too small.',
-      REGULATOR_DROOPS_AWAY:
-        'The droop at this flow is as much as the setting: the regulator is far too small.',
+      FILTER_TAKES_ALL: problems.FILTER_TAKES_ALL,
+      REGULATOR_DROOPS_AWAY: problems.REGULATOR_DROOPS_AWAY,
     },
     options: { regulating: { regulates: 'regulates', 'wide open': 'wide open' } },
   },

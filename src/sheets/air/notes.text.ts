@@ -11,6 +11,11 @@ export const notes = {
     'The peak is under the average: more of the users must draw at the same moment than is said.',
   DEMAND_NO_LEAK:
     'No leakage is counted; well-kept systems lose under 10 % of the capacity, neglected ones 20 to 30 %.',
+  FILTER_DIRTY: 'Loss of a clean filter; a dirty one loses several times as much.',
+  REGULATOR_WIDE_OPEN:
+    'The regulator gets too little to regulate: it stands wide open as a restriction, and its setting means nothing.',
+  REGULATOR_DROOP:
+    'Typical droop is 0.2 to 0.6 bar at the rated flow (memory): take the curve of the data sheet.',
   AIR_VELOCITY_HIGH: 'Over 15 m/s: usual are up to 6 to 10 m/s in mains and 15 m/s in branches (memory).',
   VAPOUR_IDEAL:
     'Real-gas enhancement of the vapour (about 3 % at 7 bar, memory) is left out, as the trade does.',
@@ -30,6 +35,8 @@ export const notes = {
 /** Sentences of problems that more than one sheet of air finds. */
 export const problems = {
   AIR_BELOW_VACUUM: '{path}: "{given}" is below absolute zero pressure at this atmosphere.',
+  FILTER_TAKES_ALL: 'The filter would lose all of the pressure at this flow: it is far too small.',
+  REGULATOR_DROOPS_AWAY: 'The droop at this flow is as much as the setting: the regulator is far too small.',
   CYLINDER_ROD: 'The rod cannot be as thick as the bore or thicker.',
   DEW_POINT_RANGE:
     'The vapour pressure has no dew point between -100 and 200 degC, where the equations of saturation hold.',
