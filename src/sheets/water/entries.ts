@@ -71,6 +71,9 @@ import { nozzleVelocitySheet } from './nozzle-velocity.ts';
 import { npshCases } from './npsh.cases.ts';
 import { npshText } from './npsh.text.ts';
 import { npshSheet } from './npsh.ts';
+import { npshRequiredHereCases } from './npsh-required-here.cases.ts';
+import { npshRequiredHereText } from './npsh-required-here.text.ts';
+import { npshRequiredHereSheet } from './npsh-required-here.ts';
 import { operatingPointCases } from './operating-point.cases.ts';
 import { operatingPointText } from './operating-point.text.ts';
 import { operatingPointSheet } from './operating-point.ts';
@@ -206,6 +209,7 @@ export const waterEntries: readonly SheetEntry[] = [
   sheetEntry(inertiaLagSheet, inertiaLagCases, inertiaLagText),
   sheetEntry(sprayNozzleSheet, sprayNozzleCases, sprayNozzleText),
   sheetEntry(npshSheet, npshCases, npshText),
+  sheetEntry(npshRequiredHereSheet, npshRequiredHereCases, npshRequiredHereText),
   sheetEntry(drainCapacitySheet, drainCapacityCases, drainCapacityText),
   sheetEntry(drainDepthSheet, drainDepthCases, drainDepthText),
   sheetEntry(overflowWeirSheet, overflowWeirCases, overflowWeirText),
