@@ -113,11 +113,7 @@ export const cylinder = part(
       {
         name,
         kv: quantity('flowCoefficient', 'Flow coefficient.', above0),
-        conductance: quantity(
-          'normalAirFlow',
-          'Sonic conductance of ISO 6358, as the choked flow at 1 bar absolute.',
-          above0,
-        ),
+        conductance: quantity('sonicConductance', 'Sonic conductance of ISO 6358.', above0),
         criticalRatio: plain('Critical pressure ratio of ISO 6358.', 0, 1),
       },
     ),
