@@ -2,6 +2,9 @@ import { type SheetEntry, sheetEntry } from '../sheet-entry.ts';
 import { bottleHeatCases } from './bottle-heat.cases.ts';
 import { bottleHeatText } from './bottle-heat.text.ts';
 import { bottleHeatSheet } from './bottle-heat.ts';
+import { drainMixCases } from './drain-mix.cases.ts';
+import { drainMixText } from './drain-mix.text.ts';
+import { drainMixSheet } from './drain-mix.ts';
 import { glassShockCases } from './glass-shock.cases.ts';
 import { glassShockText } from './glass-shock.text.ts';
 import { glassShockSheet } from './glass-shock.ts';
@@ -23,12 +26,21 @@ import { openTankLossSheet } from './open-tank-loss.ts';
 import { plasticTemperatureCases } from './plastic-temperature.cases.ts';
 import { plasticTemperatureText } from './plastic-temperature.text.ts';
 import { plasticTemperatureSheet } from './plastic-temperature.ts';
+import { roomHeatCases } from './room-heat.cases.ts';
+import { roomHeatText } from './room-heat.text.ts';
+import { roomHeatSheet } from './room-heat.ts';
+import { roomMoistureCases } from './room-moisture.cases.ts';
+import { roomMoistureText } from './room-moisture.text.ts';
+import { roomMoistureSheet } from './room-moisture.ts';
 import { saturatedSteamCases } from './saturated-steam.cases.ts';
 import { saturatedSteamText } from './saturated-steam.text.ts';
 import { saturatedSteamSheet } from './saturated-steam.ts';
 import { steamNeedCases } from './steam-need.cases.ts';
 import { steamNeedText } from './steam-need.text.ts';
 import { steamNeedSheet } from './steam-need.ts';
+import { surfaceCondensationCases } from './surface-condensation.cases.ts';
+import { surfaceCondensationText } from './surface-condensation.text.ts';
+import { surfaceCondensationSheet } from './surface-condensation.ts';
 import { washLoadCases } from './wash-load.cases.ts';
 import { washLoadText } from './wash-load.text.ts';
 import { washLoadSheet } from './wash-load.ts';
@@ -46,4 +58,8 @@ export const heatEntries: readonly SheetEntry[] = [
   sheetEntry(heatingWaterNeedSheet, heatingWaterNeedCases, heatingWaterNeedText),
   sheetEntry(glassShockSheet, glassShockCases, glassShockText),
   sheetEntry(plasticTemperatureSheet, plasticTemperatureCases, plasticTemperatureText),
+  sheetEntry(drainMixSheet, drainMixCases, drainMixText),
+  sheetEntry(roomMoistureSheet, roomMoistureCases, roomMoistureText),
+  sheetEntry(surfaceCondensationSheet, surfaceCondensationCases, surfaceCondensationText),
+  sheetEntry(roomHeatSheet, roomHeatCases, roomHeatText),
 ];

@@ -42,8 +42,8 @@ export const heatUpPowerSheet = defineSheet({
   version: 1,
   inputs: { ...bathFields, time: numberField('time', 't', times) },
   outputs: {
-    power: numberField('power', 'P'),
-    powerWithoutLoss: numberField('power', 'P_0'),
+    power: numberField('heatFlow', 'P'),
+    powerWithoutLoss: numberField('heatFlow', 'P_0'),
     energyTaken: numberField('energy', 'Q'),
   },
   formula: [

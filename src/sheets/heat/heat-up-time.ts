@@ -12,6 +12,7 @@ import {
   waterTemperatures,
 } from './bounds.ts';
 import { always } from './caution.ts';
+import { celsius } from './celsius.ts';
 import { waterHeat, waterVolume } from './if97.ts';
 import { heatBalance, if97 } from './sources.ts';
 
@@ -99,7 +100,7 @@ export const bathFields = {
 };
 
 export const noRise = ({ start, end }: { readonly start: number; readonly end: number }) =>
-  end > start ? [] : [{ code: 'HEAT_NO_RISE', path: 'end', given: end, allowed: `> ${start}` }];
+  end > start ? [] : [{ code: 'HEAT_NO_RISE', path: 'end', given: end, allowed: `> ${celsius(start)}` }];
 
 interface HeatUpTimeInputs extends BathInputs {
   readonly power: number;
@@ -108,14 +109,14 @@ interface HeatUpTimeInputs extends BathInputs {
 export const heatUpTimeSheet = defineSheet({
   id: 'heat/heat-up-time',
   version: 1,
-  inputs: { ...bathFields, power: numberField('power', 'P', someHeatFlows) },
+  inputs: { ...bathFields, power: numberField('heatFlow', 'P', someHeatFlows) },
   outputs: {
     time: numberField('time', 't'),
     timeWithoutLoss: numberField('time', 't_0'),
     reached: numberField('temperature', 'T'),
     ceiling: numberField('temperature', 'T_\\infty'),
     energy: numberField('energy', 'Q'),
-    holdingPower: numberField('power', 'P_h'),
+    holdingPower: numberField('heatFlow', 'P_h'),
   },
   formula: [
     'C = \\rho V \\frac{h(T_1) - h(T_0)}{T_1 - T_0} + m c, \\quad t_0 = \\frac{C (T_1 - T_0)}{\\eta P}',

@@ -2,6 +2,7 @@ import { choiceField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { areas, waterTemperatures } from './bounds.ts';
 import { always } from './caution.ts';
+import { celsius } from './celsius.ts';
 import { latentHeat } from './if97.ts';
 import { type Insulation, tableEnd, tableLoss, tableStart } from './open-tank-table.ts';
 import { openTankTable } from './sources.ts';
@@ -47,7 +48,7 @@ export const openTankLossSheet = defineSheet({
             code: 'OPEN_TANK_OFF_TABLE',
             path: 'bath',
             given: bath,
-            allowed: `${tableStart.toFixed(1)} - ${tableEnd.toFixed(1)} K`,
+            allowed: `${celsius(tableStart)} - ${celsius(tableEnd)}`,
           },
         ]
       : [],

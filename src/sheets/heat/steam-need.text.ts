@@ -14,7 +14,7 @@ export const steamNeedText: SheetText = {
     },
     outputs: {
       steam: 'Steam',
-      heatGiven: 'Heat that a kilogram gives',
+      heatGiven: 'Heat that the steam gives by its mass',
       steamTemperature: 'Temperature of the steam',
       waterAdded: 'Water that it adds to the bath',
     },
