@@ -6,6 +6,9 @@ const notes = {
     'Caustic and chlorine burn skin and eyes, and hypochlorite with acid gives off chlorine gas: label, safety data sheet, protective gear, ventilation and an eyewash come first, handled by trained people under the local code.',
   CAUTION_SCALD:
     'Hot water and steam scald, and glass cracks on a step of temperature: guard, drain and cool before anybody opens anything.',
+  CONTACT_SHORT: 'Less contact than asked at this index.',
+  CONTACT_DEAD_TIME:
+    'Dead time is transfer, opening of the valve and settling of the jet, measured at the bottle: a spray that is off gives no contact, however long the bottle stays.',
   CT_NOT_FOR_RINSE:
     'CT tables are for germs that float in clear water with up to 3 mg/L of chlorine. They say nothing of soil or slime on a bottle wall and do not stretch to a sanitising rinse of 50 to 200 mg/L: what is judged there is the rule.',
   CT_CHLORINE_HIGH: 'Over 3 mg/L of chlorine: the row of 3 mg/L is used, the last that is printed.',
@@ -22,8 +25,15 @@ const notes = {
   RULE_TRANSCRIBED: 'Read in a public transcription; the edition in force may differ: ask the authority.',
   PERFECT_MIXING:
     'Counts on perfect mixing in every rinse. Sprays reach 0.3 to 0.8 of it (from memory): put that in as the share that mixes, or measure.',
+  RINSE_NO_WATER: 'Without water nothing is diluted.',
   STEADY_AFTER_3: 'A sample in the first time constant looks clean and proves nothing: take it after three.',
   UNBUFFERED: 'Pure water. Real water is buffered, so its pH is lower, and a drain is judged by titration.',
+  DILUTION_ADD_TO_WATER:
+    'Add the chemical to the water, never water to the chemical, and keep acid and hypochlorite apart.',
+  HYPOCHLORITE_WHICH_PERCENT:
+    'Ask which per cent stands on the drum: 12.5 trade per cent at a density of 1.16 kg/L is 10.8 % available chlorine or 11.3 % sodium hypochlorite by weight.',
+  CHLORINE_STRIP_TOTAL:
+    'A chlorine strip reads hypochlorous acid and hypochlorite together: measure the pH with it.',
   WEIGH_TWENTY: 'What a bottle carries is measured: weigh twenty drained ones at the index that will run.',
 } as const;
 
@@ -44,3 +54,26 @@ export const notesOf = (...codes: readonly NoteCode[]): Readonly<Record<string, 
 /** The sentences of some problems. */
 export const problemsOf = (...codes: readonly ProblemCode[]): Readonly<Record<string, string>> =>
   Object.fromEntries(codes.map((code) => [code, problems[code]]));
+
+/** What the ends of the Giardia tables say. */
+export const giardiaEndNotes = notesOf(
+  'CT_CHLORINE_HIGH',
+  'CT_CHLORINE_LOW',
+  'CT_WARM',
+  'CT_COLD',
+  'CT_PH_LOW',
+);
+
+export const lookUpWords = {
+  cautious: 'next printed figure that asks more',
+  interpolated: 'straight between',
+} as const;
+
+/** Words of what every CT table gives. */
+export const ctOutputs = {
+  needed: 'CT that the logs ask',
+  neededTime: 'Contact that the logs ask',
+  ct: 'CT of this contact',
+  ratio: 'CT over that of the table',
+  reached: 'Logs that this contact reaches',
+} as const;

@@ -1,0 +1,22 @@
+import type { SheetText } from '../sheet-text.ts';
+import { notesOf, problemsOf } from './notes.text.ts';
+
+export const giardiaRegressionText: SheetText = {
+  en: {
+    title: 'CT for Giardia by free chlorine, from the regression',
+    about:
+      'The published formula in place of the table of the US EPA: the table is the reference, this is its cautious substitute.',
+    inputs: {
+      temperature: 'Water temperature',
+      acidity: 'pH',
+      chlorine: 'Free chlorine at the end of the contact',
+      logs: 'Logs wanted',
+    },
+    outputs: { needed: 'CT that the logs ask' },
+    notes: {
+      ...notesOf('HYGIENE_AUTHORITY', 'CT_NOT_FOR_RINSE', 'CT_RESIDUAL', 'CAUTION_CHEMICAL'),
+      CT_REGRESSION_HIGH: 'Lies 4 to 14 % above the table where it was tried: the table is the reference.',
+    },
+    problems: problemsOf('CT_OFF_TABLE'),
+  },
+};
