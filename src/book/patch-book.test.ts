@@ -45,6 +45,16 @@ describe('patching a book', () => {
     expect(settings.floors?.[1]?.settings).toEqual([{ lane: '-Y11', preset: 810 }]);
   });
 
+  it('begins a member of a list with one of its fields, by its place or by the end', () => {
+    const bare: Book = { twinfloor: 1, floors: [{ tag: 'F1' }] };
+    for (const at of ['0', '-']) {
+      const next = patchBook(bare, [{ path: `/floors/0/air/filters/${at}/name`, value: 'coarse' }]);
+      expect(next.ok && valueAt(next.value, '/floors/0/air/filters')).toEqual([{ name: 'coarse' }]);
+    }
+    const none = patchBook(bare, [{ path: '/floors/1/name', op: 'remove' }]);
+    expect(none.ok ? [] : none.problems.map(({ code }) => code)).toEqual(['BOOK_PLACE_UNKNOWN']);
+  });
+
   it('inserts into a list, removes from it, and moves by both', () => {
     const run = (book: Book) => book.floors![1]!.supply!.run!.map((piece) => piece.name);
     const piece = { kind: 'pipe', name: 'new', bore: '50 mm', length: '1 m' };

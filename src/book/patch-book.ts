@@ -21,7 +21,10 @@ const inList = (list: readonly unknown[], step: string, rest: readonly string[],
   if (index === undefined || index > list.length) return nowhere;
   if (rest.length > 0) {
     const inner = applied(list[index], rest, patch);
-    return inner === nowhere ? nowhere : list.with(index, inner);
+    // one that is not there yet is put behind the last
+    return inner === nowhere || (inner === undefined && index === list.length)
+      ? nowhere
+      : list.toSpliced(index, 1, inner);
   }
   if (patch.op === 'remove' || patch.value === undefined) {
     return index < list.length ? list.toSpliced(index, 1) : nowhere;
