@@ -1,0 +1,14 @@
+export type {
+  AnswerNote,
+  AnswerNotUnderstood,
+  AnswersRead,
+  EmptyAnswer,
+  TakenAnswer,
+} from './answers-read.ts';
+export { questionTab } from './find-columns.ts';
+export type { FloorQuestion } from './floor-question.ts';
+export { type AnswerProblemCode, answerProblems } from './problems.ts';
+export { type QuestionTableOptions, questionTable } from './question-table.ts';
+export { answerProblemText, questionSheetWords } from './questions.text.ts';
+export { type ReadAnswersOptions, readAnswers } from './read-answers.ts';
+export type { SheetWords } from './sheet-words.ts';
