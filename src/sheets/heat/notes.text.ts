@@ -4,8 +4,6 @@ const notes = {
     'Hot water scalds and a heater that runs dry burns: level interlock, temperature limiter and guards follow the local code and a competent person. The figure advises only.',
   CAUTION_STEAM:
     'Steam is pressure equipment and burns unseen: pipe, trap, relief and test follow the local pressure code and a licensed person. The figure advises only.',
-  CAUTION_CHEMICAL:
-    'Acid and caustic burn, heat up when they meet, and acid on hypochlorite gives off chlorine gas. The chemical’s label, its data sheet and a trained person decide.',
   HEAT_LOSSES_LEFT_OUT: 'No loss is given: the true bath takes longer and wants more.',
   MATERIAL_FROM_MEMORY: 'The specific heat of this material is from memory, not confirmed in a source.',
   OPEN_TANK_ROUGH:

@@ -65,6 +65,9 @@ import { manifoldPressureSheet } from './manifold-pressure.ts';
 import { meanOverflowCases } from './mean-overflow.cases.ts';
 import { meanOverflowText } from './mean-overflow.text.ts';
 import { meanOverflowSheet } from './mean-overflow.ts';
+import { neutralisingAcidCases } from './neutralising-acid.cases.ts';
+import { neutralisingAcidText } from './neutralising-acid.text.ts';
+import { neutralisingAcidSheet } from './neutralising-acid.ts';
 import { nozzleVelocityCases } from './nozzle-velocity.cases.ts';
 import { nozzleVelocityText } from './nozzle-velocity.text.ts';
 import { nozzleVelocitySheet } from './nozzle-velocity.ts';
@@ -119,6 +122,12 @@ import { runDryTimeSheet } from './run-dry-time.ts';
 import { runLossCases } from './run-loss.cases.ts';
 import { runLossText } from './run-loss.text.ts';
 import { runLossSheet } from './run-loss.ts';
+import { screenBlockingCases } from './screen-blocking.cases.ts';
+import { screenBlockingText } from './screen-blocking.text.ts';
+import { screenBlockingSheet } from './screen-blocking.ts';
+import { sprayJetCases } from './spray-jet.cases.ts';
+import { sprayJetText } from './spray-jet.text.ts';
+import { sprayJetSheet } from './spray-jet.ts';
 import { sprayNozzleCases } from './spray-nozzle.cases.ts';
 import { sprayNozzleText } from './spray-nozzle.text.ts';
 import { sprayNozzleSheet } from './spray-nozzle.ts';
@@ -128,6 +137,9 @@ import { surgeSheet } from './surge.ts';
 import { tankDrawDownCases } from './tank-draw-down.cases.ts';
 import { tankDrawDownText } from './tank-draw-down.text.ts';
 import { tankDrawDownSheet } from './tank-draw-down.ts';
+import { tankDumpCases } from './tank-dump.cases.ts';
+import { tankDumpText } from './tank-dump.text.ts';
+import { tankDumpSheet } from './tank-dump.ts';
 import { tankLevelCases } from './tank-level.cases.ts';
 import { tankLevelText } from './tank-level.text.ts';
 import { tankLevelSheet } from './tank-level.ts';
@@ -149,6 +161,9 @@ import { vapourPressureSheet } from './vapour-pressure.ts';
 import { volumeAt20Cases } from './volume-at-20.cases.ts';
 import { volumeAt20Text } from './volume-at-20.text.ts';
 import { volumeAt20Sheet } from './volume-at-20.ts';
+import { washerWaterCases } from './washer-water.cases.ts';
+import { washerWaterText } from './washer-water.text.ts';
+import { washerWaterSheet } from './washer-water.ts';
 import { waterDensityCases } from './water-density.cases.ts';
 import { waterDensityText } from './water-density.text.ts';
 import { waterDensitySheet } from './water-density.ts';
@@ -214,4 +229,9 @@ export const waterEntries: readonly SheetEntry[] = [
   sheetEntry(drainDepthSheet, drainDepthCases, drainDepthText),
   sheetEntry(overflowWeirSheet, overflowWeirCases, overflowWeirText),
   sheetEntry(hydrantPitotSheet, hydrantPitotCases, hydrantPitotText),
+  sheetEntry(tankDumpSheet, tankDumpCases, tankDumpText),
+  sheetEntry(neutralisingAcidSheet, neutralisingAcidCases, neutralisingAcidText),
+  sheetEntry(washerWaterSheet, washerWaterCases, washerWaterText),
+  sheetEntry(sprayJetSheet, sprayJetCases, sprayJetText),
+  sheetEntry(screenBlockingSheet, screenBlockingCases, screenBlockingText),
 ];
