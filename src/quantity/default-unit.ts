@@ -40,6 +40,8 @@ const defaults: Readonly<Record<Kind, readonly [metric: string, us: string]>> = 
   heatFlow: ['kW', 'Btu/h'],
   heatFlux: ['W/m2', 'Btu/(h ft2)'],
   heatTransfer: ['W/K', 'Btu/(h degF)'],
+  surfaceCoefficient: ['W/(m2 K)', 'Btu/(h ft2 degF)'],
+  thermalConductivity: ['W/(m K)', 'Btu/(h ft degF)'],
   specificHeat: ['kJ/(kg K)', 'Btu/(lb degF)'],
   specificEnergy: ['kJ/kg', 'Btu/lb'],
   apparentPower: ['kVA', 'kVA'],

@@ -179,6 +179,12 @@ const oracle: Partial<Record<Kind, Readonly<Record<string, string>>>> = {
   heatFlow: { kW: 'kW', W: 'W', MW: 'MW', 'Btu/h': 'BTU/h', MBH: '1000 BTU/h' },
   heatFlux: { 'W/m2': 'W/m^2', 'kW/m2': 'kW/m^2', 'Btu/(h ft2)': 'BTU h^-1 ft^-2' },
   heatTransfer: { 'W/K': 'W/K', 'kW/K': 'kW/K', 'Btu/(h degF)': 'BTU h^-1 degR^-1' },
+  surfaceCoefficient: {
+    'W/(m2 K)': 'W m^-2 K^-1',
+    'kW/(m2 K)': 'kW m^-2 K^-1',
+    'Btu/(h ft2 degF)': 'BTU h^-1 ft^-2 degR^-1',
+  },
+  thermalConductivity: { 'W/(m K)': 'W m^-1 K^-1', 'Btu/(h ft degF)': 'BTU h^-1 ft^-1 degR^-1' },
   specificHeat: {
     'kJ/(kg K)': 'kJ kg^-1 K^-1',
     'J/(kg K)': 'J kg^-1 K^-1',
@@ -253,6 +259,8 @@ const siUnit = (kind: Kind): string => {
     sonicConductance: 'm^3 s^-1 Pa^-1',
     inactivationRate: 'm^3 kg^-1 s^-1',
     specificHeat: 'J kg^-1 K^-1',
+    surfaceCoefficient: 'W m^-2 K^-1',
+    thermalConductivity: 'W m^-1 K^-1',
   };
   return turned[kind] ?? kinds[kind].replace(/([ms])([23])/g, '$1^$2');
 };

@@ -40,6 +40,8 @@ export const kindText: { readonly en: Readonly<Record<Kind, string>> } = {
     heatFlow: 'heat flow',
     heatFlux: 'heat flow through an area',
     heatTransfer: 'heat lost per kelvin',
+    surfaceCoefficient: 'heat lost by a surface per kelvin',
+    thermalConductivity: 'thermal conductivity',
     specificHeat: 'specific heat',
     specificEnergy: 'heat per mass',
     apparentPower: 'apparent power',

@@ -47,6 +47,9 @@ export const kinds = {
   heatFlux: 'W/m2',
   /** Heat lost by each kelvin of difference. */
   heatTransfer: 'W/K',
+  /** Heat lost by a surface: h of the textbooks. */
+  surfaceCoefficient: 'W/(m2 K)',
+  thermalConductivity: 'W/(m K)',
   specificHeat: 'J/(kg K)',
   specificEnergy: 'J/kg',
   apparentPower: 'VA',

@@ -52,6 +52,8 @@ export const unitsByKind: Readonly<Record<Kind, readonly Unit[]>> = {
   heatFlow: heat.heatFlows,
   heatFlux: heat.heatFluxes,
   heatTransfer: heat.heatTransfers,
+  surfaceCoefficient: heat.surfaceCoefficients,
+  thermalConductivity: heat.thermalConductivities,
   specificHeat: heat.specificHeats,
   specificEnergy: heat.specificEnergies,
   apparentPower: energy.apparentPowers,

@@ -1,4 +1,16 @@
-import { btu, hour, inch, million, one, pound, poundForce, psi, squareFoot, thousand } from '../constants.ts';
+import {
+  btu,
+  foot,
+  hour,
+  inch,
+  million,
+  one,
+  pound,
+  poundForce,
+  psi,
+  squareFoot,
+  thousand,
+} from '../constants.ts';
 import { exact, product, quotient } from '../ratio.ts';
 import { unit } from '../unit.ts';
 
@@ -57,4 +69,23 @@ export const bearingPressures = [
   unit('psf', quotient(poundForce, squareFoot), { also: ['lbf/ft2', 'lb/ft2'] }),
   unit('kgf/cm2', quotient(exact('9.80665'), exact('0.0001')), { label: 'kgf/cm²' }),
   unit('kip/in2', quotient(product(thousand, poundForce), product(inch, inch)), { also: ['ksi'] }),
+];
+
+const perFoot = quotient(btuPerHour, product(foot, fahrenheitStep));
+
+export const surfaceCoefficients = [
+  unit('W/(m2 K)', one, { label: 'W/(m²·K)', also: ['W/m2 K', 'W/(m2 degC)'] }),
+  unit('kW/(m2 K)', thousand, { label: 'kW/(m²·K)', also: ['kW/m2 K'] }),
+  unit('Btu/(h ft2 degF)', quotient(perFoot, foot), {
+    label: 'Btu/(h·ft²·°F)',
+    also: ['Btu/h ft2 degF', 'Btu/(hr ft2 degF)'],
+  }),
+];
+
+export const thermalConductivities = [
+  unit('W/(m K)', one, { label: 'W/(m·K)', also: ['W/m K', 'W/(m degC)'] }),
+  unit('Btu/(h ft degF)', perFoot, {
+    label: 'Btu/(h·ft·°F)',
+    also: ['Btu/h ft degF', 'Btu/(hr ft degF)'],
+  }),
 ];

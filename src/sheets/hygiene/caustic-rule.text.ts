@@ -39,7 +39,7 @@ export const causticRuleText: SheetText = {
     problems: {
       CAUSTIC_NO_FIGURES:
         '{path}: {given} states no figures, its commission sets them: ask there. With figures: {allowed}.',
-      CAUSTIC_OVER_ALKALI: '{path}: more caustic than alkali altogether cannot be. Allowed: {allowed}.',
+      CAUSTIC_OVER_ALKALI: '{path}: more caustic than alkali altogether cannot be.',
     },
     options: {
       rule: {

@@ -23,8 +23,7 @@ export const causticTitrationText: SheetText = {
         'Judge the bath by its free caustic, not by all alkali: an old bath turns to carbonate and still titrates well.',
     },
     problems: {
-      TITRATION_TOTAL:
-        '{path}: all acid cannot be less than that to the first indicator. Allowed: {allowed}.',
+      TITRATION_TOTAL: '{path}: all acid cannot be less than that to the first indicator.',
     },
   },
 };

@@ -26,7 +26,7 @@ export const contactGatedText: SheetText = {
     problems: {
       ...problemsOf('HYGIENE_NOT_WHOLE'),
       CONTACT_NO_INDEX:
-        '{path}: the spray shuts before, so no index gives {given} here ({allowed}); {stations} stations would.',
+        '{path}: the spray shuts before, so no index gives {given} here; {stations} stations would.',
     },
   },
 };

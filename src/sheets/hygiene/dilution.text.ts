@@ -8,6 +8,6 @@ export const dilutionText: SheetText = {
     inputs: { strong: 'Strength of the concentrate', weak: 'Strength wanted', final: 'Final volume' },
     outputs: { concentrate: 'Concentrate', water: 'Water', parts: 'Parts of water to one of concentrate' },
     notes: notesOf('DILUTION_ADD_TO_WATER', 'HYPOCHLORITE_WHICH_PERCENT', 'CAUTION_CHEMICAL'),
-    problems: { DILUTION_STRONGER: '{path}: no water makes a solution stronger. Allowed: {allowed}.' },
+    problems: { DILUTION_STRONGER: '{path}: {given} is stronger than the concentrate.' },
   },
 };

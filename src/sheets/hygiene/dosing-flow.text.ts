@@ -20,7 +20,7 @@ export const dosingFlowText: SheetText = {
         'No demand is counted: soil, caustic and iron use some up. Measure it at the last bottle of the row, not at the pump.',
     },
     problems: {
-      DOSING_WEAK: '{path}: the concentrate must be stronger than what is wanted. Allowed: {allowed}.',
+      DOSING_WEAK: '{path}: the concentrate must be stronger than what is wanted and what is used up.',
     },
   },
 };

@@ -107,6 +107,9 @@ import { sumpSheet } from './sump.ts';
 import { virusChlorineCases } from './virus-chlorine.cases.ts';
 import { virusChlorineText } from './virus-chlorine.text.ts';
 import { virusChlorineSheet } from './virus-chlorine.ts';
+import { wallLagCases } from './wall-lag.cases.ts';
+import { wallLagText } from './wall-lag.text.ts';
+import { wallLagSheet } from './wall-lag.ts';
 import { zValueCases } from './z-value.cases.ts';
 import { zValueText } from './z-value.text.ts';
 import { zValueSheet } from './z-value.ts';
@@ -134,6 +137,7 @@ export const hygieneEntries: readonly SheetEntry[] = [
   sheetEntry(pasteurisationUnitsSheet, pasteurisationUnitsCases, pasteurisationUnitsText),
   sheetEntry(fZeroSheet, fZeroCases, fZeroText),
   sheetEntry(aZeroSheet, aZeroCases, aZeroText),
+  sheetEntry(wallLagSheet, wallLagCases, wallLagText),
   sheetEntry(causticEquivalentSheet, causticEquivalentCases, causticEquivalentText),
   sheetEntry(serialRinseSheet, serialRinseCases, serialRinseText),
   sheetEntry(counterCurrentSheet, counterCurrentCases, counterCurrentText),

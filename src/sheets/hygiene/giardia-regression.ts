@@ -69,13 +69,20 @@ export const giardiaRegressionSheet = defineSheet({
   // the regression was fitted to the table; beyond it an exponential runs away
   check: ({ temperature, acidity, chlorine }) => [
     ...(outside(temperature, 273.65, 298.15)
-      ? [{ code: 'CT_OFF_TABLE', path: 'temperature', given: temperature, allowed: '273.65 to 298.15' }]
+      ? [
+          {
+            code: 'CT_OFF_TABLE',
+            path: 'temperature',
+            given: temperature,
+            allowed: '0.5 to 25 °C (32.9 to 77 °F)',
+          },
+        ]
       : []),
     ...(outside(acidity, 6, 9)
       ? [{ code: 'CT_OFF_TABLE', path: 'acidity', given: acidity, allowed: 'pH 6 to 9' }]
       : []),
     ...(outside(chlorine, 0.4 * milligram, 3 * milligram)
-      ? [{ code: 'CT_OFF_TABLE', path: 'chlorine', given: chlorine, allowed: '0.0004 to 0.003' }]
+      ? [{ code: 'CT_OFF_TABLE', path: 'chlorine', given: chlorine, allowed: '0.4 to 3 mg/L' }]
       : []),
   ],
   compute: (i: RegressionInputs) => ({

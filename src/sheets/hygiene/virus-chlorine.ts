@@ -34,7 +34,7 @@ export const coldProblems = ({ temperatures: printed }: CtTable, temperature: nu
           code: 'CT_OFF_TABLE',
           path: 'temperature',
           given: temperature,
-          allowed: `>= ${printed[0]! + 273.15}`,
+          allowed: `${printed[0]!} to 25 °C`,
         },
       ]
     : [];

@@ -18,8 +18,8 @@ export const zValueText: SheetText = {
         'Outside 4 to 20 K, where germs lie (memory). The two points of the bottled water rules would give 35 K: a convention, no law of a germ.',
     },
     problems: {
-      Z_WARMER: '{path}: the second temperature must be the warmer one. Allowed: {allowed}.',
-      Z_FASTER: '{path}: the warmer temperature must kill faster. Allowed: {allowed}.',
+      Z_WARMER: '{path}: the second temperature must be the warmer one.',
+      Z_FASTER: '{path}: the warmer temperature must kill faster.',
     },
   },
 };
