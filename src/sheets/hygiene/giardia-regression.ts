@@ -16,7 +16,7 @@ import { epaTables } from './sources.ts';
  *          C   chlorine     scalar  kg/m3
  *          L   logs         scalar
  * Returns  CT, kg s/m3
- * Assumes  the table's own range; 4 to 14 % above the table in six points tried
+ * Assumes  the table's own range; 0 to 17 % above the printed figures
  * Cost     O(1)
  * Source   EPA 815-R-20-003, 2020, through an open-source transcription
  */

@@ -3,7 +3,7 @@ const notes = {
   HYGIENE_AUTHORITY:
     'Advice only: the local health authority, the licensed processor and the label of the chemical decide what is enough.',
   CAUTION_CHEMICAL:
-    'Caustic and chlorine burn skin and eyes, and hypochlorite with acid gives off chlorine gas: label, safety data sheet, protective gear, ventilation and an eyewash come first, handled by trained people under the local code.',
+    'Caustic and chlorine burn skin and eyes, and hypochlorite with acid gives off chlorine gas: label, data sheet, protective gear, ventilation and an eyewash come first, handled by trained people under the local code.',
   CAUTION_SCALD:
     'Hot water and steam scald, and glass cracks on a step of temperature: guard, drain and cool before anybody opens anything.',
   CONTACT_SHORT: 'Less contact than asked at this index.',
