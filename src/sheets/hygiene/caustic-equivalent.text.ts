@@ -5,7 +5,7 @@ export const causticEquivalentText: SheetText = {
   en: {
     title: 'Caustic of equal effect',
     about:
-      'Strength of sodium hydroxide that has the same effect on bacteria at another temperature or time in a soaker washer.',
+      'Strength of sodium hydroxide that has the same effect on bacteria at another temperature or time in a soaker washer: 120 to 170 °F (48.9 to 76.7 °C) and 3 to 7 min, nothing beyond.',
     inputs: {
       temperature: 'Temperature at the coldest place',
       time: 'Time in the caustic',
@@ -19,9 +19,6 @@ export const causticEquivalentText: SheetText = {
         'The table is from memory, consistent in itself, not confirmed in a copy: unverified. A code that names figures goes before it.',
       CAUSTIC_NOT_SOIL: 'Equal in its effect on bacteria. Removing soil and labels follows other laws.',
       CAUSTIC_WEAKER: 'The strength there is less than the table asks.',
-    },
-    problems: {
-      CAUSTIC_OFF_TABLE: '{path}: outside the table, and nothing is extrapolated. Printed: {allowed}.',
     },
     options: {
       method: { table: 'the table, between its figures', fit: 'a fit of the table (0.9 % off at worst)' },

@@ -1,4 +1,3 @@
-import type { Problem } from '../../quantity/problem.ts';
 import { choiceField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { shares } from './bounds.ts';
@@ -47,28 +46,19 @@ interface EquivalentInputs {
   readonly method: CausticMethod;
 }
 
-const offTable = ({ temperature, time }: EquivalentInputs): readonly Problem[] => [
-  ...(toFahrenheit(temperature) < 120 - 1e-6 || toFahrenheit(temperature) > 170 + 1e-6
-    ? [
-        {
-          code: 'CAUSTIC_OFF_TABLE',
-          path: 'temperature',
-          given: temperature,
-          allowed: '120 to 170 °F (48.9 to 76.7 °C)',
-        },
-      ]
-    : []),
-  ...(time < 180 * (1 - 1e-9) || time > 420 * (1 + 1e-9)
-    ? [{ code: 'CAUSTIC_OFF_TABLE', path: 'time', given: time, allowed: '3 to 7 min' }]
-    : []),
-];
+const toKelvin = (fahrenheit: number): number => (fahrenheit + 459.67) / 1.8;
+// the fields end where the table does, but for the rounding of a conversion
+const slack = 1e-6;
 
 export const causticEquivalentSheet = defineSheet({
   id: 'hygiene/caustic-equivalent',
   version: 1,
   inputs: {
-    temperature: numberField('temperature', 'T', { least: 318.15, most: 353.15 }),
-    time: numberField('time', 't', { least: 120, most: 480 }),
+    temperature: numberField('temperature', 'T', {
+      least: toKelvin(120) - slack,
+      most: toKelvin(170) + slack,
+    }),
+    time: numberField('time', 't', { least: 180 - slack, most: 420 + slack }),
     caustic: numberField('massFraction', 'C', { ...shares, assumed: 0 }),
     method: choiceField<CausticMethod>('\\text{method}', causticMethods, 'table'),
   },
@@ -89,7 +79,6 @@ export const causticEquivalentSheet = defineSheet({
     heatCaution,
   ],
   sources: [causticOrdinance],
-  check: offTable,
   compute: (i: EquivalentInputs) => {
     const equal = (i.method === 'fit' ? causticFromFit : causticFromTable)(i.temperature, i.time);
     return { equal, ratio: i.caustic / equal };
