@@ -1,6 +1,8 @@
 import { airEntries } from './air/entries.ts';
+import { buildingEntries } from './building/entries.ts';
 import { heatEntries } from './heat/entries.ts';
 import { hygieneEntries } from './hygiene/entries.ts';
+import { liftingEntries } from './lifting/entries.ts';
 import { powerEntries } from './power/entries.ts';
 import { rateEntries } from './rate/entries.ts';
 import type { SheetEntry } from './sheet-entry.ts';
@@ -14,6 +16,8 @@ export const sheetEntries: readonly SheetEntry[] = [
   ...powerEntries,
   ...hygieneEntries,
   ...heatEntries,
+  ...buildingEntries,
+  ...liftingEntries,
 ];
 
 /** The same by id: `water/pipe-loss`. */

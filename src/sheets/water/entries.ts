@@ -2,6 +2,9 @@ import { type SheetEntry, sheetEntry } from '../sheet-entry.ts';
 import { atmosphericPressureCases } from './atmospheric-pressure.cases.ts';
 import { atmosphericPressureText } from './atmospheric-pressure.text.ts';
 import { atmosphericPressureSheet } from './atmospheric-pressure.ts';
+import { backflowLossCases } from './backflow-loss.cases.ts';
+import { backflowLossText } from './backflow-loss.text.ts';
+import { backflowLossSheet } from './backflow-loss.ts';
 import { bufferVolumeCases } from './buffer-volume.cases.ts';
 import { bufferVolumeText } from './buffer-volume.text.ts';
 import { bufferVolumeSheet } from './buffer-volume.ts';
@@ -23,12 +26,18 @@ import { fillByStepsSheet } from './fill-by-steps.ts';
 import { fillTimeCases } from './fill-time.cases.ts';
 import { fillTimeText } from './fill-time.text.ts';
 import { fillTimeSheet } from './fill-time.ts';
+import { flushingCases } from './flushing.cases.ts';
+import { flushingText } from './flushing.text.ts';
+import { flushingSheet } from './flushing.ts';
 import { frictionFactorCases } from './friction-factor.cases.ts';
 import { frictionFactorText } from './friction-factor.text.ts';
 import { frictionFactorSheet } from './friction-factor.ts';
 import { gravitySupplyCases } from './gravity-supply.cases.ts';
 import { gravitySupplyText } from './gravity-supply.text.ts';
 import { gravitySupplySheet } from './gravity-supply.ts';
+import { hardnessCases } from './hardness.cases.ts';
+import { hardnessText } from './hardness.text.ts';
+import { hardnessSheet } from './hardness.ts';
 import { hazenWilliamsCases } from './hazen-williams.cases.ts';
 import { hazenWilliamsText } from './hazen-williams.text.ts';
 import { hazenWilliamsSheet } from './hazen-williams.ts';
@@ -65,6 +74,9 @@ import { manifoldPressureSheet } from './manifold-pressure.ts';
 import { meanOverflowCases } from './mean-overflow.cases.ts';
 import { meanOverflowText } from './mean-overflow.text.ts';
 import { meanOverflowSheet } from './mean-overflow.ts';
+import { meterConductivityCases } from './meter-conductivity.cases.ts';
+import { meterConductivityText } from './meter-conductivity.text.ts';
+import { meterConductivitySheet } from './meter-conductivity.ts';
 import { neutralisingAcidCases } from './neutralising-acid.cases.ts';
 import { neutralisingAcidText } from './neutralising-acid.text.ts';
 import { neutralisingAcidSheet } from './neutralising-acid.ts';
@@ -125,6 +137,9 @@ import { runLossSheet } from './run-loss.ts';
 import { screenBlockingCases } from './screen-blocking.cases.ts';
 import { screenBlockingText } from './screen-blocking.text.ts';
 import { screenBlockingSheet } from './screen-blocking.ts';
+import { siteWaterCases } from './site-water.cases.ts';
+import { siteWaterText } from './site-water.text.ts';
+import { siteWaterSheet } from './site-water.ts';
 import { sprayJetCases } from './spray-jet.cases.ts';
 import { sprayJetText } from './spray-jet.text.ts';
 import { sprayJetSheet } from './spray-jet.ts';
@@ -234,4 +249,9 @@ export const waterEntries: readonly SheetEntry[] = [
   sheetEntry(washerWaterSheet, washerWaterCases, washerWaterText),
   sheetEntry(sprayJetSheet, sprayJetCases, sprayJetText),
   sheetEntry(screenBlockingSheet, screenBlockingCases, screenBlockingText),
+  sheetEntry(meterConductivitySheet, meterConductivityCases, meterConductivityText),
+  sheetEntry(hardnessSheet, hardnessCases, hardnessText),
+  sheetEntry(siteWaterSheet, siteWaterCases, siteWaterText),
+  sheetEntry(backflowLossSheet, backflowLossCases, backflowLossText),
+  sheetEntry(flushingSheet, flushingCases, flushingText),
 ];

@@ -1,0 +1,33 @@
+import { type SheetEntry, sheetEntry } from '../sheet-entry.ts';
+import { cornerTurnCases } from './corner-turn.cases.ts';
+import { cornerTurnText } from './corner-turn.text.ts';
+import { cornerTurnSheet } from './corner-turn.ts';
+import { footLoadCases } from './foot-load.cases.ts';
+import { footLoadText } from './foot-load.text.ts';
+import { footLoadSheet } from './foot-load.ts';
+import { gearLoadCases } from './gear-load.cases.ts';
+import { gearLoadText } from './gear-load.text.ts';
+import { gearLoadSheet } from './gear-load.ts';
+import { liftFitCases } from './lift-fit.cases.ts';
+import { liftFitText } from './lift-fit.text.ts';
+import { liftFitSheet } from './lift-fit.ts';
+import { passageCases } from './passage.cases.ts';
+import { passageText } from './passage.text.ts';
+import { passageSheet } from './passage.ts';
+import { rampPushCases } from './ramp-push.cases.ts';
+import { rampPushText } from './ramp-push.text.ts';
+import { rampPushSheet } from './ramp-push.ts';
+import { tippingCases } from './tipping.cases.ts';
+import { tippingText } from './tipping.text.ts';
+import { tippingSheet } from './tipping.ts';
+
+/** The sheets of the building: floor, path, doors, corners, ramps, lifts. */
+export const buildingEntries: readonly SheetEntry[] = [
+  sheetEntry(footLoadSheet, footLoadCases, footLoadText),
+  sheetEntry(gearLoadSheet, gearLoadCases, gearLoadText),
+  sheetEntry(passageSheet, passageCases, passageText),
+  sheetEntry(cornerTurnSheet, cornerTurnCases, cornerTurnText),
+  sheetEntry(rampPushSheet, rampPushCases, rampPushText),
+  sheetEntry(tippingSheet, tippingCases, tippingText),
+  sheetEntry(liftFitSheet, liftFitCases, liftFitText),
+];
