@@ -19,6 +19,7 @@ import {
 import { traceLine } from './trace-line.ts';
 import { type SupplyTrace, tracePressureNeeded, traceSupply } from './trace-supply.ts';
 import { makeTracer, type Tracer } from './tracer.ts';
+import { assessUtilities } from './utilities/assess-utilities.ts';
 
 const traceAll = (
   tracer: Tracer,
@@ -104,6 +105,7 @@ export const assessFloor = (
     },
   });
   const book = reader.book.floors![floor]!;
+  const utilities = assessUtilities(reader, { floor, formatPath: inputs.formatPath }, tracer);
   const hold = holdOf(inputs, solution);
   return {
     floor: book.tag,
@@ -116,6 +118,7 @@ export const assessFloor = (
     cycle: cycleChart(solution),
     curve: supplyCurve(solution),
     tank: tankOverTime(solution),
+    utilities,
     workings: tracer.workings,
     notes: notesOf(inputs, solution),
     ...(inputs.liquid === undefined ? {} : { liquid: inputs.liquid.product }),

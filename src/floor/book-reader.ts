@@ -6,6 +6,7 @@ import { type Reading, readEntry } from '../quantity/read-entry.ts';
 /** Everything that was read from a book so far, each place once; shared by all variations of it. */
 interface Read {
   readonly readings: Map<string, Reading<Kind> | undefined>;
+  readonly found: Map<string, unknown>;
 }
 
 /**
@@ -25,6 +26,8 @@ export interface BookReader {
   /** The full reading, for its ends and its standing. */
   readonly reading: (path: string, kind: Kind) => Reading<Kind> | undefined;
   readonly account: Account;
+  /** Costly results that hold for this book whatever is varied, by a key that says all that they rest on. */
+  readonly found: Map<string, unknown>;
   /** The same book with an account of its own. */
   readonly scope: () => BookReader;
   readonly vary: (changes: ReadonlyMap<string, number>) => BookReader;
@@ -69,6 +72,7 @@ const readerOver = (
     assume,
     miss,
     account,
+    found: read.found,
     numberOr: (path, kind, assumed) => {
       const found = number(path, kind);
       if (found !== undefined) return found;
@@ -87,7 +91,7 @@ const readerOver = (
 };
 
 export const bookReader = (book: Book): BookReader =>
-  readerOver(book, { readings: new Map() }, new Map(), freshAccount());
+  readerOver(book, { readings: new Map(), found: new Map() }, new Map(), freshAccount());
 
 /** Whether a place was read, or something was taken because nothing stood there. */
 export const touches = ({ account }: BookReader, path: string): boolean =>

@@ -34,6 +34,22 @@ const stated: readonly Rule[] = [
   { at: /\/supply\/run\/\d+\/(kv|loss)$/, spread: { share: 0.15 } },
   { at: /\/liquid\/temperature$/, spread: { width: 3 } },
   { at: /\/stations\/\d+\/lanes\/\d+\/kv(Slow)?$/, spread: { share: 0.05 } },
+  // plant air: gauges by the compressor, plates that are years old
+  {
+    at: /\/air\/(compressor\/(pressure|cutIn|cutOut)|drops\/\d+\/pressure|regulator\/set)$/,
+    spread: { width: 2e4 },
+  },
+  {
+    at: /\/air\/(compressor\/freeAir|receiver|otherUsers|dryer\/flow|filters\/\d+\/flow)$/,
+    spread: { share: 0.1 },
+  },
+  { at: /\/air\/run\/\d+\/length$/, spread: { share: 0.15 } },
+  { at: /\/air\/(dryer\/dewPoint|coldest)$/, spread: { width: 2 } },
+  { at: /\/air\/(intake\/temperature|dryer\/inlet)$/, spread: { width: 4 } },
+  // a route that was paced, and the hours of the day
+  { at: /\/power\/feeder\/length$/, spread: { share: 0.1 } },
+  { at: /\/power\/voltage$/, spread: { share: 0.02 } },
+  { at: /\/power\/faultCurrent$/, spread: { share: 0.2 } },
 ];
 
 /** Half widths of what the program had to assume: wide, since nobody said anything. */

@@ -5,11 +5,11 @@ import { type Book, readBook, tryPatches } from '../book/index.ts';
 import { bookReader } from './book-reader.ts';
 import { figureValues } from './figure-values.ts';
 import { findingSpecs, gapOf } from './finding-specs.ts';
-import { uncertainPlaces } from './intervals.ts';
 import { judgeFloor } from './judge-floor.ts';
 import { readFloor } from './read-floor.ts';
 import { readLimits } from './read-limits.ts';
 import { solveFloor } from './solve-floor.ts';
+import { uncertainPlaces } from './uncertain-places.ts';
 
 const demo = (() => {
   const result = readBook(readFileSync('src/book/demo/flagon-line.json', 'utf8'));
@@ -62,7 +62,11 @@ it('at most one in twenty of the verdicts is false over truths drawn from the wi
   for (const book of books) {
     const reader = bookReader(book);
     const { inputs, findings } = judgeFloor(reader, 1, undefined);
-    const places = uncertainPlaces(inputs);
+    const places = uncertainPlaces([
+      inputs.forFill.account,
+      inputs.forLine.account,
+      inputs.forAgreement.account,
+    ]);
     for (const draw of draws) {
       const truth = new Map(
         places.map(({ path, ends: [low, high] }, i) => {

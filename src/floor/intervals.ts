@@ -1,17 +1,13 @@
 import { stillSystem } from '../hydraulics/still-system.ts';
 import type { TimeLeft } from '../line/time-left-for-fill.ts';
 import type { BookReader } from './book-reader.ts';
-import { assumedWidth, guessedWidth, statedWidth } from './default-spread.ts';
 import { type FigureId, type FigureValues, figureValues } from './figure-values.ts';
 import { findingSpecs, gapOf } from './finding-specs.ts';
+import { type Cause, causesOf, type GapSum, type Interval, type Move, nothing } from './interval-sum.ts';
 import { type FloorInputs, readFloor } from './read-floor.ts';
 import { readLimits } from './read-limits.ts';
 import { type FloorModel, type FloorSolution, solveFill, solveFloor } from './solve-floor.ts';
-
-export interface Interval {
-  readonly low: number;
-  readonly high: number;
-}
+import { uncertainPlaces } from './uncertain-places.ts';
 
 export interface Intervals {
   readonly figures: { readonly [K in FigureId]?: Interval };
@@ -24,86 +20,13 @@ export interface GapInterval extends Interval {
   readonly causes: readonly Cause[];
 }
 
-/** How much of a finding's width one place of the book makes. */
-export interface Cause {
-  readonly path: string;
-  readonly doubt: Doubt;
-  /** Share of the width that would go if this value were sure, 0 to 1. */
-  readonly share: number;
-}
-
-/** How far something moves either way, both counted positive. */
-interface Move {
-  down: number;
-  up: number;
-}
-
-interface GapSum extends Move {
-  readonly places: { path: string; doubt: Doubt; move: Move }[];
-}
-
 /** Share of what is asked that a value must move, at its lower end, for its upper end to be looked at on its own. */
 const negligible = 0.003;
-
-/** Causes that are named at the most, and the least share worth naming. */
-const mostCauses = 8;
-const leastShare = 0.01;
-
-/** Width that goes when one square is taken out of a sum of squares, as a share of the width. */
-const causesOf = ({ down, up, places }: GapSum): readonly Cause[] => {
-  const width = Math.sqrt(down) + Math.sqrt(up);
-  if (!(width > 0)) return [];
-  return places
-    .map(({ path, doubt, move }) => {
-      const left = Math.sqrt(Math.max(0, down - move.down ** 2)) + Math.sqrt(Math.max(0, up - move.up ** 2));
-      return { path, doubt, share: 1 - left / width };
-    })
-    .filter((cause) => cause.share >= leastShare)
-    .sort((a, b) => b.share - a.share)
-    .slice(0, mostCauses);
-};
-
-const nothing = (): Move => ({ down: 0, up: 0 });
 
 const ownOf = <K extends string, T>(of: Partial<Record<K, T>>, key: K, make: () => T): T => {
   const found = of[key] ?? make();
   of[key] = found;
   return found;
-};
-
-/** Why a value is not sure: it was measured or said with a width, said without one, or had to be assumed. */
-export type Doubt = 'given' | 'stated' | 'assumed';
-
-export interface UncertainPlace {
-  readonly path: string;
-  readonly ends: readonly [low: number, high: number];
-  readonly doubt: Doubt;
-}
-
-/** Places of a floor's book whose values are not sure, each once. */
-export const uncertainPlaces = (inputs: FloorInputs): readonly UncertainPlace[] => {
-  const places = new Map<string, UncertainPlace>();
-  for (const { account } of [inputs.forFill, inputs.forLine, inputs.forAgreement]) {
-    for (const [path, reading] of account.used) {
-      if (places.has(path)) continue;
-      const value = reading.value as number;
-      if (reading.shape !== 'exact') {
-        places.set(path, { path, ends: [reading.low, reading.high], doubt: 'given' });
-      } else if (reading.standing !== 'measured') {
-        const doubt = reading.standing;
-        const width = doubt === 'assumed' ? guessedWidth(path, value) : statedWidth(path, value);
-        if (width !== undefined && width > 0) {
-          places.set(path, { path, ends: [value - width, value + width], doubt });
-        }
-      }
-    }
-    for (const [path, taken] of account.assumed) {
-      const width = taken === undefined ? undefined : assumedWidth(path, taken);
-      if (taken === undefined || width === undefined || places.has(path)) continue;
-      places.set(path, { path, ends: [taken - width, taken + width], doubt: 'assumed' });
-    }
-  }
-  return [...places.values()];
 };
 
 /** An hour in which every row is like the first holds for a variation too, while the make-up still covers the draw. */
@@ -193,7 +116,11 @@ export const intervalsOf = (solved: SolvedFloor): Intervals => {
   const figures: Partial<Record<FigureId, Move>> = {};
   const gaps: Record<string, GapSum> = {};
   const { inputs, values } = solved;
-  const uncertain = uncertainPlaces(inputs);
+  const uncertain = uncertainPlaces([
+    inputs.forFill.account,
+    inputs.forLine.account,
+    inputs.forAgreement.account,
+  ]);
   if (uncertain.length === 0) return { figures: {}, gaps: {} };
   const base = baseOf(solved);
   const ids = Object.keys(values) as FigureId[];

@@ -1,7 +1,7 @@
 import { type PressureNeeded, pressureNeeded } from '../hydraulics/pressure-needed.ts';
 import { type TimeLeft, timeLeftForFill } from '../line/time-left-for-fill.ts';
 import type { Note } from '../sheets/frame.ts';
-import type { Figure, Finding, Verdict } from './assessment.ts';
+import type { Figure, Finding } from './assessment.ts';
 import type { BookReader } from './book-reader.ts';
 import { type FigureId, type FigureValues, figureKinds, figureValues } from './figure-values.ts';
 import { type FindingSpec, findingSpecs, type Ground, gapOf, groundOf } from './finding-specs.ts';
@@ -10,6 +10,7 @@ import { type FloorInputs, readFloor } from './read-floor.ts';
 import { limitPaths, readLimits } from './read-limits.ts';
 import { stationOf } from './read-line-times.ts';
 import { type FloorSolution, solveFloor } from './solve-floor.ts';
+import { verdictOf } from './verdict-of.ts';
 
 /** Working and its output for each figure that has one. */
 export type Opens = { readonly [K in FigureId]?: { readonly working: number; readonly output: string } };
@@ -90,21 +91,6 @@ const figure = (
     ...(opens[id] ?? {}),
     ...(value !== undefined && own !== undefined && said.has(id) ? { path: own } : {}),
   };
-};
-
-/** A gap this small against its demand is rounding, not a shortage. */
-const rounding = 1e-9;
-
-const verdictOf = (
-  gap: number | undefined,
-  interval: { low: number; high: number } | undefined,
-  scale: number,
-): Verdict => {
-  if (gap === undefined) return 'unknown';
-  const low = interval?.low ?? gap;
-  const high = interval?.high ?? gap;
-  if (low >= -rounding * scale) return 'carries';
-  return high < 0 ? 'short' : 'unknown';
 };
 
 const finding = (

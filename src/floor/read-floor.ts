@@ -1,11 +1,13 @@
 import type { Book, Floor, Format } from '../book/index.ts';
 import type { FillSystem } from '../hydraulics/system.ts';
 import { type BookReader, gather, touches } from './book-reader.ts';
+import { ratePathOf } from './rate-path.ts';
 import { type FloorLanes, readLanes } from './read-lanes.ts';
 import { type FloorTimes, readLineTimes, stationOf } from './read-line-times.ts';
 import { type FloorLiquid, readLiquid } from './read-liquid.ts';
 import { type FloorSupply, readSupply } from './read-supply.ts';
 import type { FloorModel } from './solve-floor.ts';
+import type { Where } from './utilities/calculation.ts';
 
 /** Accounts of the three parts of the fill, so that one value that is varied rereads only its own. */
 export interface FillReaders {
@@ -51,6 +53,8 @@ export interface FloorInputs
     LinePart,
     Omit<AgreementPart, 'agreedRate' | 'agreedTime'> {
   readonly floor: Floor;
+  /** Its place among the floors of the book. */
+  readonly floorNumber: number;
   readonly floorPath: string;
   readonly format?: Format;
   readonly formatPath: string;
@@ -80,9 +84,9 @@ export interface Untouched {
   readonly path: string;
 }
 
-const readLinePart = (reader: BookReader, floorPath: string): LinePart => {
+const readLinePart = (reader: BookReader, where: Where): LinePart => {
   const forLine = reader.scope();
-  return { forLine, timesRead: readLineTimes(forLine, floorPath) };
+  return { forLine, timesRead: readLineTimes(forLine, where) };
 };
 
 const readFillPart = (
@@ -152,12 +156,10 @@ const readFillPart = (
   };
 };
 
-const readAgreement = (reader: BookReader, format: Format | undefined): AgreementPart => {
+const readAgreement = (reader: BookReader, formatPath: string): AgreementPart => {
   const forAgreement = reader.scope();
-  const rates = reader.book.agreement?.rates ?? [];
-  const found = rates.findIndex((rate) => rate.format === undefined || rate.format === format?.tag);
-  const ratePath = `/agreement/rates/${Math.max(0, found)}/rate`;
-  const agreedRate = found < 0 ? undefined : forAgreement.number(ratePath, 'rate');
+  const ratePath = ratePathOf(reader.book, formatPath);
+  const agreedRate = forAgreement.number(ratePath, 'rate');
   if (agreedRate === undefined) forAgreement.miss(ratePath);
   const agreedTime = forAgreement.number('/agreement/acceptanceRun', 'time') ?? usualRun;
   return {
@@ -186,12 +188,13 @@ export const readFloor = (
   const fill = same(before?.forFill)
     ? before!.fillPart
     : readFillPart(reader, i, format, formatPath, untouched);
-  const line = same(before?.forLine) ? before!.linePart : readLinePart(reader, `/floors/${i}`);
-  const agreement = same(before?.forAgreement) ? before!.agreementPart : readAgreement(reader, format);
+  const line = same(before?.forLine) ? before!.linePart : readLinePart(reader, { floor: i, formatPath });
+  const agreement = same(before?.forAgreement) ? before!.agreementPart : readAgreement(reader, formatPath);
   const { system, level, readers: _, ...aboutFill } = fill;
   const { agreedRate, agreedTime, ...aboutAgreement } = agreement;
   return {
     floor: reader.book.floors![i]!,
+    floorNumber: i,
     floorPath: `/floors/${i}`,
     formatPath,
     fillPart: fill,

@@ -2,6 +2,8 @@ import type { Book, Station } from '../book/index.ts';
 import type { LineTimes } from '../line/line-times.ts';
 import { indexPeriod } from '../sheets/rate/index-period.ts';
 import type { BookReader } from './book-reader.ts';
+import { type IndexDelay, indexDelay } from './utilities/air/index-delay.ts';
+import type { Where } from './utilities/calculation.ts';
 
 type Of<K extends Station['kind']> = Extract<Station, { kind: K }>;
 
@@ -41,11 +43,14 @@ export interface FloorTimes {
   readonly times: LineTimes;
   /** Washer's stretch by its drive on this floor, for the working. */
   readonly stretch: number;
+  /** What the air of this floor makes of the cylinders of the index. */
+  readonly delay: IndexDelay;
 }
 
 /** Times of the stations on one floor; the fill itself is put in when it has been computed. */
-export const readLineTimes = (reader: BookReader, floorPath: string): FloorTimes => {
+export const readLineTimes = (reader: BookReader, where: Where): FloorTimes => {
   const { book } = reader;
+  const floorPath = `/floors/${where.floor}`;
   const stations = book.line?.stations ?? [];
   const washer = stationOf(book, 'washer');
   const fill = stationOf(book, 'fill');
@@ -53,13 +58,15 @@ export const readLineTimes = (reader: BookReader, floorPath: string): FloorTimes
   const takeOff = stationOf(book, 'take-off');
 
   const stretch = driveStretch(reader, floorPath, washer?.station.drive);
+  const delay = indexDelay(reader, where, washer?.station.cylinders ?? []);
   let washerTimes: LineTimes['washer'];
   if (washer !== undefined) {
     const stroke = reader.needed(`${washer.path}/stroke`, 'time');
     const dwell = reader.needed(`${washer.path}/dwell`, 'time');
     if (washer.station.row === undefined) reader.miss(`${washer.path}/row`);
-    if (stroke !== undefined && dwell !== undefined && washer.station.row !== undefined) {
-      const here = indexPeriod(stroke, dwell, stretch, washer.station.dwellBy ?? 'timer');
+    if (delay.stalls !== undefined) reader.miss(`${floorPath}/air`);
+    else if (stroke !== undefined && dwell !== undefined && washer.station.row !== undefined) {
+      const here = indexPeriod(stroke, dwell, stretch, washer.station.dwellBy ?? 'timer', delay.added);
       washerTimes = {
         station: washer.station.tag,
         row: washer.station.row,
@@ -124,6 +131,7 @@ export const readLineTimes = (reader: BookReader, floorPath: string): FloorTimes
     .map((rule) => ({ rule: rule.tag, until: rule.until ?? 'release' }) as const);
   return {
     stretch,
+    delay,
     times: {
       way,
       wayRoom: roomKnown ? wayRoom : Number.POSITIVE_INFINITY,

@@ -14,6 +14,7 @@ import type { FloorSolution } from './solve-floor.ts';
 import type { LaneTrace } from './trace-lanes.ts';
 import { at, outOf, type SupplyTrace } from './trace-supply.ts';
 import type { Tracer } from './tracer.ts';
+import { traceIndexDelay } from './utilities/air/index-delay.ts';
 
 export interface LineTrace {
   readonly washerIndex?: number;
@@ -45,7 +46,12 @@ export const traceLine = (
 
   const washer = stationOf(book, 'washer');
   if (washer !== undefined && times.washer !== undefined) {
+    const { added } = inputs.timesRead.delay;
+    const where = { floor: inputs.floorNumber, formatPath: inputs.formatPath };
+    const later =
+      added === 0 ? undefined : traceIndexDelay(read, where, washer.station.cylinders ?? [], tracer);
     found.washerIndex = tracer.trace(indexPeriodSheet, {
+      ...(later === undefined ? {} : { added: later }),
       stroke: at(read.number(`${washer.path}/stroke`, 'time') ?? 0, `${washer.path}/stroke`),
       dwell: at(read.number(`${washer.path}/dwell`, 'time') ?? 0, `${washer.path}/dwell`),
       stretch: { value: inputs.timesRead.stretch },

@@ -1,5 +1,5 @@
 import { type Note, runSheet, type Sheet, type Values } from '../sheets/frame.ts';
-import type { Origin, Working } from './assessment.ts';
+import type { Origin, Working } from './finding.ts';
 
 /** An input of a sheet with where it came from; for a list one origin a member, or one for all. */
 export interface Given {
@@ -28,6 +28,8 @@ const isList = (from: Given['from']): from is readonly (Origin | undefined)[] =>
 
 export const makeTracer = (): Tracer => {
   const workings: Working[] = [];
+  /** Several findings put the same numbers through the same sheet: that is one working. */
+  const made = new Map<string, number>();
   return {
     workings,
     output: (working, output) => {
@@ -45,6 +47,9 @@ export const makeTracer = (): Tracer => {
             if (origin !== undefined) from[`${name}.${i}`] = origin;
         } else if (given.from !== undefined) from[name] = given.from;
       }
+      const key = JSON.stringify([sheet.id, values, from, solved?.value]);
+      const before = made.get(key);
+      if (before !== undefined) return before;
       const result = runSheet(sheet, values);
       if (!result.ok) return undefined;
       const outputs = result.value.outputs as Values;
@@ -59,6 +64,7 @@ export const makeTracer = (): Tracer => {
         from,
         ...(solved !== undefined && typeof found === 'number' ? { residual: found - solved.value } : {}),
       });
+      made.set(key, workings.length - 1);
       return workings.length - 1;
     },
   };

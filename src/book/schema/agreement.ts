@@ -62,6 +62,16 @@ export const agreement = part(
       },
     ),
     electrical: ruleSet('Which electrical rule set holds at the site.'),
+    voltageDrop: quantity(
+      'ratio',
+      'Share of the voltage that the feeder may lose while the line runs.',
+      share,
+    ),
+    startingDrop: quantity(
+      'ratio',
+      'Share of the voltage that it may lose while the largest motor starts.',
+      share,
+    ),
     safety: ruleSet('Which machinery safety rule set holds at the site.'),
     lifting: ruleSet('Which lifting rule set holds at the site.'),
     acceptanceRun: quantity('time', 'Length of the run in which the rate is proved.', above0),

@@ -24,6 +24,7 @@ export const air = part(
         power: quantity('power', 'Rated power.', above0),
         count: whole('How many of them run.', 1),
         oilFree: claim('No oil in its compression.'),
+        duty: quantity('ratio', 'Share of the time for which it may run loaded.', share),
         startsPerHour: whole('Starts in an hour that it allows.', 1),
       },
       [['cutIn', '<', 'cutOut']],
@@ -50,6 +51,12 @@ export const air = part(
         ratedAmbient: quantity('temperature', 'Ambient temperature of its rating.'),
         ratedPressure: quantity('gaugePressure', 'Pressure of its rating.', above0),
         inlet: quantity('temperature', 'Inlet temperature here.'),
+        loss: quantity('pressureDifference', 'Loss at its rated flow.', least0),
+        purge: quantity('ratio', 'Share of the air that it blows off.', share),
+        place: oneOf(
+          ['before receiver', 'after receiver'],
+          'Where it stands: after the receiver it sees the peak of the draw. Absent: after.',
+        ),
       },
     ),
     filters: list(

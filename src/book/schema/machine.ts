@@ -50,6 +50,7 @@ export const drive = part(
     load: oneOf(['constant torque', 'square torque', 'constant power'], 'How its torque goes with speed.'),
     shaftPower: quantity('power', 'Power that the load takes at rated speed.', least0),
     duty: quantity('ratio', 'Share of the time in which it runs.', share),
+    suction: quantity('length', 'Height of the liquid above the pump when its tank is lowest.'),
     pump: list(pumpPoint, 'Curve of the pump on its shaft, at the rated frequency.'),
     inverter: claim(
       'Its speed comes from an inverter and not from the frequency of the floor. Absent: it follows the floor.',
@@ -105,6 +106,7 @@ export const cylinder = part(
     pressure: quantity('gaugePressure', 'Pressure that it needs.', least0),
     force: quantity('force', 'Force of the load against its stroke.', least0),
     mass: quantity('mass', 'Mass that it moves.', least0),
+    friction: quantity('force', 'Friction of its seals and guides.', least0),
     out: quantity('time', 'Stroke time out, as built.', above0),
     back: quantity('time', 'Stroke time back, as built.', above0),
     valve: part(

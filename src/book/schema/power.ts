@@ -10,6 +10,7 @@ export const transformer = part(
     impedance: quantity('ratio', 'Short-circuit impedance.', share),
     primary: quantity('voltage', 'Primary voltage.', above0),
     secondary: quantity('voltage', 'Secondary voltage.', above0),
+    reactanceRatio: quantity('ratio', 'Reactance over resistance, X/R.', above0),
     note,
   },
 );
@@ -22,6 +23,13 @@ export const feeder = part(
     size: words('Size of the conductor, in mm2, AWG or kcmil.'),
     material: oneOf(['copper', 'aluminium'], 'Material of the conductor.'),
     insulation: words('Insulation and its rated temperature.'),
+    rated: oneOf(['60', '75', '90'], 'Temperature for which its insulation is rated, degC.'),
+    terminals: oneOf(['60', '75'], 'Temperature for which the terminals at both ends are marked, degC.'),
+    conduit: oneOf(['steel', 'pvc'], 'Conduit in which it lies.'),
+    method: oneOf(
+      ['b1-single-core', 'b2-multicore', 'c-multicore', 'c-single-core'],
+      'How it is laid by IEC 60364-5-52: B1 single cores in conduit, B2 cable in conduit, C on a wall or tray.',
+    ),
     parallel: whole('Conductors in parallel for each phase.', 1),
     grouped: whole('Current-carrying conductors laid together.', 1),
     ambient: quantity('temperature', 'Ambient temperature along it.'),
@@ -35,6 +43,8 @@ export const power = part(
   {},
   {
     system: words('System: voltage, phases, frequency, earthing.'),
+    ruleSet: words('Electrical rule set of this floor, where it is not the agreed one.'),
+    edition: words('Edition of that rule set.'),
     voltage: quantity('voltage', 'Voltage, line to line.', above0),
     frequency: quantity('frequency', 'Frequency.', above0),
     phases: oneOf(['1', '3'], 'Phases.'),

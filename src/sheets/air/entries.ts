@@ -41,6 +41,9 @@ import { fittingEquivalentSheet } from './fitting-equivalent.ts';
 import { fittingLengthCases } from './fitting-length.cases.ts';
 import { fittingLengthText } from './fitting-length.text.ts';
 import { fittingLengthSheet } from './fitting-length.ts';
+import { flowTogetherCases } from './flow-together.cases.ts';
+import { flowTogetherText } from './flow-together.text.ts';
+import { flowTogetherSheet } from './flow-together.ts';
 import { humidAirCases } from './humid-air.cases.ts';
 import { humidAirText } from './humid-air.text.ts';
 import { humidAirSheet } from './humid-air.ts';
@@ -155,6 +158,7 @@ export const airEntries: readonly SheetEntry[] = [
   sheetEntry(deadVolumeSheet, deadVolumeCases, deadVolumeText),
   sheetEntry(cylinderDemandSheet, cylinderDemandCases, cylinderDemandText),
   sheetEntry(nozzleDischargeSheet, nozzleDischargeCases, nozzleDischargeText),
+  sheetEntry(flowTogetherSheet, flowTogetherCases, flowTogetherText),
   sheetEntry(userDemandSheet, userDemandCases, userDemandText),
   sheetEntry(machineDemandSheet, machineDemandCases, machineDemandText),
   sheetEntry(leakLoadUnloadSheet, leakLoadUnloadCases, leakLoadUnloadText),

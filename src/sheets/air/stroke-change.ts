@@ -1,5 +1,6 @@
-import { numberField } from '../fields.ts';
+import { listField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
+import { listLengths } from '../list-lengths.ts';
 import { derived } from './sources.ts';
 
 /**
@@ -18,9 +19,9 @@ export const strokeChange = (asBuilt: number, there: number, here: number): numb
   (asBuilt * here) / there;
 
 interface StrokeChangeInputs {
-  readonly asBuilt: number;
-  readonly there: number;
-  readonly here: number;
+  readonly asBuilt: readonly number[];
+  readonly there: readonly number[];
+  readonly here: readonly number[];
 }
 
 const strokeTimes = { least: 1e-4, most: 1e4 } as const;
@@ -29,23 +30,25 @@ export const strokeChangeSheet = defineSheet({
   id: 'air/stroke-change',
   version: 1,
   inputs: {
-    asBuilt: numberField('time', 't_b', strokeTimes),
-    there: numberField('time', 't_1', strokeTimes),
-    here: numberField('time', 't_2', strokeTimes),
+    asBuilt: listField('time', 't_{b,i}', strokeTimes),
+    there: listField('time', 't_{1,i}', strokeTimes),
+    here: listField('time', 't_{2,i}', strokeTimes),
   },
-  outputs: { time: numberField('time', 't'), added: numberField('time', '\\Delta t') },
-  formula: ['t = t_b \\frac{t_2}{t_1}, \\quad \\Delta t = t - t_b'],
+  outputs: { times: listField('time', 't_i'), added: numberField('time', '\\Delta t') },
+  formula: ['t_i = t_{b,i} \\frac{t_{2,i}}{t_{1,i}}, \\quad \\Delta t = \\sum_i (t_i - t_{b,i})'],
   limits: [
     { code: 'STROKE_IN_PROPORTION', broken: () => true },
     {
       code: 'STROKE_FAR_FROM_BUILT',
-      broken: ({ asBuilt, there }) => asBuilt > 2 * there || there > 2 * asBuilt,
+      broken: ({ asBuilt, there }) =>
+        asBuilt.some((built, i) => built > 2 * there[i]! || there[i]! > 2 * built),
     },
     { code: 'CAUTION_COMPRESSED_AIR', broken: () => true },
   ],
   sources: [derived],
-  compute: (i: StrokeChangeInputs) => {
-    const time = strokeChange(i.asBuilt, i.there, i.here);
-    return { time, added: time - i.asBuilt };
+  check: ({ asBuilt, there, here }) => listLengths({ asBuilt, there, here }),
+  compute: ({ asBuilt, there, here }: StrokeChangeInputs) => {
+    const times = asBuilt.map((built, i) => strokeChange(built, there[i]!, here[i]!));
+    return { times, added: times.reduce((sum, time, i) => sum + time - asBuilt[i]!, 0) };
   },
 });

@@ -17,6 +17,9 @@ import { conductorIecSheet } from './conductor-iec.ts';
 import { conductorUsCases } from './conductor-us.cases.ts';
 import { conductorUsText } from './conductor-us.text.ts';
 import { conductorUsSheet } from './conductor-us.ts';
+import { currentsTogetherCases } from './currents-together.cases.ts';
+import { currentsTogetherText } from './currents-together.text.ts';
+import { currentsTogetherSheet } from './currents-together.ts';
 import { driveFrequencyCases } from './drive-frequency.cases.ts';
 import { driveFrequencyText } from './drive-frequency.text.ts';
 import { driveFrequencySheet } from './drive-frequency.ts';
@@ -104,6 +107,9 @@ import { standardDeviceSheet } from './standard-device.ts';
 import { supplyToleranceCases } from './supply-tolerance.cases.ts';
 import { supplyToleranceText } from './supply-tolerance.text.ts';
 import { supplyToleranceSheet } from './supply-tolerance.ts';
+import { throughTransformerCases } from './through-transformer.cases.ts';
+import { throughTransformerText } from './through-transformer.text.ts';
+import { throughTransformerSheet } from './through-transformer.ts';
 import { transformerDeviceUsCases } from './transformer-device-us.cases.ts';
 import { transformerDeviceUsText } from './transformer-device-us.text.ts';
 import { transformerDeviceUsSheet } from './transformer-device-us.ts';
@@ -174,4 +180,6 @@ export const powerEntries: readonly SheetEntry[] = [
   sheetEntry(earthingSheet, earthingCases, earthingText),
   sheetEntry(earthFaultLoopSheet, earthFaultLoopCases, earthFaultLoopText),
   sheetEntry(residualVoltageSheet, residualVoltageCases, residualVoltageText),
+  sheetEntry(currentsTogetherSheet, currentsTogetherCases, currentsTogetherText),
+  sheetEntry(throughTransformerSheet, throughTransformerCases, throughTransformerText),
 ];

@@ -1,0 +1,88 @@
+import {
+  type Fitting,
+  fittings,
+  type PipeMaterial,
+  pipeMaterials,
+  type RunPiece,
+} from '../../../book/index.ts';
+import { filterLossSheet } from '../../../sheets/air/filter-loss.ts';
+import { fittingEquivalentSheet } from '../../../sheets/air/fitting-equivalent.ts';
+import { lineLossSheet } from '../../../sheets/air/line-loss.ts';
+import { restrictionOutletSheet } from '../../../sheets/air/restriction-outlet.ts';
+import { sonicConductanceSheet } from '../../../sheets/air/sonic-conductance.ts';
+import type { Calculation, Known } from '../calculation.ts';
+import { airTemperature, atmosphereHere } from './site-air.ts';
+
+/** A real valve has 0.2 to 0.5, memory. */
+const usualCriticalRatio = 0.3;
+
+const roughnessOf = (c: Calculation, material: string | undefined, at: string): Known => {
+  const given = c.number(`${at}/roughness`, 'length');
+  if (given !== undefined) return given;
+  const known = material === undefined ? undefined : pipeMaterials[material as PipeMaterial]?.roughness;
+  if (known !== undefined) return { value: known, from: { path: `${at}/material` } };
+  return c.numberOr(`${at}/roughness`, 'length', pipeMaterials['commercial steel'].roughness);
+};
+
+const pieceOutlet = (
+  c: Calculation,
+  piece: RunPiece,
+  at: string,
+  flow: Known | undefined,
+  pressure: Known | undefined,
+): Known | undefined => {
+  const air = { flow, pressure, atmosphere: atmosphereHere(c), temperature: airTemperature(c) };
+  if (piece.kind === 'constant') {
+    return c.run(filterLossSheet, {
+      flow,
+      pressure,
+      atmosphere: air.atmosphere,
+      filterLoss: c.needed(`${at}/loss`, 'pressureDifference'),
+      filterFlow: flow,
+      filterPressure: pressure,
+    })?.outletPressure;
+  }
+  if (piece.kind === 'valve') {
+    const criticalRatio: Known = {
+      value: usualCriticalRatio,
+      from: { path: `${at}/kv`, assumed: true },
+    };
+    const conductance = c.run(sonicConductanceSheet, {
+      flowCoefficient: c.needed(`${at}/kv`, 'flowCoefficient'),
+      criticalRatio,
+    })?.conductance;
+    return c.run(restrictionOutletSheet, { ...air, conductance, criticalRatio })?.outletPressure;
+  }
+  const bore = c.needed(`${at}/bore`, 'length');
+  const kSum = (piece.fittings ?? []).reduce(
+    (sum, fitting) => sum + (fitting.k ?? fittings[fitting.kind as Fitting]?.k ?? 0) * (fitting.count ?? 1),
+    0,
+  );
+  return c.run(lineLossSheet, {
+    ...air,
+    bore,
+    length: c.needed(`${at}/length`, 'length'),
+    roughness: roughnessOf(c, piece.material, at),
+    ...(kSum === 0
+      ? {}
+      : {
+          fittings: c.run(fittingEquivalentSheet, {
+            coefficient: { value: kSum, from: { path: `${at}/fittings` } },
+            bore,
+          })?.length,
+        }),
+  })?.outletPressure;
+};
+
+/** Pressure at the end of pieces in series, with the same free air through all of them. */
+export const alongPieces = (
+  c: Calculation,
+  pieces: readonly RunPiece[],
+  path: string,
+  flow: Known | undefined,
+  pressure: Known | undefined,
+): Known | undefined =>
+  pieces.reduce<Known | undefined>(
+    (before, piece, i) => pieceOutlet(c, piece, `${path}/${i}`, flow, before),
+    pressure,
+  );

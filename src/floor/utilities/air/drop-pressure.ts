@@ -1,0 +1,85 @@
+import { filterLossSheet } from '../../../sheets/air/filter-loss.ts';
+import { flowTogetherSheet } from '../../../sheets/air/flow-together.ts';
+import { regulatorOutletSheet } from '../../../sheets/air/regulator-outlet.ts';
+import type { Calculation, Known } from '../calculation.ts';
+import { airDemand } from './air-demand.ts';
+import { alongPieces } from './along-pieces.ts';
+import { atmosphereHere } from './site-air.ts';
+
+/** Band between loading and unloading, and losses of what nobody gave a loss for; memory. */
+const usualBand = 1e5;
+const usualDryerLoss = 0.2e5;
+const usualFilterLoss = 0.2e5;
+
+/** Lowest pressure at the receiver: where the compressor loads. */
+export const receiverLow = (c: Calculation): Known | undefined => {
+  const path = `${c.floorPath}/air/compressor`;
+  const cutIn = c.number(`${path}/cutIn`, 'gaugePressure');
+  if (cutIn !== undefined) return cutIn;
+  const delivered = c.needed(`${path}/pressure`, 'gaugePressure');
+  if (delivered === undefined) return undefined;
+  c.assume(`${path}/cutIn`);
+  return { value: Math.max(0, delivered.value - usualBand), from: { path: `${path}/cutIn`, assumed: true } };
+};
+
+const afterTreatment = (c: Calculation, flow: Known | undefined): Known | undefined => {
+  const { air } = c.book.floors![c.floor]!;
+  const path = `${c.floorPath}/air`;
+  let pressure = receiverLow(c);
+  const through = (loss: Known, rated: Known | undefined): void => {
+    pressure = c.run(filterLossSheet, {
+      flow,
+      pressure,
+      atmosphere: atmosphereHere(c),
+      filterLoss: loss,
+      filterFlow: rated ?? flow,
+      filterPressure: pressure,
+    })?.outletPressure;
+  };
+  if (air?.dryer !== undefined && air.dryer.kind !== 'none') {
+    through(
+      c.numberOr(`${path}/dryer/loss`, 'pressureDifference', usualDryerLoss),
+      c.number(`${path}/dryer/flow`, 'normalAirFlow'),
+    );
+  }
+  for (const i of (air?.filters ?? []).keys()) {
+    through(
+      c.numberOr(`${path}/filters/${i}/loss`, 'pressureDifference', usualFilterLoss),
+      c.number(`${path}/filters/${i}/flow`, 'normalAirFlow'),
+    );
+  }
+  return pressure;
+};
+
+/**
+ * Pressure at an air drop while everything moves that can: from where the compressor loads, through treatment, run and
+ * regulator, at the peak draw of the line and with what others draw.
+ */
+export const dropPressure = (c: Calculation, drop: string): Known | undefined =>
+  c.once(`dropPressure ${drop}`, (c) => {
+    const { air } = c.book.floors![c.floor]!;
+    const path = `${c.floorPath}/air`;
+    const own = (air?.drops ?? []).findIndex((each) => each.drop === drop);
+    const said = own < 0 ? undefined : c.number(`${path}/drops/${own}/pressure`, 'gaugePressure');
+    if (said !== undefined) return said;
+    const all = airDemand(c)?.peakFlow;
+    const others = c.numberOr(`${path}/otherUsers`, 'normalAirFlow', 0);
+    const flow = others.value === 0 ? all : c.run(flowTogetherSheet, { flows: [all, others] })?.flow;
+    let pressure = alongPieces(c, air?.run ?? [], `${path}/run`, flow, afterTreatment(c, flow));
+    if ((air?.run ?? []).length === 0) c.miss(`${path}/run`);
+    if ((air?.run ?? []).length === 0) return undefined;
+    if (air?.regulator?.set !== undefined) {
+      pressure = c.run(regulatorOutletSheet, {
+        flow: all,
+        pressure,
+        setPressure: c.needed(`${path}/regulator/set`, 'gaugePressure'),
+        ...(air.regulator.droop === undefined
+          ? {}
+          : { droop: c.needed(`${path}/regulator/droop`, 'pressureDifference') }),
+        droopFlow: all,
+      })?.outletPressure;
+    }
+    const pieces = own < 0 ? [] : (air?.drops?.[own]?.run ?? []);
+    if (pieces.length === 0) return pressure;
+    return alongPieces(c, pieces, `${path}/drops/${own}/run`, airDemand(c, drop)?.peakFlow, pressure);
+  });

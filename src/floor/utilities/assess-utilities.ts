@@ -1,0 +1,21 @@
+import type { BookReader } from '../book-reader.ts';
+import type { Tracer } from '../tracer.ts';
+import { sharedResults, type Where } from './calculation.ts';
+import { drawFigure, judgeNeed } from './judge-need.ts';
+import { drawsOf, needsOf } from './needs-of.ts';
+import type { UtilityAssessment } from './utility-finding.ts';
+
+/**
+ * What a floor's utilities are asked against what they have, question by question.
+ *
+ * Returns  findings and figures; each opens a working of the floor
+ * Assumes  the line runs at its agreed rate: that is what a utility must carry
+ * Cost     some dozen sheets a question, and two plain answers an uncertain value
+ */
+export const assessUtilities = (reader: BookReader, where: Where, tracer: Tracer): UtilityAssessment => {
+  const ground = { where, tracer, shared: sharedResults() };
+  return {
+    findings: needsOf(reader.book, where.floor).map((need) => judgeNeed(need, reader, ground)),
+    figures: drawsOf(reader.book).map((draw) => drawFigure(draw, reader, ground)),
+  };
+};

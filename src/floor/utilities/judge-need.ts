@@ -1,0 +1,174 @@
+import type { Kind } from '../../quantity/kinds.ts';
+import type { BookReader } from '../book-reader.ts';
+import type { Figure, Origin } from '../finding.ts';
+import { causesOf, type GapSum, type Interval, type Move, nothing } from '../interval-sum.ts';
+import { uncertainPlaces } from '../uncertain-places.ts';
+import { verdictOf } from '../verdict-of.ts';
+import { type Calculation, type Ground, type Known, makeCalculation } from './calculation.ts';
+import { type Answer, type Draw, type Need, needId } from './need.ts';
+import type { UtilityFigure, UtilityFinding } from './utility-finding.ts';
+
+const gapOf = (sense: Need['sense'], { demand, have }: Answer): number | undefined =>
+  demand === undefined || have === undefined
+    ? undefined
+    : sense === 'least'
+      ? have.value - demand.value
+      : demand.value - have.value;
+
+const add = (sum: Move, from: number | undefined, values: readonly (number | undefined)[]): Move => {
+  const move = nothing();
+  for (const value of values) {
+    if (from === undefined || value === undefined) continue;
+    move.up = Math.max(move.up, value - from);
+    move.down = Math.max(move.down, from - value);
+  }
+  sum.up += move.up ** 2;
+  sum.down += move.down ** 2;
+  return move;
+};
+
+const intervalOf = (centre: number | undefined, { down, up }: Move): Interval | undefined =>
+  centre === undefined || (down === 0 && up === 0)
+    ? undefined
+    : { low: centre - Math.sqrt(down), high: centre + Math.sqrt(up) };
+
+/** Where a value can be looked at: a working, or its place in the book. */
+const placeOf = (from: Origin | undefined) =>
+  from === undefined || 'solved' in from
+    ? {}
+    : 'path' in from
+      ? { path: from.path }
+      : { working: from.working, output: from.output };
+
+const figureOf = (
+  id: string,
+  kind: Kind,
+  known: Known | undefined,
+  interval: Interval | undefined,
+  { account }: BookReader,
+): Figure => {
+  return {
+    id,
+    kind,
+    assumed: [...account.assumed.keys()],
+    missing: known === undefined ? [...account.missing] : [],
+    ...(known === undefined ? {} : { value: known.value }),
+    ...interval,
+    ...placeOf(known?.from),
+  };
+};
+
+const variedBy = (reader: BookReader, ground: Ground, path: string, value: number): Calculation =>
+  makeCalculation(reader.vary(new Map([[path, value]])), ground, { path, value });
+
+/** Intervals of demand, have and the gap between them, with what makes them. */
+const spread = (need: Need, reader: BookReader, ground: Ground, base: Answer, account: BookReader) => {
+  const demand = nothing();
+  const have = nothing();
+  const gap: GapSum = { ...nothing(), places: [] };
+  const before = gapOf(need.sense, base);
+  for (const { path, ends, doubt } of uncertainPlaces([account.account])) {
+    const varied = ends.map((end) => need.answer(variedBy(reader, ground, path, end)));
+    add(
+      demand,
+      base.demand?.value,
+      varied.map((one) => one.demand?.value),
+    );
+    add(
+      have,
+      base.have?.value,
+      varied.map((one) => one.have?.value),
+    );
+    const move = add(
+      gap,
+      before,
+      varied.map((one) => gapOf(need.sense, one)),
+    );
+    if (move.down > 0 || move.up > 0) gap.places.push({ path, doubt, move });
+  }
+  return {
+    demand: intervalOf(base.demand?.value, demand),
+    have: intervalOf(base.have?.value, have),
+    gap: intervalOf(before, gap),
+    causes: causesOf(gap),
+  };
+};
+
+/**
+ * One question judged: what is asked, what is there, and whether it carries.
+ *
+ * Method   the question is answered with every sheet kept as a working, then again with each uncertain value at both of
+ *          its ends; the changes are added as squares, upward and downward apart
+ * Returns  a finding; unknown where something is missing, where a sheet refuses or where the interval lies on both sides
+ * Assumes  the uncertain values are independent
+ * Cost     two plain answers an uncertain value
+ */
+export const judgeNeed = (need: Need, reader: BookReader, ground: Ground): UtilityFinding => {
+  const scope = reader.scope();
+  const calculation = makeCalculation(scope, ground);
+  const answer = need.answer(calculation);
+  const { demand, have, gap, causes } = spread(need, reader, ground, answer, scope);
+  const own = gapOf(need.sense, answer);
+  const verdict = answer.verdict ?? verdictOf(own, gap, Math.abs(answer.demand?.value ?? 1));
+  const { met } = calculation;
+  const haveFigure = figureOf('have', need.kind, answer.have, have, scope);
+  const demandFigure = figureOf('demand', need.kind, answer.demand, demand, scope);
+  const decides =
+    verdict !== 'unknown'
+      ? undefined
+      : ([...scope.account.missing][0] ?? met.refusals[0]?.places[0] ?? causes[0]?.path);
+  return {
+    id: needId(need),
+    question: need.question,
+    utility: need.utility,
+    verdict,
+    sense: need.sense,
+    demand: demandFigure,
+    have: haveFigure,
+    causes,
+    ifSaid: verdict !== 'unknown' && causes.some((cause) => cause.doubt !== 'given'),
+    levers: [],
+    notes: met.notes,
+    refusals: met.refusals,
+    ...(need.of === undefined ? {} : { of: need.of }),
+    ...(need.tieIn === undefined ? {} : { tieIn: need.tieIn }),
+    ...(answer.said === undefined ? {} : { said: answer.said }),
+    ...(own === undefined || answer.demand === undefined || answer.demand.value === 0
+      ? {}
+      : { margin: own / Math.abs(answer.demand.value) }),
+    ...(own === undefined ? {} : { gap: own }),
+    ...(decides === undefined ? {} : { decides }),
+  };
+};
+
+const numberOf = (known: Known<number | string> | undefined): Known | undefined =>
+  typeof known?.value === 'number' ? { value: known.value, from: known.from } : undefined;
+
+/** A figure that nothing is held against, with its interval. */
+export const drawFigure = (draw: Draw, reader: BookReader, ground: Ground): UtilityFigure => {
+  const scope = reader.scope();
+  const calculation = makeCalculation(scope, ground);
+  const known = draw.answer(calculation);
+  const number = numberOf(known);
+  const sum = nothing();
+  for (const { path, ends } of number === undefined ? [] : uncertainPlaces([scope.account])) {
+    add(
+      sum,
+      number?.value,
+      ends.map((end) => numberOf(draw.answer(variedBy(reader, ground, path, end)))?.value),
+    );
+  }
+  const { notes, refusals } = calculation.met;
+  return {
+    id: draw.id,
+    utility: draw.utility,
+    figure: {
+      ...figureOf(draw.id, draw.kind, number, intervalOf(number?.value, sum), scope),
+      ...(typeof known?.value === 'string' ? { ...placeOf(known.from), missing: [] } : {}),
+    },
+    notes,
+    refusals,
+    ...(draw.of === undefined ? {} : { of: draw.of }),
+    ...(typeof known?.value === 'string' ? { said: known.value } : {}),
+  };
+};

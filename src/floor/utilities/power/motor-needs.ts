@@ -1,0 +1,174 @@
+import type { Book, Drive } from '../../../book/index.ts';
+import { frequencyChangeSheet, type LoadLaw } from '../../../sheets/power/frequency-change.ts';
+import { overloadSettingSheet } from '../../../sheets/power/overload-setting.ts';
+import type { Calculation, Known } from '../calculation.ts';
+import type { Need, UtilityLever } from '../need.ts';
+import { quantityLever } from '../steps.ts';
+import { machineVoltage } from './machine-load.ts';
+import { pumpSuction } from './pump-suction.ts';
+import { rulesOf } from './rule-set.ts';
+
+const pumpLike = (drive: Drive): boolean => drive.pump !== undefined || /pump|fan/i.test(drive.name ?? '');
+
+const lawOf = (c: Calculation, drive: Drive, path: string): Known<LoadLaw> => {
+  const given = c.word<'constant torque' | 'square torque' | 'constant power'>(`${path}/load`);
+  if (given === undefined) {
+    c.assume(`${path}/load`);
+    return {
+      value: pumpLike(drive) ? 'pump-or-fan' : 'constant-torque',
+      from: { path: `${path}/load`, assumed: true },
+    };
+  }
+  const laws = {
+    'square torque': 'pump-or-fan',
+    'constant torque': 'constant-torque',
+    'constant power': 'constant-power',
+  } as const;
+  return { value: laws[given.value], from: given.from };
+};
+
+const assumedFull = (c: Calculation, plate: Known | undefined, path: string): Known | undefined => {
+  if (plate === undefined) return undefined;
+  c.assume(`${path}/shaftPower`);
+  return { value: plate.value, from: { path: `${path}/shaftPower`, assumed: true } };
+};
+
+/** What the supply of the floor does to a motor that runs straight on it; an inverter keeps plate frequency and voltage. */
+export const motorHere = (c: Calculation, index: number) =>
+  c.once(`motorHere ${index}`, (c) => {
+    const path = `/line/drives/${index}`;
+    const drive = c.book.line!.drives![index]!;
+    const plateFrequency = c.needed(`${path}/frequency`, 'frequency');
+    const plateVoltage = c.needed(`${path}/voltage`, 'voltage');
+    const own = drive.inverter === true;
+    const supplyFrequency = own ? plateFrequency : c.needed(`${c.floorPath}/power/frequency`, 'frequency');
+    const platePower = c.needed(`${path}/power`, 'power');
+    return c.run(frequencyChangeSheet, {
+      platePower,
+      // a motor is not chosen larger than its load by much: taken as fully loaded where nobody said, which is the worst
+      shaftPower: c.number(`${path}/shaftPower`, 'power') ?? assumedFull(c, platePower, path),
+      law: lawOf(c, drive, path),
+      plateFrequency,
+      supplyFrequency,
+      plateVoltage,
+      supplyVoltage: own ? plateVoltage : machineVoltage(c),
+      serviceFactor: c.plain(`${path}/serviceFactor`, 1)!,
+    });
+  });
+
+/** Motor ratings that are made, kW and hp; IEC 60072 and NEMA MG 1, from memory. */
+const kilowatts = [0.37, 0.55, 0.75, 1.1, 1.5, 2.2, 3, 4, 5.5, 7.5, 11, 15, 18.5, 22, 30, 37, 45, 55];
+const horsepowers = [0.5, 0.75, 1, 1.5, 2, 3, 5, 7.5, 10, 15, 20, 25, 30, 40, 50, 60, 75, 100];
+
+/** An impeller is turned down by no more than this share of its power. */
+const mostTrimmed = 50;
+
+const motorLevers =
+  (index: number) =>
+  (c: Calculation): readonly UtilityLever[] => {
+    const path = `/line/drives/${index}`;
+    const drive = c.book.line!.drives![index]!;
+    const frequency = c.number(`${path}/frequency`, 'frequency');
+    return [
+      ...(frequency === undefined || drive.inverter === true
+        ? []
+        : [
+            {
+              id: 'inverter',
+              path: `${path}/inverter`,
+              kind: 'frequency' as const,
+              steps: [
+                {
+                  patches: [{ path: `${path}/inverter`, value: true }],
+                  value: frequency.value,
+                  text: `${frequency.value} Hz`,
+                },
+              ],
+            },
+          ]),
+      ...quantityLever(c.book, {
+        id: 'motorSize',
+        path: `${path}/power`,
+        kind: 'power',
+        numbers: (now, unit) =>
+          (unit === 'hp' ? horsepowers : kilowatts.map((kw) => (unit === 'W' ? 1000 * kw : kw))).filter(
+            (size) => size > now * 1.001,
+          ),
+      }),
+      ...(pumpLike(drive)
+        ? quantityLever(c.book, {
+            id: 'impeller',
+            path: `${path}/shaftPower`,
+            kind: 'power',
+            numbers: (now) =>
+              Array.from({ length: mostTrimmed }, (_, i) =>
+                Number((now * (1 - 0.01 * (i + 1))).toPrecision(4)),
+              ),
+          })
+        : []),
+    ];
+  };
+
+/** What the supply does to each motor of the line. */
+export const motorNeeds = (book: Book, tieIn: string | undefined): readonly Need[] => {
+  const drives = book.line?.drives ?? [];
+  const common = { utility: 'power', tieIn } as const;
+  return drives.flatMap((drive, i): Need[] => [
+    {
+      ...common,
+      question: 'motorLoading',
+      of: drive.tag,
+      sense: 'most',
+      kind: 'ratio',
+      answer: (c) => ({
+        demand: c.plain(`/line/drives/${i}/serviceFactor`, 1),
+        have: motorHere(c, i)?.loading,
+      }),
+      levers: motorLevers(i),
+    },
+    ...(drive.overload === undefined
+      ? []
+      : [
+          {
+            ...common,
+            question: 'overloadRange',
+            of: drive.tag,
+            sense: 'least',
+            kind: 'current',
+            answer: (c) => {
+              const rules = rulesOf(c);
+              const current = c.needed(`/line/drives/${i}/current`, 'current');
+              const mark = (drive.serviceFactor ?? 1) >= 1.15 ? 'service-factor-1.15-or-rise-40' : 'neither';
+              const setting =
+                rules === undefined
+                  ? undefined
+                  : c.run(overloadSettingSheet, {
+                      current,
+                      rule: { value: rules, from: { path: '/agreement/electrical/ruleSet' } },
+                      mark: { value: mark, from: { path: `/line/drives/${i}/serviceFactor` } },
+                    });
+              const set = c.number(`/line/drives/${i}/overload/set`, 'current');
+              return {
+                demand: setting?.rated,
+                have: c.needed(`/line/drives/${i}/overload/most`, 'current'),
+                ...(set !== undefined && setting !== undefined && set.value > setting.highest.value
+                  ? { verdict: 'short' as const }
+                  : {}),
+              };
+            },
+          } satisfies Need,
+        ]),
+    ...((drive.pump ?? []).some((point) => point.npsh !== undefined)
+      ? [
+          {
+            ...common,
+            question: 'pumpSuction',
+            of: drive.tag,
+            sense: 'least',
+            kind: 'length',
+            answer: (c) => pumpSuction(c, i, motorHere(c, i)?.speedRatio),
+          } satisfies Need,
+        ]
+      : []),
+  ]);
+};

@@ -1,0 +1,256 @@
+import type { Book } from '../../../book/index.ts';
+import { type Earthing, earthingSheet } from '../../../sheets/power/earthing.ts';
+import { supplyToleranceSheet } from '../../../sheets/power/supply-tolerance.ts';
+import { transformerSizeSheet } from '../../../sheets/power/transformer-size.ts';
+import { transformerSizes } from '../../../sheets/power/transformer-sizes.ts';
+import { voltageUnbalanceSheet } from '../../../sheets/power/voltage-unbalance.ts';
+import type { Calculation, Known } from '../calculation.ts';
+import type { Answer, Need } from '../need.ts';
+import { quantityLever } from '../steps.ts';
+import { faultWithMotors } from './fault.ts';
+import { feederAllowed, runningDrop, sizeLevers, startingDrop } from './feeder.ts';
+import {
+  feederDemand,
+  feederRunning,
+  machineRunning,
+  machineSupplyUs,
+  machineVoltage,
+} from './machine-load.ts';
+import { motorHere, motorNeeds } from './motor-needs.ts';
+import { rulesOf } from './rule-set.ts';
+
+/** What a feeder may lose: NEC 215.2 informational note and IEC 60364-5-52 annex G both name 5 % in all. */
+const usualDrop = 0.05;
+/** While the largest motor starts, common practice. */
+const usualStartingDrop = 0.15;
+/** Unbalance that machine equipment must bear by IEC 60204-1 4.3.2, and at which NEMA MG 1 begins to derate. */
+const unbalanceAllowed = { iec: 0.02, us: 0.01 } as const;
+
+const said = (value: number, path: string): Known => ({ value, from: { path, assumed: true } });
+
+/** Place of the motor whose plate stands for the line: the largest. */
+const largestDrive = (c: Calculation): string | undefined => {
+  const drives = c.book.line?.drives ?? [];
+  let best: { path: string; power: number } | undefined;
+  for (const i of drives.keys()) {
+    const power = c.number(`/line/drives/${i}/power`, 'power')?.value ?? 0;
+    if (best === undefined || power > best.power) best = { path: `/line/drives/${i}`, power };
+  }
+  return best?.path;
+};
+
+/** Voltage that keeps the flux of the plate: on another frequency it goes with the frequency. */
+const rightVoltage = (c: Calculation, plate: string, frequency: Known | undefined): Known | undefined => {
+  const voltage = c.needed(`${plate}/voltage`, 'voltage');
+  const rated = c.number(`${plate}/frequency`, 'frequency');
+  if (rated === undefined || frequency === undefined || rated.value === frequency.value) return voltage;
+  return motorHere(c, Number(plate.split('/').at(-1)))?.rightVoltage;
+};
+
+/** What is left of the tolerance of the plate once the feeder has taken its drop. */
+const voltageAnswer = (c: Calculation): Answer => {
+  const plate = largestDrive(c);
+  const rules = rulesOf(c);
+  const power = `${c.floorPath}/power`;
+  const stepped = c.book.floors![c.floor]!.power?.stepTransformer !== undefined;
+  const frequency = c.needed(`${power}/frequency`, 'frequency');
+  if (plate === undefined) c.miss('/line/drives');
+  if (plate === undefined || rules === undefined) return {};
+  const plateVoltage = rightVoltage(c, plate, frequency);
+  return {
+    demand: said(0, '/agreement/electrical/ruleSet'),
+    have: c.run(supplyToleranceSheet, {
+      plateVoltage,
+      supplyVoltage: stepped ? machineVoltage(c) : runningDrop(c)?.loadVoltage,
+      plateFrequency: frequency,
+      supplyFrequency: frequency,
+      rule: {
+        value: rules === 'us' ? 'nema-mg-1' : 'iec-60204-1',
+        from: { path: '/agreement/electrical/ruleSet' },
+      },
+    })?.voltageLeft,
+  };
+};
+
+const unbalanceAnswer = (c: Calculation): Answer => {
+  const power = c.book.floors![c.floor]!.power;
+  const rules = rulesOf(c);
+  const last = (power?.readings ?? []).findLastIndex((reading) => reading.between !== undefined);
+  const path = `${c.floorPath}/power/readings`;
+  if (last < 0) c.miss(path);
+  if (last < 0 || rules === undefined) return {};
+  const at = (i: number): Known | undefined => c.needed(`${path}/${last}/between/${i}`, 'voltage');
+  const unbalance = c.run(voltageUnbalanceSheet, { first: at(0), second: at(1), third: at(2) });
+  return {
+    demand: said(unbalanceAllowed[rules], '/agreement/electrical/ruleSet'),
+    have: rules === 'us' ? unbalance?.nema : unbalance?.sequence,
+  };
+};
+
+const arrangements: Readonly<Record<string, Earthing | undefined>> = {
+  'TN-S': 'tn-s',
+  'TN-C-S': 'tn-c-s',
+  TT: 'tt',
+  IT: 'it',
+  'solidly grounded wye': 'grounded-wye',
+  'corner-grounded delta': 'corner-grounded-delta',
+  'high-leg delta': 'high-leg-delta',
+  'ungrounded delta': 'ungrounded-delta',
+};
+
+/** Arrangements in which every line stands at U/sqrt(3) to earth: what slash-rated devices and filters of drives want. */
+const evenToEarth: readonly Earthing[] = ['tn-s', 'tn-c-s', 'tt', 'grounded-wye'];
+
+const earthingAnswer = (c: Calculation): Answer => {
+  const given = c.neededWord(`${c.floorPath}/power/earthing`);
+  const arrangement = given === undefined ? undefined : arrangements[given.value];
+  if (given === undefined) return { verdict: 'unknown' };
+  const have = given.value;
+  if (arrangement === undefined) {
+    c.miss(`${c.floorPath}/power/earthing`);
+    return { verdict: 'unknown', said: { have } };
+  }
+  c.run(earthingSheet, {
+    arrangement: { value: arrangement, from: given.from },
+    voltage: c.needed(`${c.floorPath}/power/voltage`, 'voltage'),
+  });
+  const drives = (c.book.line?.drives ?? []).some((drive) => drive.inverter === true);
+  const even = evenToEarth.includes(arrangement);
+  if (!even) c.note('EARTHING_UNEVEN');
+  if (drives && arrangement === 'tt') c.note('EARTHING_DRIVE_LEAKAGE');
+  return { verdict: even ? 'carries' : 'short', said: { have } };
+};
+
+const transformerAnswer = (c: Calculation): Answer => {
+  const rules = rulesOf(c);
+  const voltage = machineVoltage(c);
+  return {
+    have: c.needed(`${c.floorPath}/power/stepTransformer/rating`, 'apparentPower'),
+    demand: c.run(transformerSizeSheet, {
+      voltage,
+      current: machineRunning(c),
+      list:
+        rules === undefined ? undefined : { value: rules, from: { path: '/agreement/electrical/ruleSet' } },
+    })?.needed,
+  };
+};
+
+/** The largest device that the rule set lets protect the feeder. */
+const mostDevice = (c: Calculation): Known | undefined => {
+  const rules = rulesOf(c);
+  if (rules === undefined) return undefined;
+  // a transformer between them has rules of its own, which are worked out as a check aid
+  return rules === 'us' && c.book.floors![c.floor]!.power?.stepTransformer === undefined
+    ? machineSupplyUs(c)?.deviceRating
+    : feederAllowed(c);
+};
+
+/** What the line asks of the power of a floor. */
+export const powerNeeds = (book: Book, floor: number): readonly Need[] => {
+  const { drives = [], heaters = [], loads = [], tieIns = [] } = book.line ?? {};
+  if (drives.length + heaters.length + loads.length === 0) return [];
+  const tieIn = tieIns.find((each) => each.kind === 'power')?.tag;
+  const common = { utility: 'power', tieIn } as const;
+  const stepped = book.floors?.[floor]?.power?.stepTransformer !== undefined;
+  return [
+    {
+      ...common,
+      question: 'supplyVoltage',
+      sense: 'least',
+      kind: 'ratio',
+      answer: voltageAnswer,
+      levers: sizeLevers,
+    },
+    {
+      ...common,
+      question: 'feederAmpacity',
+      sense: 'least',
+      kind: 'current',
+      answer: (c) => ({ demand: feederDemand(c), have: feederAllowed(c) }),
+      levers: sizeLevers,
+    },
+    {
+      ...common,
+      question: 'feederDrop',
+      sense: 'most',
+      kind: 'ratio',
+      answer: (c) => ({
+        demand: c.numberOr('/agreement/voltageDrop', 'ratio', usualDrop),
+        have: runningDrop(c)?.share,
+      }),
+      levers: sizeLevers,
+    },
+    {
+      ...common,
+      question: 'startingDrop',
+      sense: 'most',
+      kind: 'ratio',
+      answer: (c) => ({
+        demand: c.numberOr('/agreement/startingDrop', 'ratio', usualStartingDrop),
+        have: startingDrop(c)?.share,
+      }),
+      levers: sizeLevers,
+    },
+    {
+      ...common,
+      question: 'protectionCarries',
+      sense: 'least',
+      kind: 'current',
+      answer: (c) => ({
+        demand: feederRunning(c),
+        have: c.needed(`${c.floorPath}/power/protection/rating`, 'current'),
+      }),
+    },
+    {
+      ...common,
+      question: 'protectionProtects',
+      sense: 'most',
+      kind: 'current',
+      answer: (c) => ({
+        demand: mostDevice(c),
+        have: c.needed(`${c.floorPath}/power/protection/rating`, 'current'),
+      }),
+      levers: sizeLevers,
+    },
+    {
+      ...common,
+      question: 'faultCurrent',
+      sense: 'most',
+      kind: 'current',
+      answer: (c) => ({
+        demand: c.needed(`${c.floorPath}/power/panelRating`, 'current'),
+        have: faultWithMotors(c),
+      }),
+    },
+    ...(stepped
+      ? [
+          {
+            ...common,
+            question: 'stepTransformer',
+            sense: 'least',
+            kind: 'apparentPower',
+            answer: transformerAnswer,
+            levers: (c) =>
+              quantityLever(c.book, {
+                id: 'transformerSize',
+                path: `${c.floorPath}/power/stepTransformer/rating`,
+                kind: 'apparentPower',
+                numbers: (now, unit) =>
+                  transformerSizes[rulesOf(c) ?? 'iec']
+                    .map((va) => (unit === 'VA' ? va : va / 1000))
+                    .filter((size) => size > now * 1.001),
+              }),
+          } satisfies Need,
+        ]
+      : []),
+    {
+      ...common,
+      question: 'voltageUnbalance',
+      sense: 'most',
+      kind: 'ratio',
+      answer: unbalanceAnswer,
+    },
+    { ...common, question: 'earthing', sense: 'least', kind: 'count', answer: earthingAnswer },
+    ...motorNeeds(book, tieIn),
+  ];
+};
