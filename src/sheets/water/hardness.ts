@@ -31,7 +31,7 @@ export const hardnessSheet = defineSheet({
   version: 1,
   inputs: { hardness: numberField('waterHardness', 'H', { least: 0, most: 20 }) },
   outputs: {
-    asCarbonate: numberField('waterHardness', 'H'),
+    asCarbonate: numberField('soluteConcentration', 'H'),
     germanDegrees: numberField('ratio', 'H_d'),
     frenchDegrees: numberField('ratio', 'H_f'),
     englishDegrees: numberField('ratio', 'H_e'),
