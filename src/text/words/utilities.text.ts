@@ -1,0 +1,302 @@
+import type { Bundle } from '../catalogue.ts';
+
+/** Name of a question, what the line asks with it, and what of the floor is held against that. */
+type Question = readonly [name: string, asks: string, has: string];
+
+const air: Readonly<Record<string, Question>> = {
+  airPressure: [
+    'pressure at the drop',
+    'pressure that the line needs at its drop',
+    'pressure that arrives while everything moves',
+  ],
+  airFlow: [
+    'compressed air in all',
+    'free air to install, for this line and the others',
+    'free air that the compressors deliver',
+  ],
+  airReceiver: ['receiver for the peak', 'volume that covers the longest draw', 'volume of the receiver'],
+  airStarts: [
+    'starts of the compressor',
+    'starts that its motor bears in an hour',
+    'starts that it makes with this receiver',
+  ],
+  airRoute: [
+    'water in the air pipe',
+    'dew point of the treated air, under pressure',
+    'coldest place on the way of the pipe',
+  ],
+  airDryer: [
+    'dryer for this air',
+    'rating that the dryer must have, inlet and room as they are here',
+    'rating of the dryer',
+  ],
+  airPurity: [
+    'purity of the air',
+    'purity class that the line asks',
+    'purity class that the treatment gives',
+  ],
+  productAir: [
+    'dew point of air on the product',
+    'dew point for air that touches the product',
+    'dew point of the treated air',
+  ],
+  cylinderForce: [
+    'force of the cylinder',
+    'pressure at which it still moves its load',
+    'pressure that arrives at its drop',
+  ],
+};
+
+const power: Readonly<Record<string, Question>> = {
+  supplyVoltage: [
+    'voltage at the motors',
+    'nothing less than the tolerance of the plate',
+    'what the feeder leaves of that tolerance',
+  ],
+  feederAmpacity: [
+    'current of the feeder',
+    'current for which the feeder must be made',
+    'current that it may carry, as it is laid',
+  ],
+  feederDrop: [
+    'voltage drop, running',
+    'share of the voltage that may be lost',
+    'share that is lost with everything running',
+  ],
+  startingDrop: [
+    'voltage drop, starting',
+    'share that may be lost while the largest motor starts',
+    'share that is lost then',
+  ],
+  protectionCarries: [
+    'protection holds the load',
+    'current that runs all the time',
+    'rating of the protective device',
+  ],
+  protectionProtects: [
+    'protection covers the feeder',
+    'largest device that this feeder allows',
+    'rating of the protective device',
+  ],
+  faultCurrent: [
+    'fault current at the panel',
+    'fault current that the panel is rated for',
+    'fault current that can flow there, motors included',
+  ],
+  stepTransformer: [
+    'transformer between floor and line',
+    'rating that the line needs',
+    'rating of the transformer',
+  ],
+  voltageUnbalance: [
+    'unbalance of the three voltages',
+    'unbalance that motors bear undiminished',
+    'unbalance of the last reading',
+  ],
+  earthing: ['earthing of the supply', 'lines that stand evenly to earth', 'earthing system of the floor'],
+  motorLoading: [
+    'load of the motor',
+    'service factor of its plate',
+    'shaft power here, as share of the plate',
+  ],
+  overloadRange: ['overload relay', 'setting that the motor needs', 'highest setting of the relay'],
+  pumpSuction: [
+    'suction of the pump',
+    'suction head that the pump requires at its speed here',
+    'suction head that it finds',
+  ],
+};
+
+const water: Readonly<Record<string, Question>> = {
+  waterFlow: ['fresh water', 'fresh water that the line draws', 'fresh water that the site gives'],
+  waterPressure: [
+    'pressure of the fresh water',
+    'pressure that the line needs where it ties in',
+    'pressure that is left there at its draw',
+  ],
+  meterConductivity: [
+    'water in the flow meter',
+    'conductivity that the meter needs',
+    'conductivity of the water',
+  ],
+  waterHardness: ['hardness of the water', 'hardness that washing bears', 'hardness of the water'],
+  backflow: ['backflow protection', 'protection that the line asks', 'protection that is fitted'],
+};
+
+const heat: Readonly<Record<string, Question>> = {
+  washHeat: [
+    'heat to hold the wash',
+    'heat that bottles, make-up and surfaces take',
+    'heat that the floor gives',
+  ],
+  heatUp: ['heating up', 'time in which the bath must be hot', 'time that it takes here'],
+  heaterVoltage: [
+    'heater at this voltage',
+    'power of the heater by its plate',
+    'power that it has at the voltage here',
+  ],
+  steamFlow: ['steam', 'steam that the line draws', 'steam that the site gives'],
+  steamPressure: ['pressure of the steam', 'pressure that the line needs', 'pressure that arrives there'],
+  hotWaterFlow: ['hot water', 'hot water that the line draws', 'hot water that the site gives'],
+  thermalStep: [
+    'temperature step of the bottle',
+    'step that the bottle bears',
+    'largest step between two zones',
+  ],
+  bottleTemperature: [
+    'heat on the bottle',
+    'temperature that the bottle bears',
+    'hottest zone that it passes',
+  ],
+  washContact: ['contact in the wash', 'contact time that the rule asks', 'contact time here'],
+  washTemperature: ['temperature of the wash', 'temperature that the rule asks', 'temperature here'],
+  washConcentration: [
+    'strength of the wash',
+    'concentration that the rule asks',
+    'concentration of the bath',
+  ],
+};
+
+const drains: Readonly<Record<string, Question>> = {
+  drainFlow: ['flow to the drain', 'most that the line lets go at once', 'most that the drain takes'],
+  drainTemperature: [
+    'temperature in the drain',
+    'temperature that the drain may get',
+    'temperature of what the line lets go',
+  ],
+  drainAcidity: ['acidity in the drain', 'pH that the drain may get', 'pH of what the line lets go'],
+};
+
+const building: Readonly<Record<string, Question>> = {
+  slabPressure: [
+    'pressure under the foot',
+    'pressure that the slab bears',
+    'pressure under the heaviest foot',
+  ],
+  slabPoint: ['load on one point', 'point load that the slab bears', 'load of the heaviest foot'],
+  routeWidth: ['width of the way in', 'width that the section needs', 'narrowest place of the way'],
+  routeHeight: ['height of the way in', 'height that the section needs', 'lowest place of the way'],
+  routeTurn: ['turn round the corner', 'width that the section needs to turn', 'width at the corner'],
+  routeMass: ['mass on the way in', 'mass of the section with its gear', 'mass that the way bears'],
+  routeBearing: [
+    'wheels on the way in',
+    'load under the wheels of the gear',
+    'load that the floor of the way bears',
+  ],
+  roomHeight: ['height of the room', 'height that the line needs', 'clear height of the room'],
+  roomLength: ['length of the room', 'length that the line needs', 'length of the room'],
+  roomWidth: ['width of the room', 'width that the line needs', 'width of the room'],
+};
+
+const questions = { ...air, ...power, ...water, ...heat, ...drains, ...building };
+
+const figures: Readonly<Record<string, string>> = {
+  airAverage: 'air of the line, on average',
+  airPeak: 'air of the line, everything at once',
+  airPeakActual: 'the same in the pipe, under pressure',
+  airLoadShare: 'share of the time that the compressor runs loaded',
+  airCondensate: 'water out of the aftercooler in a shift',
+  airCondensateDryer: 'water out of the dryer in a shift',
+  airWaterLeft: 'water left in the air of a shift',
+  strokeOut: 'stroke out',
+  runningCurrent: 'current, running',
+  apparentPower: 'apparent power',
+  energyShift: 'energy of a shift',
+  feederSizeAid: 'feeder that would do, a check aid',
+  protectionAid: 'protection that would do, a check aid',
+  faultByPoints: 'fault current, point to point',
+  motorCurrent: 'current of the motor',
+  speedRatio: 'speed against the plate',
+  voltsPerHertz: 'volts per hertz against the plate',
+  flushing: 'water to flush new pipes with',
+  rinse: 'rinse water',
+  roomHeat: 'heat that the line gives to the room',
+  roomMoisture: 'moisture that the line gives to the room',
+  drainAverage: 'flow to the drain, on average',
+};
+
+/** What is turned with the answer behind it, and what is turned where none carries. */
+const levers: Readonly<Record<string, readonly [turned: string, alone: string]>> = {
+  regulatorSet: ['regulator set to', 'another regulator setting'],
+  cutIn: ['compressor cuts in at', 'an earlier cut-in'],
+  freeAir: ['compressor of', 'a larger compressor'],
+  receiver: ['receiver of', 'a larger receiver'],
+  dryer: ['dryer:', 'another dryer'],
+  dryerFlow: ['dryer rated for', 'a larger dryer'],
+  feederSize: ['feeder of', 'a larger feeder'],
+  transformerSize: ['transformer of', 'a larger transformer'],
+  inverter: ['inverter that holds', 'an inverter'],
+  motorSize: ['motor of', 'a larger motor'],
+  impeller: ['impeller trimmed to a shaft power of', 'a trimmed impeller'],
+  waterFlow: ['fresh water of', 'more fresh water'],
+  waterPressure: ['fresh water at', 'more pressure of the fresh water'],
+  waterBore: ['water pipe of', 'a wider water pipe'],
+  hotWaterFlow: ['hot water of', 'more hot water'],
+  steamFlow: ['steam of', 'more steam'],
+  steamPressure: ['steam at', 'more pressure of the steam'],
+  heaterPower: ['heater of', 'a stronger heater'],
+  zoneTemperature: ['zone held at', 'another temperature of the zone'],
+  drainBore: ['drain of', 'a wider drain'],
+  drainFall: ['drain with a fall of', 'more fall of the drain'],
+  drainFlow: ['drain that takes', 'a drain that takes more'],
+  footArea: ['foot plates of', 'larger foot plates'],
+  gear: ['moved with', 'other gear for the move'],
+};
+
+/** What must be known with an answer, by its code. */
+const notes: Readonly<Record<string, string>> = {
+  RULE_SET_NOT_HELD:
+    'The tables here follow US rules (NEC) or IEC 60364; "{ruleSet}" names neither, so nothing is worked out by it.',
+  PLATE_AT_OTHER_VOLTAGE:
+    'The plate gives its current at another voltage than the supply of this floor; it is carried over as if the power stayed the same.',
+  TABLES_ARE_COPPER: 'The tables here are for copper conductors; ask for the ampacity of aluminium.',
+  EARTHING_UNEVEN:
+    'The lines do not stand evenly to earth: filters of inverters and devices rated for the voltage to earth may not suit it.',
+  EARTHING_DRIVE_LEAKAGE:
+    'Inverters leak to earth, and on this earthing a residual-current device must stand for it: its kind and its setting have to suit inverters.',
+};
+
+/** What a person must hold besides the figures of a utility. */
+const cautions: Readonly<Record<string, string>> = {
+  air: 'Compressed air stores energy. Vessels, their valves and pipes are for the local code and whoever is licensed for them.',
+  power:
+    'Check everything electrical with the local code and a licensed electrician before anything is bought, set or switched on.',
+  water: 'What ties into drinking water is for the local water code and a licensed plumber.',
+  heat: 'Hot baths, caustic and steam hurt. Vessels, burners and steam are for the local code and whoever is licensed for them.',
+  drains: 'What may go down the drain is for whoever takes the waste water; ask them in writing.',
+  building: 'Slabs, lifts and lifting are for a structural engineer and whoever is licensed for the lift.',
+};
+
+const under = (prefix: string, texts: Readonly<Record<string, string>>): Readonly<Record<string, string>> =>
+  Object.fromEntries(Object.entries(texts).map(([key, text]) => [`${prefix}.${key}`, text]));
+
+const part = <T extends readonly string[]>(
+  texts: Readonly<Record<string, T>>,
+  which: number,
+): Readonly<Record<string, string>> =>
+  Object.fromEntries(Object.entries(texts).map(([key, text]) => [key, text[which] ?? '']));
+
+/**
+ * Words of the utilities, for every door: `utility.question.ID` the name of a question, `utility.asks.ID` and
+ * `utility.has.ID` what is held against what, `utility.figure.ID`, `lever.ID` and `lever.alone.ID` as for other
+ * findings, a note by its code alone, `utility.caution.UTILITY`.
+ */
+export const utilityWords: Bundle = {
+  en: {
+    'utility.air': 'Compressed air',
+    'utility.power': 'Power',
+    'utility.water': 'Water',
+    'utility.heat': 'Heat and washing',
+    'utility.drains': 'Drains',
+    'utility.building': 'Building',
+    'utility.of': '{name}, {of}',
+    ...under('utility.question', part(questions, 0)),
+    ...under('utility.asks', part(questions, 1)),
+    ...under('utility.has', part(questions, 2)),
+    ...under('utility.figure', figures),
+    ...under('lever', part(levers, 0)),
+    ...under('lever.alone', part(levers, 1)),
+    ...under('utility.caution', cautions),
+    ...notes,
+  },
+};
