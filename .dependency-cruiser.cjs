@@ -147,6 +147,14 @@ module.exports = {
       to: { path: '(?:^|/)node_modules/fflate/' },
     },
     {
+      name: 'one-typesetter',
+      comment:
+        'The typesetter and its fonts are known to src/papers/frame/typst-compiler.ts alone, so that they can be exchanged in one place and the rest of a paper is made and tested as plain data. Hand the content to that file.',
+      severity: 'error',
+      from: { path: '^src/', pathNot: '^src/papers/frame/typst-compiler\\.ts$' },
+      to: { path: '(?:^|/)node_modules/(?:@myriaddreamin|@expo-google-fonts)/' },
+    },
+    {
       name: 'cases-are-evidence',
       comment:
         'Published cases hold the code against the outside world; code that reads them could be made to fit them. Only tests, the registry, which shows what was verified, and the list of a discipline that stands in it (entries.ts) may import *.cases.ts.',

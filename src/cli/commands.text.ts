@@ -16,6 +16,7 @@ export const commandsText: Bundle = {
     'cli.oneOf': 'one of {options}',
 
     'command.assess': 'what each floor of a book makes the line do, what is short, what holds it',
+    'command.print': 'a paper of a book as a PDF: the prediction of the floors',
     'command.sheet': 'one calculation by name, with any units',
     'command.validate': 'whether a book can be read, and everything that is wrong with it',
     'command.open': 'open the pages on this machine',
@@ -26,12 +27,23 @@ export const commandsText: Bundle = {
     'option.assess.floor': 'only this floor',
     'option.assess.remedies': 'work out what would carry each finding that is short',
     'option.assess.units': 'units to print; those of the book where it is left out',
+    'option.print.paper': 'which paper; the prediction where it is left out',
+    'option.print.floor': 'only this floor',
+    'option.print.format': 'which format of the book; the first where it is left out',
+    'option.print.page': "size of the page; the book's own where it is left out, else a4",
+    'option.print.units': 'units to print; those of the book where it is left out',
+    'option.print.date': 'day that the paper carries, as 2027-03-08; today where it is left out',
+    'option.print.out': 'file to write; named after the book and the paper where it is left out',
     'option.sheet.units':
       'units to print for kinds that were not typed; guessed from what was typed where it is left out',
     'option.open.port': 'port to listen on (4780); 0 takes any free one',
     'option.open.host': 'address to listen on (127.0.0.1: this machine alone)',
     'option.open.data': 'folder that keeps the books (.twinfloor in the folder of the program)',
     'option.open.allow-host': 'further names by which pages may call this server, parted by commas',
+
+    'print.written': '{path} was written.',
+    'cli.day': 'a day as 2027-03-08',
+    'cli.pdf': 'a name that ends in .pdf',
 
     'validate.fine': '{path}: {title} reads. {floors, plural, one {# floor} other {# floors}}.',
     'validate.blank': 'the book',

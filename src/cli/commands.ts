@@ -1,8 +1,15 @@
 import { assessCommand } from './assess-command.ts';
 import type { Command } from './command.ts';
 import { openCommand } from './open-command.ts';
+import { printCommand } from './print-command.ts';
 import { sheetCommand } from './sheet-command.ts';
 import { validateCommand } from './validate-command.ts';
 
 /** The commands, in the order in which the help lists them. */
-export const commands: readonly Command[] = [assessCommand, sheetCommand, validateCommand, openCommand];
+export const commands: readonly Command[] = [
+  assessCommand,
+  printCommand,
+  sheetCommand,
+  validateCommand,
+  openCommand,
+];

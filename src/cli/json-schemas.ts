@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { assessmentSchema } from './assess-document.ts';
 import { openedSchema } from './open-document.ts';
+import { printedSchema } from './print-document.ts';
 import { problemsSchema } from './problem-document.ts';
 import { sheetListSchema, sheetSchema } from './sheet-document.ts';
 import { validationSchema } from './validate-document.ts';
@@ -9,6 +10,7 @@ import { validationSchema } from './validate-document.ts';
 export const documents = {
   'assessment-1': assessmentSchema,
   'open-1': openedSchema,
+  'paper-1': printedSchema,
   'problems-1': problemsSchema,
   'sheet-1': sheetSchema,
   'sheets-1': sheetListSchema,

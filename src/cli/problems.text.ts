@@ -19,6 +19,8 @@ export const cliProblemText: { readonly en: Readonly<Record<CliProblemCode, stri
     CLI_FILE_TOO_LARGE: '{path} holds {given}; a book of at most {allowed} is read.',
     CLI_FILE_NOT_TEXT: '{path} is not text: {given}. Expected: {allowed}.',
     CLI_FILE_EMPTY: '{path} is empty. Expected: {allowed}.',
+    CLI_FOLDER_ABSENT: 'The folder of {path} does not exist.',
+    CLI_FILE_NOT_WRITTEN: '{path} could not be written: {given}.',
     CLI_SHEET_UNKNOWN: 'There is no sheet {given}. "twinfloor sheet" lists them.',
     CLI_SHEET_NEAREST: 'There is no sheet {given}. Did you mean {nearest}? "twinfloor sheet" lists them.',
     CLI_SHEET_PAIR:

@@ -18,6 +18,8 @@ export const cliProblems = {
   CLI_FILE_TOO_LARGE: ['given', 'allowed'],
   CLI_FILE_NOT_TEXT: ['given', 'allowed'],
   CLI_FILE_EMPTY: ['allowed'],
+  CLI_FOLDER_ABSENT: [],
+  CLI_FILE_NOT_WRITTEN: ['given'],
   CLI_SHEET_UNKNOWN: ['given'],
   CLI_SHEET_NEAREST: ['given', 'nearest'],
   CLI_SHEET_PAIR: ['given', 'allowed'],

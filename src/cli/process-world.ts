@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { open, stat } from 'node:fs/promises';
+import { open, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import process from 'node:process';
 import { accept, type Result, refuse } from '../quantity/problem.ts';
@@ -53,6 +53,30 @@ const readBytes = async (path: string, cwd: string, most: number): Promise<Resul
   }
 };
 
+/** Written beside its place and put there in one step: a disk that is full leaves the former file as it was. */
+const writeBytes = async (path: string, cwd: string, bytes: Uint8Array): Promise<Result<string>> => {
+  const whole = resolve(cwd, path);
+  const making = `${whole}.${process.pid}.part`;
+  try {
+    await writeFile(making, bytes);
+    await rename(making, whole);
+    return accept(whole);
+  } catch (cause) {
+    await rm(making, { force: true }).catch(() => {});
+    const code = (cause as { code?: string }).code ?? String(cause);
+    if (code === 'ENOENT' || code === 'ENOTDIR') return refuse(cliProblem('CLI_FOLDER_ABSENT', path));
+    if (code === 'EISDIR') return refuse(cliProblem('CLI_FILE_IS_FOLDER', path));
+    return refuse(cliProblem('CLI_FILE_NOT_WRITTEN', path, { given: code }));
+  }
+};
+
+const twoDigits = (n: number): string => String(n).padStart(2, '0');
+
+const today = (): string => {
+  const now = new Date();
+  return `${now.getFullYear()}-${twoDigits(now.getMonth() + 1)}-${twoDigits(now.getDate())}`;
+};
+
 /** A reader that went away (`| head`) ends the writing, not the program: its status still tells the verdict. */
 const writer = (stream: NodeJS.WriteStream): ((text: string) => void) => {
   let open = true;
@@ -86,6 +110,8 @@ export const processWorld = ({ root, serve }: ProcessWorld): World => ({
   out: writer(process.stdout),
   err: writer(process.stderr),
   readBytes: (path, most) => readBytes(path, process.cwd(), most),
+  writeBytes: (path, bytes) => writeBytes(path, process.cwd(), bytes),
+  today,
   serve,
   untilStopped,
 });

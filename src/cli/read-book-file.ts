@@ -8,12 +8,16 @@ export type BookFile =
   /** The file is text, but no book. */
   | { readonly ok: false; readonly problems: readonly Problem[]; readonly inBook: true };
 
-/** A book out of a file or standard input, or everything that is wrong with it. */
+/** A book out of its text, or everything that is wrong with it. */
+export const bookOf = (text: string): BookFile => {
+  const book = readBook(text);
+  return book.ok ? accept(book.value) : { ...book, inBook: true };
+};
+
+/** A book out of a file or standard input. */
 export const readBookFile = async (path: string, world: World): Promise<BookFile> => {
   const text = await readText(path, world);
-  if (!text.ok) return text;
-  const book = readBook(text.value);
-  return book.ok ? accept(book.value) : { ...book, inBook: true };
+  return text.ok ? bookOf(text.value) : text;
 };
 
 /** Says of which file the problems are: their own paths are places inside it. */

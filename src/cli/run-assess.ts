@@ -1,39 +1,14 @@
 import { bookUnits } from '../book/book-units.ts';
-import type { Book } from '../book/index.ts';
-import type { Assessment, Remedy } from '../floor/assessment.ts';
-import { assessBook, remediesFor } from '../floor/index.ts';
+import type { Assessment } from '../floor/assessment.ts';
+import { assessBook } from '../floor/index.ts';
 import type { UnitSystem } from '../quantity/index.ts';
-import type { Problem } from '../quantity/problem.ts';
+import { askedInVain } from './asked-in-vain.ts';
 import { assessDocument } from './assess-document.ts';
 import { assessText } from './assess-text.ts';
 import type { Call, Ended } from './command.ts';
-import { cliProblem } from './problems.ts';
 import { headingOf, readBookFile } from './read-book-file.ts';
+import { remediesOf } from './remedies-of.ts';
 import type { World } from './world.ts';
-
-/** What the book has not, though it was asked for. */
-const askedInVain = (book: Book, path: string, { values: { format, floor } }: Call): readonly Problem[] => {
-  const formats = (book.line?.formats ?? []).map(({ tag }) => tag);
-  const floors = (book.floors ?? []).map(({ tag }) => tag);
-  return [
-    ...(floors.length === 0 ? [cliProblem('CLI_NO_FLOORS', path)] : []),
-    ...(format === undefined || formats.includes(format)
-      ? []
-      : [cliProblem('CLI_FORMAT_UNKNOWN', '--format', { given: format, allowed: formats })]),
-    ...(floor === undefined || floors.length === 0 || floors.includes(floor)
-      ? []
-      : [cliProblem('CLI_FLOOR_UNKNOWN', '--floor', { given: floor, allowed: floors })]),
-  ];
-};
-
-const remediesOf = (book: Book, assessment: Assessment, format: string | undefined): readonly Remedy[] =>
-  assessment.floors.flatMap(({ floor, findings }) =>
-    findings
-      .filter(({ verdict }) => verdict === 'short')
-      .flatMap(({ id }) =>
-        remediesFor(book, { floor, finding: id, ...(format === undefined ? {} : { format }) }),
-      ),
-  );
 
 /** Assesses the book of a call and prints what came out. */
 export const runAssess = async (call: Call, world: World): Promise<Ended> => {

@@ -5,6 +5,7 @@ import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type * as z from 'zod';
 import demoText from '../book/demo/flagon-line.json?raw';
+import { accept } from '../quantity/problem.ts';
 import { assessmentSchema } from './assess-document.ts';
 import { commands } from './commands.ts';
 import { openedSchema } from './open-document.ts';
@@ -40,6 +41,8 @@ const call = async (argv: readonly string[], more: Partial<World> = {}) => {
   const world: World = {
     ...own,
     columns: 200,
+    // nothing is left behind by a test that does not ask for it
+    writeBytes: async (path) => accept(path),
     out: (text) => {
       out += text;
     },

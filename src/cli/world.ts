@@ -36,6 +36,10 @@ export interface World {
   readonly err: (text: string) => void;
   /** Bytes of a file, or of standard input for `-`; never more than `most`. */
   readonly readBytes: (path: string, most: number) => Promise<Result<Uint8Array>>;
+  /** Writes a file whole or not at all. */
+  readonly writeBytes: (path: string, bytes: Uint8Array) => Promise<Result<string>>;
+  /** The day here, as 2027-03-08. */
+  readonly today: () => string;
   readonly serve: (
     options: OpenOptions,
   ) => Promise<{ readonly ok: true; readonly value: Opened } | NotOpened>;

@@ -32,7 +32,7 @@ const small = (kind: Kind, value: number, us: boolean): string | undefined => {
   const size = Math.abs(value);
   if (size === 0) return undefined;
   if (kind === 'length' && size < 0.3) return us ? 'in' : 'mm';
-  if (kind === 'volume' && size < 1e-4) return us ? undefined : 'mL';
+  if (kind === 'volume' && size < 1e-4) return us ? 'in3' : 'mL';
   if (kind === 'time' && size < 0.1) return 'ms';
   if (kind === 'time' && size >= 5400) return 'h';
   if (kind === 'time' && size >= 600) return 'min';

@@ -2,4 +2,5 @@ export { type Bundle, type Catalogue, flattened, makeCatalogue, prefixed } from 
 export { type Message, type Part, type Parts, parseMessage, partsOf } from './message.ts';
 export { numberText } from './number-text.ts';
 export { pseudoLocale } from './pseudo.ts';
+export { fieldWords } from './words/fields.text.ts';
 export { sharedWords } from './words/index.ts';

@@ -79,6 +79,12 @@ const lines: { file: string; line: string; fires?: string }[] = [
   { file: 'src/store/sqlite-driver.ts', line: "import 'libsql';" },
   { file: 'src/web/packed.ts', line: "import 'fflate';", fires: 'one-zip-library' },
   { file: 'src/table/xlsx/packing.ts', line: "import 'fflate';" },
+  {
+    file: 'src/papers/second.ts',
+    line: "import '@myriaddreamin/typst-ts-node-compiler';",
+    fires: 'one-typesetter',
+  },
+  { file: 'src/papers/frame/typst-compiler.ts', line: "import '@myriaddreamin/typst-ts-node-compiler';" },
   { file: 'src/floor/fitted.ts', line: "import '../sheets/one.cases.ts';", fires: 'cases-are-evidence' },
   { file: 'src/sheets/registry.ts', line: "import './one.cases.ts';" },
   { file: 'src/line/leaf.ts', line: "import '../sheets/one.test.ts';", fires: 'tests-are-leaves' },
@@ -121,7 +127,7 @@ describe('each rule', () => {
     folder = mkdtempSync(join(tmpdir(), 'import-rules-'));
     const files: Record<string, string> = { ...ground };
     for (const layer of layers) files[`src/${layer}/place.ts`] = 'export type A = 1;\nexport const a = 1;';
-    for (const name of ['zod', 'libsql', 'fastify', 'fflate']) {
+    for (const name of ['zod', 'libsql', 'fastify', 'fflate', '@myriaddreamin/typst-ts-node-compiler']) {
       files[`node_modules/${name}/package.json`] = `{"name":"${name}","version":"1.0.0","main":"index.js"}`;
       files[`node_modules/${name}/index.js`] = 'module.exports = 1;';
     }

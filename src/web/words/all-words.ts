@@ -4,11 +4,17 @@ import { sheetProblemText } from '../../sheets/problems.text.ts';
 import { rateEntries } from '../../sheets/rate/entries.ts';
 import type { SheetEntry } from '../../sheets/sheet-entry.ts';
 import { waterEntries } from '../../sheets/water/entries.ts';
-import { type Catalogue, flattened, makeCatalogue, prefixed, sharedWords } from '../../text/index.ts';
+import {
+  type Catalogue,
+  fieldWords,
+  flattened,
+  makeCatalogue,
+  prefixed,
+  sharedWords,
+} from '../../text/index.ts';
 import { askWords } from './ask.text.ts';
 import { bookWords } from './book.text.ts';
 import { compareWords } from './compare.text.ts';
-import { fieldWords } from './fields.text.ts';
 import { floorsWords } from './floors.text.ts';
 import { newBookWords } from './new-book.text.ts';
 import { pageWords } from './page.text.ts';

@@ -1,4 +1,4 @@
-import type { Bundle } from '../../text/index.ts';
+import type { Bundle } from '../catalogue.ts';
 
 /** Names of the fields of a book, as one would say them at the machine. */
 export const fieldWords: Bundle = {

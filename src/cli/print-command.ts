@@ -1,0 +1,23 @@
+import type { Command } from './command.ts';
+
+/** A paper of a book as a PDF: to be read, signed, filled in and sent back. */
+export const printCommand: Command = {
+  name: 'print',
+  usage: 'BOOK.json',
+  options: [
+    { name: 'paper', value: 'PAPER', oneOf: ['prediction'] },
+    { name: 'floor', value: 'TAG' },
+    { name: 'format', value: 'TAG' },
+    { name: 'page', value: 'SIZE', oneOf: ['a4', 'letter'] },
+    { name: 'units', value: 'SYSTEM', oneOf: ['metric', 'us'] },
+    { name: 'date', value: 'DAY' },
+    { name: 'out', value: 'FILE.pdf' },
+  ],
+  operands: [1, 1],
+  examples: [
+    'twinfloor print examples/gravity.json --out prediction.pdf',
+    'twinfloor print examples/reading.json --page letter --units us',
+  ],
+  // loaded only when it is called: the typesetter is the largest part of the program
+  run: async (call, world) => (await import('./run-print.ts')).runPrint(call, world),
+};

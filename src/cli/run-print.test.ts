@@ -1,0 +1,104 @@
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { readPdf } from '../papers/testing/read-pdf.ts';
+import { toHex } from '../record/hex.ts';
+import { sha256 } from '../record/sha256.ts';
+import { printedSchema } from './print-document.ts';
+import { processWorld } from './process-world.ts';
+import { run } from './run.ts';
+
+const root = join(import.meta.dirname, '../..');
+const gravity = join(root, 'examples/gravity.json');
+const own = processWorld({ root, serve: () => Promise.reject(new Error('not asked')) });
+
+let folder = '';
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'print-'));
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+const call = async (...argv: string[]) => {
+  let out = '';
+  let err = '';
+  const status = await run(['print', ...argv], {
+    ...own,
+    today: () => '2027-03-08',
+    out: (text) => {
+      out += text;
+    },
+    err: (text) => {
+      err += text;
+    },
+  });
+  return { status, out, err };
+};
+
+describe('print', () => {
+  it('writes the prediction and says where', async () => {
+    const file = join(folder, 'a.pdf');
+    expect(await call(gravity, '--out', file)).toEqual({ status: 0, out: `${file} was written.\n`, err: '' });
+    const pdf = await readPdf(readFileSync(file));
+    expect(pdf.text).toContain('Will it run there');
+    expect(pdf.text).toContain('2027-03-08');
+    expect(pdf.text).toContain('Larkmoor');
+  });
+
+  it('tells what was written as JSON, with digests that hold', async () => {
+    const file = join(folder, 'b.pdf');
+    const { out, status } = await call(gravity, '--out', file, '--page', 'letter', '--json');
+    const told = printedSchema.parse(JSON.parse(out));
+    const bytes = readFileSync(file);
+    expect(status).toBe(0);
+    expect(told).toMatchObject({ bytes: bytes.length, page: 'letter', date: '2027-03-08' });
+    expect(told.sha256).toBe(toHex(sha256(bytes)));
+    expect(told.bookSha256).toBe(toHex(sha256(readFileSync(gravity))));
+    expect((await readPdf(bytes)).pages[0]?.width).toBe(612);
+  });
+
+  it('prints one floor alone, and the day that was asked for', async () => {
+    const file = join(folder, 'c.pdf');
+    await call(gravity, '--out', file, '--floor', 'LARKMOOR', '--date', '2026-12-24');
+    const { text } = await readPdf(readFileSync(file));
+    expect(text).toContain('2026-12-24');
+    expect(text).toContain('Larkmoor');
+    expect(text).not.toContain('Oxbow, built on');
+  });
+
+  it('gives the same bytes for the same book and day', async () => {
+    const files = [join(folder, 'd.pdf'), join(folder, 'e.pdf')] as const;
+    for (const file of files) await call(gravity, '--out', file);
+    expect(readFileSync(files[0]).equals(readFileSync(files[1]))).toBe(true);
+  });
+
+  it.each([
+    [['--page', 'a3'], 'The option --page was given a3; it takes a4, letter.'],
+    [['--paper', 'poster'], 'The option --paper was given poster; it takes prediction'],
+    [['--floor', 'NOWHERE'], 'The book has no floor NOWHERE. It has: OXBOW, LARKMOOR.'],
+    [['--format', 'X'], 'The book has no format X.'],
+    [['--date', '2027-02-30'], 'The option --date was given 2027-02-30; it takes a day as 2027-03-08.'],
+    [['--out', 'book.json'], 'The option --out was given book.json; it takes a name that ends in .pdf.'],
+    [['--out', '/nowhere/at/all/x.pdf'], 'The folder of /nowhere/at/all/x.pdf does not exist.'],
+  ])('refuses %s in a sentence and writes nothing', async (argv, sentence) => {
+    const before = readdirSync(folder);
+    const { status, out, err } = await call(gravity, ...argv);
+    expect([status, out]).toEqual([2, '']);
+    expect(err).toContain(sentence);
+    expect(readdirSync(folder)).toEqual(before);
+  });
+
+  it('leaves no half-made file where it cannot write', async () => {
+    const { status, err } = await call(gravity, '--out', join(folder, 'gone', 'x.pdf'));
+    expect([status, err]).toEqual([2, `The folder of ${join(folder, 'gone', 'x.pdf')} does not exist.\n`]);
+    expect(readdirSync(folder).filter((name) => name.endsWith('.part'))).toEqual([]);
+  });
+
+  it('has nothing to print where no floor is described', async () => {
+    const { status, err } = await call(join(root, 'examples/blank.json'), '--out', join(folder, 'f.pdf'));
+    expect([status, err]).toEqual([
+      2,
+      `${join(root, 'examples/blank.json')} describes no floor yet, so there is nothing to assess.\n`,
+    ]);
+  });
+});

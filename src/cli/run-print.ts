@@ -1,0 +1,107 @@
+import { basename } from 'node:path';
+import type * as z from 'zod';
+import { bookUnits } from '../book/book-units.ts';
+import type { Book } from '../book/index.ts';
+import { assessBook } from '../floor/index.ts';
+import {
+  makePaperWords,
+  makeTypesetter,
+  type PageSize,
+  type PaperOptions,
+  printPrediction,
+} from '../papers/index.ts';
+import type { UnitSystem } from '../quantity/index.ts';
+import type { Problem } from '../quantity/problem.ts';
+import { toHex } from '../record/hex.ts';
+import { sha256 } from '../record/sha256.ts';
+import { askedInVain } from './asked-in-vain.ts';
+import type { Call, Ended } from './command.ts';
+import type { printedSchema } from './print-document.ts';
+import { cliProblem } from './problems.ts';
+import { bookOf, headingOf } from './read-book-file.ts';
+import { readText } from './read-text.ts';
+import { remediesOf } from './remedies-of.ts';
+import { words } from './words.ts';
+import type { World } from './world.ts';
+
+const utf8 = new TextEncoder();
+
+/** A day of the calendar: 2027-02-30 is none. */
+const isDay = (text: string): boolean => {
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;
+  const at = new Date(`${text}T00:00:00Z`);
+  return !Number.isNaN(at.getTime()) && at.toISOString().startsWith(text);
+};
+
+const wrongOptions = ({ values: { date, out } }: Call): readonly Problem[] => [
+  ...(date === undefined || isDay(date)
+    ? []
+    : [cliProblem('CLI_OPTION_VALUE', '--date', { given: date, allowed: words.say('cli.day') })]),
+  // a slip of the hand must not write over the book itself
+  ...(out === undefined || /\.pdf$/i.test(out)
+    ? []
+    : [cliProblem('CLI_OPTION_VALUE', '--out', { given: out, allowed: words.say('cli.pdf') })]),
+];
+
+const nameFor = (book: string, paper: string): string =>
+  `${book === '-' ? 'book' : basename(book).replace(/\.json$/i, '')}-${paper}.pdf`;
+
+/** The paper that was asked for, with the floors that are on it. */
+const made = (book: Book, { values: { format, floor, units } }: Call, options: PaperOptions) => {
+  const whole = assessBook(book, format === undefined ? {} : { format });
+  const assessment = {
+    ...whole,
+    floors: whole.floors.filter((one) => floor === undefined || one.floor === floor),
+  };
+  const paper = makePaperWords(book, bookUnits(book, units as UnitSystem | undefined), 'en');
+  return {
+    floors: assessment.floors.map((one) => one.floor),
+    bytes: printPrediction(
+      assessment,
+      remediesOf(book, assessment, format),
+      options,
+      paper,
+      makeTypesetter(),
+    ),
+  };
+};
+
+/** Writes a paper of the book of a call. */
+export const runPrint = async (call: Call, world: World): Promise<Ended> => {
+  const { operands, values, flags } = call;
+  const path = operands[0] ?? '-';
+  const wrong = wrongOptions(call);
+  const text = await readText(path, world);
+  if (!text.ok) return { problems: [...wrong, ...text.problems] };
+  const file = bookOf(text.value);
+  if (!file.ok) return { problems: file.problems, heading: headingOf(path, file) };
+  const book = file.value;
+  const problems = [...wrong, ...askedInVain(book, path, call)];
+  if (problems.length > 0) return { problems };
+  const kind = values.paper ?? 'prediction';
+  const page = values.page as PageSize | undefined;
+  const hash = toHex(sha256(utf8.encode(text.value)));
+  const date = values.date ?? world.today();
+  const { bytes, floors } = made(book, call, { date, hash, page });
+  const out = values.out ?? nameFor(path, kind);
+  const written = await world.writeBytes(out, bytes);
+  if (!written.ok) return { problems: written.problems };
+  if (flags.has('json')) {
+    const title = book.about?.title;
+    const document: z.infer<typeof printedSchema> = {
+      document: 'twinfloor paper',
+      version: 1,
+      paper: kind,
+      path: out,
+      bytes: bytes.length,
+      sha256: toHex(sha256(bytes)),
+      bookSha256: hash,
+      date,
+      page: page ?? (book.about?.paper === 'Letter' ? 'letter' : 'a4'),
+      floors,
+      ...(title === undefined ? {} : { title }),
+    };
+    world.out(`${JSON.stringify(document, null, 2)}\n`);
+  } else world.out(`${words.say('print.written', { path: out })}\n`);
+  return 0;
+};

@@ -1,0 +1,12 @@
+export { makeTypesetter, type Typesetter } from './frame/typst-compiler.ts';
+export { type PageSize, type PaperOptions, pageSizes } from './paper-head.ts';
+export { makePaperWords, type PaperWords } from './paper-words.ts';
+export type {
+  Preparation,
+  PreparationQuestion,
+  PreparationRow,
+  Trade,
+  TradePage,
+} from './preparation/preparation-content.ts';
+export { printPrediction } from './print-prediction.ts';
+export { printPreparation } from './print-preparation.ts';

@@ -1,0 +1,119 @@
+import type { Verdict } from '../../floor/assessment.ts';
+import type { BarShape } from '../../floor/bar-shape.ts';
+import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
+import type { PaperWords } from '../paper-words.ts';
+
+/** The trades, in the order of their pages; each brings one utility. */
+export const trades = ['power', 'water', 'air', 'heat', 'drains', 'building'] as const;
+export type Trade = (typeof trades)[number];
+
+/** One thing that a trade brings to one point of the line, everything in words and in the units of the reader. */
+export interface PreparationRow {
+  /** Where the line takes it; the tag stands on the plate at the point. */
+  readonly tieIn: { readonly tag?: string; readonly name: string };
+  readonly what: string;
+  /** What the line asks and what the floor has; `not known` where nobody said. */
+  readonly demand: string;
+  readonly has: string;
+  readonly verdict: Verdict;
+  /** `carries`, `short of 6 bar(g)`, `not known, asks 6 bar(g)`. */
+  readonly said: string;
+  readonly margin?: string;
+  /** The least change that carries it. */
+  readonly fix?: string;
+  /** What of it was assumed, where it is marked: `intake temperature assumed`. */
+  readonly marks: readonly string[];
+  readonly bar?: BarShape & { readonly most: boolean };
+}
+
+/** Something that the floor shall tell, with room to write beside it. */
+export interface PreparationQuestion {
+  readonly text: string;
+  /** Unit in which the answer is wanted. */
+  readonly unit?: string;
+  /** Place in the book, so that the answer finds its way back. */
+  readonly place: string;
+  readonly who?: string;
+  /** What the answer settles. */
+  readonly why?: string;
+}
+
+export interface TradePage {
+  readonly trade: Trade;
+  readonly rows: readonly PreparationRow[];
+  readonly questions: readonly PreparationQuestion[];
+}
+
+/** What the preparation sheet of one floor is made from. */
+export interface Preparation {
+  readonly floor: string;
+  /** Whom the filled sheet goes back to. */
+  readonly sendTo?: string;
+  readonly pages: readonly TradePage[];
+}
+
+/** Everything that stands on the sheet. */
+export interface PreparationContent {
+  readonly head: PaperHead;
+  readonly subtitle: string;
+  readonly about: string;
+  readonly pages: readonly (TradePage & { readonly title: string; readonly caution: string })[];
+  readonly sendTo: string;
+  readonly words: Readonly<Record<string, string>>;
+}
+
+const wordKeys = [
+  'rows',
+  'rows.none',
+  'done',
+  'tieIn',
+  'what',
+  'asks',
+  'has',
+  'verdict',
+  'questions',
+  'questions.none',
+  'number',
+  'question',
+  'answer',
+  'how',
+  'how.measured',
+  'how.plate',
+  'how.stated',
+  'sign',
+  'sign.name',
+  'sign.firm',
+  'sign.licence',
+  'sign.date',
+  'sign.phone',
+];
+
+/** Every trade has its page, also where nothing is asked of it yet: then it says so. */
+export const preparationContent = (
+  { floor, sendTo, pages }: Preparation,
+  options: PaperOptions,
+  paper: PaperWords,
+): PreparationContent => {
+  const { say } = paper;
+  const keys = ['asked', 'most', 'has', 'missing', 'unknown', 'interval'];
+  return {
+    head: paperHead(say('preparation.title'), options, paper),
+    subtitle: subtitleOf(paper),
+    about: say('preparation.about', { floor }),
+    pages: trades.map((trade) => {
+      const page = pages.find((one) => one.trade === trade) ?? { trade, rows: [], questions: [] };
+      return {
+        ...page,
+        title: say('preparation.page', { trade: say(`trade.${trade}`), floor }),
+        caution: say(`caution.${trade}`),
+      };
+    }),
+    sendTo:
+      sendTo === undefined ? say('preparation.sendTo.book') : say('preparation.sendTo', { whom: sendTo }),
+    words: {
+      ...Object.fromEntries(wordKeys.map((key) => [key, say(`preparation.${key}`)])),
+      ...Object.fromEntries(keys.map((key) => [`key.${key}`, say(`paper.key.${key}`)])),
+      care: say('paper.care'),
+    },
+  };
+};

@@ -1,0 +1,88 @@
+import { getDocumentProxy } from 'unpdf';
+
+export interface PdfText {
+  readonly page: number;
+  readonly text: string;
+  readonly left: number;
+  readonly right: number;
+  readonly baseline: number;
+}
+
+export interface ReadPdf {
+  readonly pages: readonly { readonly width: number; readonly height: number; readonly text: string }[];
+  readonly items: readonly PdfText[];
+  readonly text: string;
+  readonly bookmarks: readonly string[];
+  readonly tagged: boolean;
+  readonly title: string;
+}
+
+interface Bookmark {
+  readonly title: string;
+  readonly items: readonly Bookmark[];
+}
+
+const titles = (all: readonly Bookmark[]): readonly string[] =>
+  all.flatMap(({ title, items }) => [title, ...titles(items)]);
+
+/** Places where a long word may be broken are no part of it. */
+const plain = (text: string): string => text.replaceAll('\u200b', '');
+
+/** A PDF as another program reads it: pdf.js, which knows nothing of how it was made. */
+export const readPdf = async (bytes: Uint8Array): Promise<ReadPdf> => {
+  const pdf = await getDocumentProxy(new Uint8Array(bytes));
+  const items: PdfText[] = [];
+  const pages: ReadPdf['pages'][number][] = [];
+  for (let number = 1; number <= pdf.numPages; number += 1) {
+    const page = await pdf.getPage(number);
+    const [, , width = 0, height = 0] = page.view;
+    const content = await page.getTextContent();
+    let text = '';
+    for (const item of content.items) {
+      if (!('str' in item)) continue;
+      text += item.str + (item.hasEOL ? '\n' : '');
+      const [, , , , left = 0, baseline = 0] = item.transform as number[];
+      if (item.str.trim() !== '') {
+        items.push({ page: number, text: plain(item.str), left, right: left + item.width, baseline });
+      }
+    }
+    pages.push({ width, height, text: plain(text) });
+  }
+  const { info } = await pdf.getMetadata();
+  const mark = await pdf.getMarkInfo();
+  return {
+    pages,
+    items,
+    text: pages.map((page) => page.text).join('\n'),
+    bookmarks: titles(((await pdf.getOutline()) ?? []) as readonly Bookmark[]),
+    tagged: mark?.Marked === true,
+    title: String((info as { Title?: string }).Title ?? ''),
+  };
+};
+
+/** How many fonts a PDF describes, and how many it carries within: dictionaries of objects are not packed here. */
+export const fontsOf = (bytes: Uint8Array): { readonly described: number; readonly within: number } => {
+  const text = new TextDecoder('latin1').decode(bytes);
+  const count = (pattern: RegExp): number => text.match(pattern)?.length ?? 0;
+  return {
+    described: count(/\/Type\s*\/FontDescriptor\b/g),
+    within: count(/\/FontFile[23]?\s+\d+\s+\d+\s+R/g),
+  };
+};
+
+/** Text that stands out of the printed field: 16 mm at the sides, and nothing below the foot or above the head. */
+export const outside = ({ items, pages }: ReadPdf): readonly PdfText[] => {
+  const side = (16 / 25.4) * 72;
+  // a letter may lean over by less than a point
+  const lean = 1;
+  return items.filter(({ page, left, right, baseline }) => {
+    const { width, height } = pages[page - 1] ?? { width: 0, height: 0 };
+    const away = (10 / 25.4) * 72;
+    return (
+      left < side - lean ||
+      right > width - side + lean ||
+      baseline < away * 0.7 ||
+      baseline > height - away * 0.7
+    );
+  });
+};

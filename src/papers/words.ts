@@ -1,0 +1,18 @@
+import { kindText } from '../quantity/kinds.text.ts';
+import { sheetEntries } from '../sheets/registry.ts';
+import { fieldWords, makeCatalogue, prefixed, sharedWords } from '../text/index.ts';
+import { papersText } from './papers.text.ts';
+import { predictionText } from './prediction/prediction.text.ts';
+import { preparationText } from './preparation/preparation.text.ts';
+
+/** Every word that a paper may say. */
+export const words = makeCatalogue([
+  // a note is found by its code alone, wherever it comes up
+  ...sheetEntries.map(({ text }) => ({ en: text.en.notes })),
+  ...sharedWords,
+  fieldWords,
+  prefixed('kind.', kindText),
+  papersText,
+  predictionText,
+  preparationText,
+]);
