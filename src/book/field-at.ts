@@ -36,5 +36,11 @@ export const fieldsAt = (path: string): readonly Form[] => {
   return forms;
 };
 
-/** What the schema has at a place; the first where kinds differ. */
-export const fieldAt = (path: string): Form | undefined => fieldsAt(path)[0];
+/** What the schema has at a place; the first where kinds differ, and every word where each kind has its own. */
+export const fieldAt = (path: string): Form | undefined => {
+  const forms = fieldsAt(path);
+  const words = forms.flatMap((form) => (form.is === 'word' ? form.words : []));
+  return forms.length > 1 && forms.every(({ is }) => is === 'word')
+    ? { is: 'word', words: [...new Set(words)] }
+    : forms[0];
+};

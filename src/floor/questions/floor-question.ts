@@ -12,6 +12,6 @@ export interface FloorQuestion {
   readonly text: string;
   /** Unit in which the answer is expected; absent: the usual one of the kind. */
   readonly unit?: string;
-  /** How many findings the answer would settle. */
+  /** How many findings the answer would settle, a finding that wants several answers parted among them. */
   readonly settles: number;
 }

@@ -1,3 +1,4 @@
+export type { Takes } from './answerable-places.ts';
 export type {
   AnswerNote,
   AnswerNotUnderstood,
@@ -7,6 +8,8 @@ export type {
 } from './answers-read.ts';
 export { questionTab } from './find-columns.ts';
 export type { FloorQuestion } from './floor-question.ts';
+export { type Answerer, type OpenQuestion, openQuestions } from './open-questions.ts';
+export { type PlaceBehind, placesBehind, type Waits } from './places-behind.ts';
 export { type AnswerProblemCode, answerProblems } from './problems.ts';
 export { type QuestionTableOptions, questionTable } from './question-table.ts';
 export { answerProblemText, questionSheetWords } from './questions.text.ts';

@@ -431,3 +431,21 @@ describe('the listed problems', () => {
     }
   });
 });
+
+describe('an answer that says what a thing is', () => {
+  it('may be any of the kinds that there are, not the first alone', () => {
+    const nothing = patchBook(demo, [{ path: '/floors/1/supply/source', op: 'remove' }]);
+    if (!nothing.ok) throw new Error('the supply could not be taken away');
+    const asked: FloorQuestion = {
+      path: '/floors/1/supply/source/kind',
+      choices: ['main', 'gravity', 'pumped', 'reading'],
+      text: 'Where does the liquid come from?',
+      settles: 7,
+    };
+    const rows = rowsOf(questionTable([asked], words));
+    rows.at(-1)![places.answer] = 'gravity';
+    const read = readAnswers(rows, nothing.value, { words, questions: [asked] });
+    expect(read.notUnderstood).toEqual([]);
+    expect(read.patch).toEqual([{ path: asked.path, value: 'gravity' }]);
+  });
+});

@@ -1,4 +1,4 @@
-import { type Form, fieldsAt, stepsOf } from '../../book/index.ts';
+import { type Form, fieldAt, fieldsAt, stepsOf } from '../../book/index.ts';
 import { defaultUnit } from '../../quantity/default-unit.ts';
 import type { Kind } from '../../quantity/kinds.ts';
 import type { Problem } from '../../quantity/problem.ts';
@@ -18,9 +18,9 @@ const formAt = (path: string, kind: Kind | undefined): Form | undefined => {
   const steps = stepsOf(path);
   // the version of the book is no answer of anybody
   if (steps.length === 0 || steps[0] === 'twinfloor') return undefined;
-  const forms = fieldsAt(path).filter(({ is }) =>
-    ['quantity', 'word', 'claim', 'number', 'text'].includes(is),
-  );
+  const forms = [fieldAt(path) ?? [], fieldsAt(path)]
+    .flat()
+    .filter(({ is }) => ['quantity', 'word', 'claim', 'number', 'text'].includes(is));
   return forms.find((form) => form.is === 'quantity' && form.quantity.kind === kind) ?? forms[0];
 };
 

@@ -1,5 +1,6 @@
 import type { Book } from '../../book/index.ts';
 import type { Finding, FloorAssessment } from '../../floor/assessment.ts';
+import { placesBehind } from '../../floor/questions/index.ts';
 import { reachOf, readingFor, type Whom, whomFor } from './readings.ts';
 
 /** One reading or answer, and what it does for a finding. */
@@ -65,8 +66,14 @@ const ofMissing = (book: Book, missing: readonly string[]): readonly NextReading
  */
 export const nextReadings = (book: Book, finding: Finding): readonly NextReading[] => {
   if (finding.verdict !== 'unknown') return [];
-  const missing = ofMissing(book, [...finding.have.missing, ...finding.demand.missing]);
-  return [...missing, ...ofCauses(book, finding.causes)];
+  const needed = placesBehind(finding).filter(({ waits }) => waits !== 'unsure');
+  return [
+    ...ofMissing(
+      book,
+      needed.map(({ path }) => path),
+    ),
+    ...ofCauses(book, finding.causes),
+  ];
 };
 
 /** What narrows a finding most, whether it is decided or not. */
