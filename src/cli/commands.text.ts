@@ -16,7 +16,8 @@ export const commandsText: Bundle = {
     'cli.oneOf': 'one of {options}',
 
     'command.assess': 'what each floor of a book makes the line do, what is short, what holds it',
-    'command.print': 'a paper of a book as a PDF: the prediction of the floors',
+    'command.print':
+      'a paper of a book as a PDF: the prediction of the floors, the preparation of a site by trade',
     'command.sheet': 'one calculation by name, with any units',
     'command.validate': 'whether a book can be read, and everything that is wrong with it',
     'command.open': 'open the pages on this machine',
@@ -28,7 +29,8 @@ export const commandsText: Bundle = {
     'option.assess.remedies': 'work out what would carry each finding that is short',
     'option.assess.units': 'units to print; those of the book where it is left out',
     'option.print.paper': 'which paper; the prediction where it is left out',
-    'option.print.floor': 'only this floor',
+    'option.print.floor':
+      'only this floor; the preparation is of the one that the line is bound for where it is left out',
     'option.print.format': 'which format of the book; the first where it is left out',
     'option.print.page': "size of the page; the book's own where it is left out, else a4",
     'option.print.units': 'units to print; those of the book where it is left out',

@@ -5,7 +5,7 @@ export const printCommand: Command = {
   name: 'print',
   usage: 'BOOK.json',
   options: [
-    { name: 'paper', value: 'PAPER', oneOf: ['prediction'] },
+    { name: 'paper', value: 'PAPER', oneOf: ['prediction', 'preparation'] },
     { name: 'floor', value: 'TAG' },
     { name: 'format', value: 'TAG' },
     { name: 'page', value: 'SIZE', oneOf: ['a4', 'letter'] },
@@ -16,7 +16,7 @@ export const printCommand: Command = {
   operands: [1, 1],
   examples: [
     'twinfloor print examples/gravity.json --out prediction.pdf',
-    'twinfloor print examples/reading.json --page letter --units us',
+    'twinfloor print examples/main.json --paper preparation --page letter --units us',
   ],
   // loaded only when it is called: the typesetter is the largest part of the program
   run: async (call, world) => (await import('./run-print.ts')).runPrint(call, world),

@@ -1,17 +1,22 @@
 import type { Book } from '../book/index.ts';
-import type { Assessment, Remedy } from '../floor/assessment.ts';
+import type { Finding, FloorAssessment, Remedy } from '../floor/assessment.ts';
 import { remediesFor } from '../floor/index.ts';
 
-/** What would carry each finding that is short, on every floor of an assessment. */
+/** What would carry each finding that is short, among those that are asked for: all of a floor where none are named. */
 export const remediesOf = (
   book: Book,
-  { floors }: Assessment,
+  floors: readonly FloorAssessment[],
   format: string | undefined,
+  findingsOf: (floor: FloorAssessment) => readonly Finding[] = ({ findings }) => findings,
 ): readonly Remedy[] =>
-  floors.flatMap(({ floor, findings }) =>
-    findings
-      .filter(({ verdict }) => verdict === 'short')
+  floors.flatMap((floor) =>
+    findingsOf(floor)
+      .filter(({ verdict, levers }) => verdict === 'short' && levers.length > 0)
       .flatMap(({ id }) =>
-        remediesFor(book, { floor, finding: id, ...(format === undefined ? {} : { format }) }),
+        remediesFor(book, {
+          floor: floor.floor,
+          finding: id,
+          ...(format === undefined ? {} : { format }),
+        }),
       ),
   );

@@ -25,7 +25,7 @@ export const runAssess = async (call: Call, world: World): Promise<Ended> => {
     ...whole,
     floors: whole.floors.filter((one) => floor === undefined || one.floor === floor),
   };
-  const remedies = flags.has('remedies') ? remediesOf(book, assessment, format) : undefined;
+  const remedies = flags.has('remedies') ? remediesOf(book, assessment.floors, format) : undefined;
   if (flags.has('json')) {
     world.out(`${JSON.stringify(assessDocument(book, assessment, remedies), null, 2)}\n`);
   } else {

@@ -66,6 +66,15 @@ describe('print', () => {
     expect(text).not.toContain('Oxbow, built on');
   });
 
+  it('writes the preparation of the floor that the line is bound for, a page a trade', async () => {
+    const file = join(folder, 'p.pdf');
+    const { out } = await call(gravity, '--paper', 'preparation', '--out', file, '--json');
+    expect(printedSchema.parse(JSON.parse(out)).floors).toEqual(['LARKMOOR']);
+    const { text, bookmarks } = await readPdf(readFileSync(file));
+    expect(text).toContain('What to bring to the line at Larkmoor');
+    expect(bookmarks).toContain('Electrician, Larkmoor');
+  });
+
   it('gives the same bytes for the same book and day', async () => {
     const files = [join(folder, 'd.pdf'), join(folder, 'e.pdf')] as const;
     for (const file of files) await call(gravity, '--out', file);
@@ -74,7 +83,7 @@ describe('print', () => {
 
   it.each([
     [['--page', 'a3'], 'The option --page was given a3; it takes a4, letter.'],
-    [['--paper', 'poster'], 'The option --paper was given poster; it takes prediction'],
+    [['--paper', 'poster'], 'The option --paper was given poster; it takes prediction, preparation'],
     [['--floor', 'NOWHERE'], 'The book has no floor NOWHERE. It has: OXBOW, LARKMOOR.'],
     [['--format', 'X'], 'The book has no format X.'],
     [['--date', '2027-02-30'], 'The option --date was given 2027-02-30; it takes a day as 2027-03-08.'],

@@ -4,11 +4,14 @@ import { bookUnits } from '../book/book-units.ts';
 import type { Book } from '../book/index.ts';
 import { assessBook } from '../floor/index.ts';
 import {
+  findingsOfTrades,
   makePaperWords,
   makeTypesetter,
   type PageSize,
   type PaperOptions,
+  preparationOf,
   printPrediction,
+  printPreparation,
 } from '../papers/index.ts';
 import type { UnitSystem } from '../quantity/index.ts';
 import type { Problem } from '../quantity/problem.ts';
@@ -46,23 +49,31 @@ const wrongOptions = ({ values: { date, out } }: Call): readonly Problem[] => [
 const nameFor = (book: string, paper: string): string =>
   `${book === '-' ? 'book' : basename(book).replace(/\.json$/i, '')}-${paper}.pdf`;
 
+/** The floor to prepare: the one that was asked for, else where the line is bound for. */
+const floorToPrepare = (book: Book, asked: string | undefined): string => {
+  const floors = book.floors ?? [];
+  const bound = floors.find(({ role }) => role === 'bound for') ?? floors.at(-1);
+  return asked ?? bound?.tag ?? '';
+};
+
 /** The paper that was asked for, with the floors that are on it. */
-const made = (book: Book, { values: { format, floor, units } }: Call, options: PaperOptions) => {
+const made = (book: Book, { values }: Call, options: PaperOptions) => {
+  const { format, floor, units, paper: kind } = values;
   const whole = assessBook(book, format === undefined ? {} : { format });
-  const assessment = {
-    ...whole,
-    floors: whole.floors.filter((one) => floor === undefined || one.floor === floor),
-  };
   const paper = makePaperWords(book, bookUnits(book, units as UnitSystem | undefined), 'en');
+  const typesetter = makeTypesetter();
+  if (kind === 'preparation') {
+    const tag = floorToPrepare(book, floor);
+    const shown = whole.floors.filter((one) => one.floor === tag);
+    const remedies = remediesOf(book, shown, format, findingsOfTrades);
+    const asked = preparationOf(whole, tag, remedies, paper);
+    return { floors: [tag], bytes: printPreparation(asked, options, paper, typesetter) };
+  }
+  const shown = whole.floors.filter((one) => floor === undefined || one.floor === floor);
+  const remedies = remediesOf(book, shown, format);
   return {
-    floors: assessment.floors.map((one) => one.floor),
-    bytes: printPrediction(
-      assessment,
-      remediesOf(book, assessment, format),
-      options,
-      paper,
-      makeTypesetter(),
-    ),
+    floors: shown.map((one) => one.floor),
+    bytes: printPrediction({ ...whole, floors: shown }, remedies, options, paper, typesetter),
   };
 };
 

@@ -8,5 +8,6 @@ export type {
   Trade,
   TradePage,
 } from './preparation/preparation-content.ts';
+export { findingsOfTrades, preparationOf } from './preparation/preparation-of.ts';
 export { printPrediction } from './print-prediction.ts';
 export { printPreparation } from './print-preparation.ts';

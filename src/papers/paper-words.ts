@@ -18,6 +18,8 @@ export interface PaperWords {
   /** The words of a key where there are some, else what was given. */
   readonly sayOr: (key: string, otherwise: string, parts?: Parts) => string;
   readonly quantity: (value: number, kind: Kind, digits?: number) => Printed;
+  /** A quantity of a utility: a ratio as per cent, a rate as what it is, not of bottles. */
+  readonly utility: (value: number, kind: Kind) => string;
   /** The ends of an interval in the unit of its middle; nothing where they print alike. */
   readonly interval: (figure: Figure, digits?: number) => string | undefined;
   readonly percent: (share: number) => string;
@@ -51,6 +53,12 @@ export const makePaperWords = (book: Book, wishes: UnitWishes, locale: string): 
     say,
     sayOr,
     quantity: (value, kind, digits) => written(value, kind, unitOf(kind, value), digits),
+    utility: (value, kind) => {
+      if (kind === 'ratio') {
+        return say('paper.percent', { n: formatNumber(value * 100, locale, 3) });
+      }
+      return formatQuantity(si(kind, value), kind, { locale, unit: unitOf(kind, value), digits: 3 }).text;
+    },
     interval: ({ value, low, high, kind }, digits) => {
       if (value === undefined || low === undefined || high === undefined) return undefined;
       const unit = unitOf(kind, value);

@@ -16,6 +16,7 @@ export const papersText: Bundle = {
     'paper.unknown': 'not known',
     'paper.assumed': 'assumed',
     'paper.ifSaid': 'if what was said holds',
+    'paper.margin.ample': 'more than ten times',
     'paper.margin.over': '{percent} to spare',
     'paper.margin.under.least': '{percent} missing',
     'paper.margin.under.most': '{percent} too much',

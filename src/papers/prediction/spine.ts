@@ -63,6 +63,7 @@ export const verdictText = (finding: Finding, { say, quantity }: PaperWords): st
 export const marginText = ({ margin, sense }: Finding, { say, percent }: PaperWords): string | undefined => {
   if (margin === undefined || !Number.isFinite(margin)) return undefined;
   const share = { percent: percent(Math.abs(margin)) };
+  if (margin > 9.99) return say('paper.margin.ample');
   return margin >= 0 ? say('paper.margin.over', share) : say(`paper.margin.under.${sense}`, share);
 };
 

@@ -3,8 +3,8 @@ import type { BarShape } from '../../floor/bar-shape.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
 
-/** The trades, in the order of their pages; each brings one utility. */
-export const trades = ['power', 'water', 'air', 'heat', 'drains', 'building'] as const;
+/** The trades, in the order of their pages; each brings one utility, and the last is whoever runs the floor. */
+export const trades = ['power', 'water', 'air', 'heat', 'drains', 'building', 'site'] as const;
 export type Trade = (typeof trades)[number];
 
 /** One thing that a trade brings to one point of the line, everything in words and in the units of the reader. */
@@ -12,6 +12,9 @@ export interface PreparationRow {
   /** Where the line takes it; the tag stands on the plate at the point. */
   readonly tieIn: { readonly tag?: string; readonly name: string };
   readonly what: string;
+  /** What the two values are, where the name does not say it. */
+  readonly asks?: string;
+  readonly gives?: string;
   /** What the line asks and what the floor has; `not known` where nobody said. */
   readonly demand: string;
   readonly has: string;
@@ -21,7 +24,9 @@ export interface PreparationRow {
   readonly margin?: string;
   /** The least change that carries it. */
   readonly fix?: string;
-  /** What of it was assumed, where it is marked: `intake temperature assumed`. */
+  /** Rests on what somebody stated without saying how sure. */
+  readonly ifSaid: boolean;
+  /** What of it was assumed, or would not be taken as the book says it. */
   readonly marks: readonly string[];
   readonly bar?: BarShape & { readonly most: boolean };
 }
@@ -38,9 +43,20 @@ export interface PreparationQuestion {
   readonly why?: string;
 }
 
+/** A load that is good to know. */
+export interface PreparationDraw {
+  readonly name: string;
+  readonly value: string;
+  readonly marks: readonly string[];
+}
+
 export interface TradePage {
   readonly trade: Trade;
   readonly rows: readonly PreparationRow[];
+  /** Sentences to be known with the rows, each once. */
+  readonly notes: readonly string[];
+  /** What the line draws: loads that nothing is held against. */
+  readonly draws: readonly PreparationDraw[];
   readonly questions: readonly PreparationQuestion[];
 }
 
@@ -52,25 +68,48 @@ export interface Preparation {
   readonly pages: readonly TradePage[];
 }
 
+/** The rows of one tie-in point. */
+export interface TieInGroup {
+  readonly tieIn: PreparationRow['tieIn'];
+  readonly rows: readonly PreparationRow[];
+}
+
 /** Everything that stands on the sheet. */
 export interface PreparationContent {
   readonly head: PaperHead;
   readonly subtitle: string;
   readonly about: string;
-  readonly pages: readonly (TradePage & { readonly title: string; readonly caution: string })[];
+  readonly pages: readonly (Omit<TradePage, 'rows'> & {
+    readonly title: string;
+    readonly caution: string;
+    readonly groups: readonly TieInGroup[];
+  })[];
   readonly sendTo: string;
   readonly words: Readonly<Record<string, string>>;
 }
 
+const groupsOf = (rows: readonly PreparationRow[]): readonly TieInGroup[] => {
+  const groups = new Map<string, PreparationRow[]>();
+  for (const row of rows) {
+    const key = JSON.stringify(row.tieIn);
+    groups.set(key, [...(groups.get(key) ?? []), row]);
+  }
+  return [...groups.values()].flatMap((of) =>
+    of[0] === undefined ? [] : [{ tieIn: of[0].tieIn, rows: of }],
+  );
+};
+
 const wordKeys = [
   'rows',
   'rows.none',
+  'draws',
   'done',
-  'tieIn',
   'what',
   'asks',
   'has',
   'verdict',
+  'notes',
+  'ifSaid',
   'questions',
   'questions.none',
   'number',
@@ -88,7 +127,7 @@ const wordKeys = [
   'sign.phone',
 ];
 
-/** Every trade has its page, also where nothing is asked of it yet: then it says so. */
+/** Every trade has its page, also where nothing is asked of it yet: then it says so. The floor has one where it is asked. */
 export const preparationContent = (
   { floor, sendTo, pages }: Preparation,
   options: PaperOptions,
@@ -100,13 +139,18 @@ export const preparationContent = (
     head: paperHead(say('preparation.title'), options, paper),
     subtitle: subtitleOf(paper),
     about: say('preparation.about', { floor }),
-    pages: trades.map((trade) => {
-      const page = pages.find((one) => one.trade === trade) ?? { trade, rows: [], questions: [] };
-      return {
-        ...page,
-        title: say('preparation.page', { trade: say(`trade.${trade}`), floor }),
-        caution: say(`caution.${trade}`),
-      };
+    pages: trades.flatMap((trade) => {
+      const page = pages.find((one) => one.trade === trade);
+      if (trade === 'site' && page === undefined) return [];
+      const { rows, ...rest } = page ?? { trade, rows: [], notes: [], draws: [], questions: [] };
+      return [
+        {
+          ...rest,
+          groups: groupsOf(rows),
+          title: say('preparation.page', { trade: say(`trade.${trade}`), floor }),
+          caution: say(`caution.${trade}`),
+        },
+      ];
     }),
     sendTo:
       sendTo === undefined ? say('preparation.sendTo.book') : say('preparation.sendTo', { whom: sendTo }),

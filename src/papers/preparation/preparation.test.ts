@@ -1,0 +1,135 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { bookUnits } from '../../book/book-units.ts';
+import demoText from '../../book/demo/flagon-line.json?raw';
+import { assessBook } from '../../floor/index.ts';
+import { openQuestions } from '../../floor/questions/index.ts';
+import type { UnitSystem } from '../../quantity/index.ts';
+import { makeTypesetter } from '../frame/typst-compiler.ts';
+import type { PageSize } from '../paper-head.ts';
+import { makePaperWords } from '../paper-words.ts';
+import { printPreparation } from '../print-preparation.ts';
+import { bookOf, date, hash } from '../testing/books.ts';
+import { outside, type ReadPdf, readPdf } from '../testing/read-pdf.ts';
+import { type Preparation, type PreparationRow, trades } from './preparation-content.ts';
+import { preparationOf } from './preparation-of.ts';
+
+const typesetter = makeTypesetter();
+const demo = bookOf(demoText);
+const assessment = assessBook(demo);
+const flat = (text: string): string => text.replace(/\s+/g, ' ');
+
+const wordsIn = (system?: UnitSystem) => makePaperWords(demo, bookUnits(demo, system), 'en');
+
+const print = (asked: Preparation, page: PageSize = 'a4', system?: UnitSystem): Uint8Array =>
+  printPreparation(asked, { date, hash, page }, wordsIn(system), typesetter);
+
+const row = (more: Partial<PreparationRow> = {}): PreparationRow => ({
+  tieIn: { tag: 'T-1', name: 'power, terminal box' },
+  what: 'current of the feeder',
+  demand: '116 A',
+  has: '',
+  verdict: 'unknown',
+  said: 'not known, asks 116 A',
+  ifSaid: false,
+  marks: [],
+  ...more,
+});
+
+describe('the preparation of a site', () => {
+  let pdf: ReadPdf;
+  let floorQuestions: readonly string[];
+  beforeAll(async () => {
+    pdf = await readPdf(print(preparationOf(assessment, 'LARKMOOR', [], wordsIn())));
+    floorQuestions = openQuestions(demo, assessment, 'LARKMOOR')
+      .filter(({ who }) => who === 'site')
+      .map(({ path }) => path);
+  });
+
+  it('has a page for each trade, with its caution and a place to sign', () => {
+    for (const trade of ['Electrician', 'Plumber', 'Air contractor', 'Heating', 'Drains', 'Building']) {
+      expect(pdf.bookmarks.some((mark) => mark.startsWith(trade))).toBe(true);
+    }
+    const text = flat(pdf.text);
+    expect(text.split('Take care.').length - 1).toBe(
+      pdf.bookmarks.filter((mark) => / Larkmoor$/.test(mark)).length,
+    );
+    expect(text).toContain('licensed electrician');
+    expect(text).toContain('Send back to Oxbow Works.');
+    expect(text).not.toMatch(/\bsafe(?:ly|ty)?\b/i);
+  });
+
+  it('names every finding of a utility with what is asked, what is there and the verdict', () => {
+    const text = flat(pdf.text);
+    const larkmoor = assessment.floors.find(({ floor }) => floor === 'LARKMOOR');
+    expect(larkmoor?.utilities.findings.length).toBeGreaterThan(10);
+    const paper = wordsIn();
+    for (const { question, have } of larkmoor?.utilities.findings ?? []) {
+      expect(text).toContain(flat(paper.say(`utility.question.${question}`)));
+      if (have.value !== undefined) expect(text).toContain(flat(paper.utility(have.value, have.kind)));
+    }
+    expect(text).toMatch(/T-PWR.*T-AIR/);
+  });
+
+  it('asks every open question of the site once, with the place that its answer goes to', () => {
+    expect(floorQuestions.length).toBeGreaterThan(3);
+    const unbroken = pdf.text.replace(/\s+/g, '');
+    for (const path of floorQuestions) expect(unbroken.split(path).length - 1, path).toBeGreaterThan(0);
+    const printed = pdf.text.match(/plate, drawing/g) ?? [];
+    expect(printed.length).toBe(floorQuestions.length);
+  });
+
+  it.each(['a4', 'letter'] as const)('stays within the margins of %s, in US units too', async (page) => {
+    const us = await readPdf(print(preparationOf(assessment, 'LARKMOOR', [], wordsIn('us')), page, 'us'));
+    expect(outside(us)).toEqual([]);
+    expect(us.text).toContain('psig');
+    expect(us.text).not.toMatch(
+      /\b(?:preparation|trade|caution|utility|lever|paper)\.[a-z]|\{[a-z]+\}|undefined|NaN/,
+    );
+  });
+
+  it('is the same to the byte when it is made again', () => {
+    const asked = preparationOf(assessment, 'OXBOW', [], wordsIn());
+    expect(Buffer.compare(print(asked), print(asked))).toBe(0);
+  });
+});
+
+describe('what a trade is asked', () => {
+  const page = (rows: readonly PreparationRow[]): Preparation => ({
+    floor: 'Larkmoor',
+    pages: [
+      {
+        trade: 'power',
+        rows,
+        notes: [],
+        draws: [],
+        questions: [{ text: 'Length of the feeder', unit: 'm', place: '/floors/1/power/feeder/length' }],
+      },
+    ],
+  });
+
+  it('says so where nothing is asked of a trade yet', async () => {
+    const { text } = await readPdf(print({ floor: 'Larkmoor', pages: [] }));
+    expect(text.match(/The book asks nothing of this trade yet/g)?.length).toBe(trades.length - 1);
+    expect(flat(text)).toContain('Send back to whoever sent you this sheet.');
+  });
+
+  it('is marked where it was assumed, and carries its fix', async () => {
+    const marks = ['assumed: feeder, length'];
+    const { text } = await readPdf(print(page([row({ marks, fix: 'Would carry it: feeder of 50 mm²' })])));
+    expect(flat(text)).toContain('assumed: feeder, length; Would carry it: feeder of 50 mm²');
+  });
+
+  it('is printed as it is and within the margins, however it is named', async () => {
+    const hostile = '#panic() *x* $a$ <b> @c';
+    const long = 'Schaltschrankeinspeisungsklemmenkasten'.repeat(5);
+    const rows = [
+      row({ tieIn: { tag: long, name: hostile }, what: hostile, demand: long, has: long, said: long }),
+      ...Array.from({ length: 60 }, (_, i) => row({ what: `load ${i}` })),
+    ];
+    const pdf = await readPdf(print(page(rows), 'letter'));
+    expect(outside(pdf)).toEqual([]);
+    expect(flat(pdf.text)).toContain(hostile);
+    expect(pdf.text.replace(/\s+/g, '')).toContain(long);
+    expect(flat(pdf.text)).toContain('load 59');
+  });
+});
