@@ -3,11 +3,13 @@ import type { Command } from './command.ts';
 import { openCommand } from './open-command.ts';
 import { printCommand } from './print-command.ts';
 import { sheetCommand } from './sheet-command.ts';
+import { utilitiesCommand } from './utilities-command.ts';
 import { validateCommand } from './validate-command.ts';
 
 /** The commands, in the order in which the help lists them. */
 export const commands: readonly Command[] = [
   assessCommand,
+  utilitiesCommand,
   printCommand,
   sheetCommand,
   validateCommand,

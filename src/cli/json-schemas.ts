@@ -4,6 +4,7 @@ import { openedSchema } from './open-document.ts';
 import { printedSchema } from './print-document.ts';
 import { problemsSchema } from './problem-document.ts';
 import { sheetListSchema, sheetSchema } from './sheet-document.ts';
+import { utilitiesDocumentSchema } from './utilities-document.ts';
 import { validationSchema } from './validate-document.ts';
 
 /** What the commands print with `--json`, by the name of the file in docs/schema. */
@@ -14,6 +15,7 @@ export const documents = {
   'problems-1': problemsSchema,
   'sheet-1': sheetSchema,
   'sheets-1': sheetListSchema,
+  'utilities-1': utilitiesDocumentSchema,
   'validation-1': validationSchema,
 } as const;
 

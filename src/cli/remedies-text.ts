@@ -1,6 +1,7 @@
 import { placeText } from '../book/place-text.ts';
 import type { FloorAssessment, Remedy, RemedyChange } from '../floor/assessment.ts';
 import { formatNumber } from '../quantity/index.ts';
+import { nameOnFloor } from './finding-names.ts';
 import { figureName, type Told } from './told.ts';
 import { words } from './words.ts';
 
@@ -35,12 +36,12 @@ export const remediesText = (
       .toSorted((a, b) => rank(a) - rank(b));
   return [
     words.say('assess.remedies'),
-    ...floors.flatMap(({ floor, name, findings }) =>
-      findings
-        .filter(({ id }) => of(floor, id).length > 0)
+    ...floors.flatMap((one) =>
+      [...one.findings, ...one.utilities.findings]
+        .filter(({ id }) => of(one.floor, id).length > 0)
         .flatMap(({ id }) => [
-          `  ${name}, ${figureName(id)}`,
-          ...of(floor, id).map((one) => remedyText(one, told)),
+          `  ${one.name}, ${nameOnFloor(told.book, one, id)}`,
+          ...of(one.floor, id).map((each) => remedyText(each, told)),
         ]),
     ),
   ].join('\n');

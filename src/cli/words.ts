@@ -6,10 +6,12 @@ import { storeProblemText } from '../store/problems.text.ts';
 import { makeCatalogue, prefixed, sharedWords } from '../text/index.ts';
 import { commandsText } from './commands.text.ts';
 import { cliProblemText } from './problems.text.ts';
+import { utilitiesText } from './utilities.text.ts';
 
 /** Every word that the command line may say, but those of the sheets, which come with their sheet. */
 export const words = makeCatalogue([
   commandsText,
+  utilitiesText,
   ...sharedWords,
   quantityProblemText,
   prefixed('kind.', kindText),

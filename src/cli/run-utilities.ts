@@ -1,0 +1,38 @@
+import { bookUnits } from '../book/book-units.ts';
+import { assessBook } from '../floor/index.ts';
+import type { UnitSystem } from '../quantity/index.ts';
+import { askedInVain } from './asked-in-vain.ts';
+import type { Call, Ended } from './command.ts';
+import { headingOf, readBookFile } from './read-book-file.ts';
+import { remediesOf } from './remedies-of.ts';
+import { utilitiesDocument } from './utilities-document.ts';
+import { utilitiesText } from './utilities-text.ts';
+import type { World } from './world.ts';
+
+/** Prints what the utilities of each floor are asked and what they have. */
+export const runUtilities = async (call: Call, world: World): Promise<Ended> => {
+  const { operands, values, flags } = call;
+  const path = operands[0] ?? '-';
+  const file = await readBookFile(path, world);
+  if (!file.ok) return { problems: file.problems, heading: headingOf(path, file) };
+  const book = file.value;
+  const missing = askedInVain(book, path, call);
+  if (missing.length > 0) return { problems: missing };
+  const { format, floor } = values;
+  const whole = assessBook(book, format === undefined ? {} : { format });
+  const floors = whole.floors.filter((one) => floor === undefined || one.floor === floor);
+  const assessment = { ...whole, floors };
+  const remedies = flags.has('remedies')
+    ? remediesOf(book, floors, format, ({ utilities }) => utilities.findings)
+    : undefined;
+  if (flags.has('json')) {
+    world.out(`${JSON.stringify(utilitiesDocument(book, assessment, remedies), null, 2)}\n`);
+  } else {
+    const wishes = bookUnits(book, values.units as UnitSystem | undefined);
+    world.out(utilitiesText(assessment, remedies, { book, wishes, world }));
+  }
+  const isShort = floors.some(({ utilities }) =>
+    utilities.findings.some(({ verdict }) => verdict === 'short'),
+  );
+  return isShort ? 1 : 0;
+};
