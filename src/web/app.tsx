@@ -7,12 +7,15 @@ import { FloorsPage } from './floors/floors-page.tsx';
 import { GoContext, GoLink } from './shell/go-link.tsx';
 import { Notices } from './shell/notices.tsx';
 import { PageHead } from './shell/page-head.tsx';
-import { bookPageAddress, type Route, routeOf } from './shell/route.ts';
+import { bookPageAddress, type Route, routeOf, utilitiesAddress } from './shell/route.ts';
 import { usePage, usePageState } from './state/page-context.ts';
 
 // one writes a book now and then: the figures stand without waiting for it
 const BookPage = lazy(() => import('./book-page/book-page.tsx').then((m) => ({ default: m.BookPage })));
 
+const UtilitiesDoor = lazy(() =>
+  import('./utilities/utilities-door.tsx').then((m) => ({ default: m.UtilitiesDoor })),
+);
 const NewPage = lazy(() => import('./first-book/new-page.tsx').then((m) => ({ default: m.NewPage })));
 const ComparePage = lazy(() =>
   import('./compare/compare-page.tsx').then((m) => ({ default: m.ComparePage })),
@@ -69,6 +72,13 @@ const Shown = ({ route }: { readonly route: Route }): ReactElement => {
       </Suspense>
     );
   }
+  if (load === 'ready' && route.page === 'utilities') {
+    return (
+      <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
+        <UtilitiesDoor />
+      </Suspense>
+    );
+  }
   if (load === 'ready' && route.page === 'write') {
     return (
       <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
@@ -122,7 +132,7 @@ export const App = (): ReactElement => {
   const wanted =
     route.page === 'book'
       ? (route.id ?? '')
-      : route.page === 'write' || route.page === 'compare'
+      : route.page === 'write' || route.page === 'utilities' || route.page === 'compare'
         ? route.id
         : undefined;
   useEffect(() => {
@@ -135,9 +145,8 @@ export const App = (): ReactElement => {
     const title = route.page === 'new' ? say('first.head') : (shown?.about?.title ?? say('page.untitled'));
     document.title = say('page.title', { title });
   }, [say, shown, route.page]);
-  useEffect(() => {
-    if (route.page !== 'book') closeWorking(page);
-  }, [page, route.page]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another page, and what was open beside the last one is shut
+  useEffect(() => closeWorking(page), [page, route.page]);
   const home = id === '' ? '/' : `/books/${id}`;
   return (
     <GoContext value={go}>
@@ -151,6 +160,11 @@ export const App = (): ReactElement => {
           <GoLink to={home} current={route.page === 'book'}>
             {say('page.floors')}
           </GoLink>
+          {id !== '' && (
+            <GoLink to={utilitiesAddress(id)} current={route.page === 'utilities'}>
+              {say('page.utilities')}
+            </GoLink>
+          )}
           {id !== '' && (
             <GoLink to={bookPageAddress(id)} current={route.page === 'write'}>
               {say('write.nav')}

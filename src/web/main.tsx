@@ -9,6 +9,7 @@ import './style/book.css';
 import './style/ask.css';
 import './style/new-book.css';
 import './style/compare.css';
+import './style/utilities.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { makeClient } from '../server/client.ts';
@@ -18,6 +19,7 @@ import { openFirst } from './commands/open-first.ts';
 import { saveEdits } from './commands/save-edits.ts';
 import { followNewest } from './commands/settle-conflict.ts';
 import { FaultDoor } from './shell/fault-door.tsx';
+import { routeOf } from './shell/route.ts';
 import { compareInWorker } from './state/compare-in-worker.ts';
 import { keepInBrowser } from './state/kept-edits.ts';
 import { keepNotes } from './state/kept-notes.ts';
@@ -63,7 +65,10 @@ const start = async (): Promise<void> => {
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') void followNewest(page);
   });
-  openFirst(page, window.matchMedia('(min-width: 1081px)').matches);
+  const { pathname, search } = window.location;
+  if (routeOf(pathname, search).page === 'book') {
+    openFirst(page, window.matchMedia('(min-width: 1081px)').matches);
+  }
   const host = document.getElementById('page');
   if (host === null) return;
   createRoot(host).render(

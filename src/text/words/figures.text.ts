@@ -47,6 +47,8 @@ export const verdictWords: Bundle = {
     'verdict.carries': 'carries',
     'verdict.short': 'short',
     'verdict.unknown': 'not known',
+    'verdict.nothing.carries': 'some is left',
+    'verdict.nothing.short': 'nothing is left',
     'verdict.least.carries': 'carries {demand}',
     'verdict.least.short': 'short of {demand}',
     'verdict.most.carries': 'within {demand}',

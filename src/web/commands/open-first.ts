@@ -1,5 +1,21 @@
 import type { Page } from '../state/page.ts';
 
+/** Milliseconds in which the browser paints the figures. */
+const pause = 150;
+
+const open = (page: Page): void => {
+  const state = page.state.get();
+  if (state.opened !== undefined || state.assessment === undefined) return;
+  const floor = state.assessment.floors.find(({ floor: tag }) => tag === state.facing[0]);
+  const causes = floor?.findings.filter(({ have }) => have.working !== undefined) ?? [];
+  const finding =
+    causes.find(({ id, verdict }) => verdict === 'short' && !id.endsWith('Rate')) ??
+    causes.find(({ verdict }) => verdict === 'short') ??
+    causes[0];
+  if (floor === undefined || finding === undefined) return;
+  page.state.set({ ...state, opened: { floor: floor.floor, id: finding.id, unasked: true } });
+};
+
 /**
  * Where there is room beside the figures, opens what is short on the left floor as soon as the book is there:
  * the first thing that one would press anyway.
@@ -7,17 +23,10 @@ import type { Page } from '../state/page.ts';
 export const openFirst = (page: Page, room: boolean): void => {
   if (!room) return;
   const stop = page.state.subscribe(() => {
-    const state = page.state.get();
-    if (state.load !== 'ready' || state.assessment === undefined || state.facing[0] === undefined) return;
+    const { load, assessment, facing } = page.state.get();
+    if (load !== 'ready' || assessment === undefined || facing[0] === undefined) return;
     stop();
-    if (state.opened !== undefined) return;
-    const floor = state.assessment.floors.find(({ floor: tag }) => tag === state.facing[0]);
-    const causes = floor?.findings.filter(({ have }) => have.working !== undefined) ?? [];
-    const finding =
-      causes.find(({ id, verdict }) => verdict === 'short' && !id.endsWith('Rate')) ??
-      causes.find(({ verdict }) => verdict === 'short') ??
-      causes[0];
-    if (floor === undefined || finding === undefined) return;
-    page.state.set({ ...state, opened: { floor: floor.floor, id: finding.id, unasked: true } });
+    // the figures stand first: the sheets and their formulas come when they do
+    page.later(() => open(page), pause);
   });
 };

@@ -1,17 +1,47 @@
 import type { Finding } from '../../floor/assessment.ts';
 import { tellingDigits } from '../../floor/telling-digits.ts';
-import type { ShowOptions, Words } from '../words/words.ts';
+import type { UtilityFinding } from '../../floor/utilities/utility-finding.ts';
+import type { Kind } from '../../quantity/index.ts';
+import { utilityName } from '../../text/words/utility-name.ts';
+import type { Shown, ShowOptions, Words } from '../words/words.ts';
+
+/** A finding of the spine or of the utilities. */
+export type AnyFinding = Finding & Partial<Pick<UtilityFinding, 'question' | 'said' | 'gap' | 'refusals'>>;
+
+/** A value of a finding; a share is said in per cent. */
+export const findingQuantity = (words: Words, value: number, kind: Kind, show: ShowOptions): Shown =>
+  words.quantity(value, kind, kind === 'ratio' ? { ...show, unit: '%' } : show);
 
 /** "short of 0.21 bar", "within 1.6 m/s", "not known, asks 0.21 bar": never by colour or shape alone. */
-export const verdictText = (words: Words, finding: Finding, show: ShowOptions): string => {
-  const { demand, have, sense, verdict } = finding;
+export const verdictText = (words: Words, finding: AnyFinding, show: ShowOptions): string => {
+  const { demand, have, sense, verdict, said } = finding;
+  if (said !== undefined) {
+    // words against words: a purity class, an earthing system
+    if (said.demand === undefined) return words.say(`verdict.${verdict}`);
+    return words.say(verdict === 'unknown' ? 'verdict.unknown.demand' : `verdict.least.${verdict}`, {
+      demand: said.demand,
+    });
+  }
   if (demand.value === undefined) return words.say('verdict.unknown.none');
-  const asked = words.quantity(demand.value, demand.kind, { digits: tellingDigits(finding), ...show }).text;
-  if (verdict !== 'unknown') return words.say(`verdict.${sense}.${verdict}`, { demand: asked });
+  const asked = findingQuantity(words, demand.value, demand.kind, {
+    digits: tellingDigits(finding),
+    ...show,
+  }).text;
+  if (verdict !== 'unknown') {
+    const nothing = demand.value === 0 && sense === 'least';
+    return words.say(nothing ? `verdict.nothing.${verdict}` : `verdict.${sense}.${verdict}`, {
+      demand: asked,
+    });
+  }
   if (have.value === undefined) return words.say('verdict.unknown.demand', { demand: asked });
   return words.say(sense === 'most' ? 'verdict.straddles.most' : 'verdict.straddles', { demand: asked });
 };
 
-/** The name of a figure or finding; an id without words is shown as it is. */
-export const figureName = (words: Words, id: string): string =>
-  words.has(`figure.${id}`) ? words.say(`figure.${id}`) : id;
+/** The name of a figure or finding; one of a utility stands before its thing: `airPressure AIR-1`. */
+export const figureName = (words: Words, id: string): string => {
+  if (words.has(`figure.${id}`)) return words.say(`figure.${id}`);
+  const [question = '', ...rest] = id.split(' ');
+  const of = rest.length === 0 ? undefined : rest.join(' ');
+  const key = ['utility.question', 'utility.figure'].find((each) => words.has(`${each}.${question}`));
+  return key === undefined ? id : utilityName(words.say, `${key}.${question}`, of);
+};

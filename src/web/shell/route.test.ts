@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { bookPageAddress, compareAddress, routeOf, sheetAddress } from './route.ts';
+import { bookPageAddress, compareAddress, routeOf, sheetAddress, utilitiesAddress } from './route.ts';
 
 describe('an address', () => {
   it('without a path is the newest book', () => {
@@ -20,6 +20,7 @@ describe('an address', () => {
     expect(routeOf(path ?? '', `?${query}`)).toEqual({ page: 'sheet', sheet: 'water/pipe-loss', inputs });
   });
   it('of a new book says whether the short form is asked for', () => {
+    expect(routeOf(utilitiesAddress('flagon line'), '')).toEqual({ page: 'utilities', id: 'flagon line' });
     expect(routeOf('/new', '')).toEqual({ page: 'new', form: false });
     expect(routeOf('/new', '?from=form')).toEqual({ page: 'new', form: true });
   });

@@ -2,6 +2,8 @@ export type Route =
   | { readonly page: 'book'; readonly id?: string }
   /** Where a book is written, part by part; `at` is the path of the part. */
   | { readonly page: 'write'; readonly id: string; readonly at?: string }
+  /** What the line asks of each utility and what its floors have. */
+  | { readonly page: 'utilities'; readonly id: string }
   /** Where a book begins; `form` is the short form. */
   | { readonly page: 'new'; readonly form: boolean }
   /** Two revisions facing each other; `trial` is the book with the remedy that is on trial. */
@@ -30,6 +32,9 @@ export const routeOf = (pathname: string, search: string): Route => {
   if (steps[0] === 'books' && steps[1] !== undefined && steps[2] === 'book' && steps.length === 3) {
     const at = new URLSearchParams(search).get('at');
     return { page: 'write', id: steps[1], ...(at === null ? {} : { at }) };
+  }
+  if (steps[0] === 'books' && steps[1] !== undefined && steps[2] === 'utilities' && steps.length === 3) {
+    return { page: 'utilities', id: steps[1] };
   }
   if (steps[0] === 'books' && steps[1] !== undefined && steps[2] === 'compare' && steps.length === 3) {
     const query = new URLSearchParams(search);
@@ -62,6 +67,9 @@ export const sheetAddress = (sheet: string, inputs: Readonly<Record<string, stri
 /** The address at which a part of a book is written. */
 export const bookPageAddress = (id: string, at?: string): string =>
   `/books/${encodeURIComponent(id)}/book${at === undefined ? '' : `?at=${at}`}`;
+
+/** The address of what the line asks of the utilities of its floors. */
+export const utilitiesAddress = (id: string): string => `/books/${encodeURIComponent(id)}/utilities`;
 
 /** The address at which two revisions of a book face each other; none named are the newest and the one before. */
 export const compareAddress = (

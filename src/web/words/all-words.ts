@@ -1,9 +1,7 @@
 import { bookProblemText } from '../../book/index.ts';
 import { kindText, quantityProblemText } from '../../quantity/index.ts';
 import { sheetProblemText } from '../../sheets/problems.text.ts';
-import { rateEntries } from '../../sheets/rate/entries.ts';
 import type { SheetEntry } from '../../sheets/sheet-entry.ts';
-import { waterEntries } from '../../sheets/water/entries.ts';
 import {
   type Catalogue,
   fieldWords,
@@ -19,13 +17,11 @@ import { floorsWords } from './floors.text.ts';
 import { newBookWords } from './new-book.text.ts';
 import { pageWords } from './page.text.ts';
 import { schemaWords } from './schema-words.ts';
+import { utilitiesPageWords } from './utilities-page.text.ts';
 import { workingWords } from './working.text.ts';
 
-/** Sheets that a figure of a floor opens; the words of the others come with the page of sheets. */
-export const floorSheets: readonly SheetEntry[] = [...waterEntries, ...rateEntries];
-
-/** Every word that the pages may say, with those of some sheets. */
-export const allWords = (sheets: readonly SheetEntry[] = floorSheets): Catalogue =>
+/** Every word that the pages may say; those of the sheets come later, with the sheets. */
+export const allWords = (sheets: readonly SheetEntry[] = []): Catalogue =>
   makeCatalogue([
     ...sharedWords,
     quantityProblemText,
@@ -39,6 +35,7 @@ export const allWords = (sheets: readonly SheetEntry[] = floorSheets): Catalogue
     newBookWords,
     compareWords,
     floorsWords,
+    utilitiesPageWords,
     workingWords,
     askWords,
     ...sheets.flatMap(({ sheet, text }) => [

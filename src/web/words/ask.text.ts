@@ -75,6 +75,32 @@ export const askWords: Bundle = {
     'remedies.sort': 'Order of the remedies',
     'remedies.sort.none': 'as found',
     'remedies.sort.by': 'by {name}',
+    'ask.how.airRegulator': 'gauge behind the regulator while the line moves.',
+    'ask.how.compressorPlate':
+      'nameplate of the compressor; watch its gauge through one load and one pause for cut in and cut out.',
+    'ask.how.dryerPlate': 'nameplate of the dryer, and a thermometer on its inlet.',
+    'ask.how.airColdest':
+      'walk the way of the air pipe; thermometer at its coldest place, in the coldest month.',
+    'ask.how.airQuality': 'last test of the air, or the plates of its filters and dryer.',
+    'ask.how.airPiece': 'walk the air pipe from the receiver to the drop and write down each piece.',
+    'ask.how.airRoom': 'plates in the room of the compressor; what the others draw, from whoever runs it.',
+    'ask.how.cylinder': 'data sheet of the cylinder, its valve and its tube.',
+    'ask.how.motorPlate': 'nameplate of the motor or heater.',
+    'ask.how.feeder': 'size off the sheath of the cable; walk its length from panel to line.',
+    'ask.how.voltages':
+      'three voltages from line to line, everything running; a licensed electrician takes them.',
+    'ask.how.panelPlate':
+      'plates of transformer, panel and protection; the fault current from the supplier of the power.',
+    'ask.how.earthing': 'which earthing system the panel is fed by.',
+    'ask.how.siteWater':
+      'flow and pressure at the tie-in with others drawing; the quality from the last analysis.',
+    'ask.how.siteHeat': 'plate of the boiler or heater, and what is free for the line.',
+    'ask.how.siteDrain':
+      'bore and fall of the drain; what may go into it, from whoever takes the waste water.',
+    'ask.how.siteRoom':
+      'tape through room, doors and the way in; thermometer; the slab from the drawing of the building.',
+    'ask.how.bath':
+      'bath by bath: temperature, strength, flow and how long a bottle stays, from the machine.',
     'ask.how.other': 'read it at the place, or off its drawing.',
   },
 };

@@ -9,6 +9,7 @@ export const pageWords: Bundle = {
     'page.skip': 'To the figures',
     'page.nav': 'Pages',
     'page.floors': 'Floors',
+    'page.utilities': 'Utilities',
     'page.sheets': 'Sheets',
     'page.fromTo': '{builder} to {customer}',
     'page.revision': 'revision {number}',

@@ -9,6 +9,8 @@ export const workingWords: Bundle = {
     'working.trail': 'The way here',
     'working.none': 'Press a figure to see how it came about.',
     'working.noWorking': 'This figure has no working yet, because something it needs is not known.',
+    'working.words': 'Words are held against words here: no formula stands behind it.',
+    'working.loading': 'Fetching the sheets.',
     'working.formula': 'Formula',
     'working.inputs': 'What goes in',
     'working.outputs': 'What comes out',

@@ -1,14 +1,22 @@
-import type { Figure, Finding, FloorAssessment, Working } from '../../floor/assessment.ts';
+import type { Figure, FloorAssessment, Working } from '../../floor/assessment.ts';
+import type { UtilityFigure } from '../../floor/utilities/utility-finding.ts';
+import type { AnyFinding } from '../floors/verdict-text.ts';
 import type { Opened } from '../state/page-state.ts';
 
 /** What the panel has before it: the floor, and as far as there is one the finding, the figure, the working. */
 export interface OpenedFigure {
   readonly floor: FloorAssessment;
   readonly id?: string;
-  readonly finding?: Finding;
+  readonly finding?: AnyFinding;
   readonly figure?: Figure;
+  /** A figure of a utility, with what must be known with it. */
+  readonly drawn?: UtilityFigure;
   readonly working?: Working;
 }
+
+/** The name under which a figure of a utility is opened: with the thing that it is about. */
+export const drawnId = ({ id, of }: Pick<UtilityFigure, 'id' | 'of'>): string =>
+  of === undefined ? id : `${id} ${of}`;
 
 /** Looks up what is opened in the assessment of this moment; it may have gone since. */
 export const openedFigure = (
@@ -18,15 +26,24 @@ export const openedFigure = (
   const floor = floors.find((one) => one.floor === opened?.floor);
   if (opened === undefined || floor === undefined) return undefined;
   const { id } = opened;
-  const finding = id === undefined ? undefined : floor.findings.find((one) => one.id === id);
-  const figure = finding?.have ?? (id === undefined ? undefined : floor.figures[id]);
-  const index = opened.working ?? figure?.working;
+  const findings: readonly AnyFinding[] = [...floor.findings, ...floor.utilities.findings];
+  const finding = id === undefined ? undefined : findings.find((one) => one.id === id);
+  const own = finding?.have ?? (id === undefined ? undefined : floor.figures[id]);
+  const drawn =
+    own !== undefined || id === undefined
+      ? undefined
+      : floor.utilities.figures.find((one) => drawnId(one) === id);
+  const figure = own ?? drawn?.figure;
+  // where what is there is written and not worked out, what is asked may be
+  const index =
+    opened.working ?? figure?.working ?? (drawn === undefined ? finding?.demand.working : undefined);
   const working = index === undefined ? undefined : floor.workings[index];
   return {
     floor,
     ...(id === undefined ? {} : { id }),
     ...(finding === undefined ? {} : { finding }),
     ...(figure === undefined ? {} : { figure }),
+    ...(drawn === undefined ? {} : { drawn }),
     ...(working === undefined ? {} : { working }),
   };
 };

@@ -1,17 +1,23 @@
-import { type ReactElement, useEffect, useRef } from 'react';
+import { lazy, type ReactElement, Suspense, useEffect, useRef } from 'react';
 import { AskNext } from '../ask/ask-next.tsx';
 import { closeWorking, followOrigin, goBackTo } from '../commands/open-working.ts';
 import { floorClass } from '../floors/floor-class.ts';
-import { figureName, verdictText } from '../floors/verdict-text.ts';
-import { sheetById } from '../sheets/sheet-by-id.ts';
+import { figureName, findingQuantity, verdictText } from '../floors/verdict-text.ts';
+import { useFindSheet } from '../sheets/sheet-context.ts';
 import { usePage, usePageState } from '../state/page-context.ts';
 import type { Opened } from '../state/page-state.ts';
+import { marginText } from '../utilities/margin-text.ts';
+import { BookValue } from './book-value.tsx';
 import type { OpenedFigure } from './opened-figure.ts';
 import { openedFigure } from './opened-figure.ts';
 import { Remedies } from './remedies.tsx';
+import { UtilityWords } from './utility-words.tsx';
 import { WidthCauses } from './width-causes.tsx';
 import { IntervalText, WorkingBody } from './working-body.tsx';
 import { OpenPlaces } from './working-inputs.tsx';
+
+// the sheets and their words weigh more than the rest of the page
+const WholeWords = lazy(() => import('../sheets/whole-words.tsx').then((m) => ({ default: m.WholeWords })));
 
 const useTitle = (): ((opened: Opened) => string) => {
   const { words } = usePage();
@@ -53,20 +59,21 @@ const Measure = ({ at }: { readonly at: OpenedFigure }): ReactElement | null => 
   const text = (value: number | undefined, kind = figure.kind) =>
     value === undefined
       ? words.say('verdict.unknown')
-      : words.quantity(value, kind, { units, book: shown, bottles: true }).text;
+      : findingQuantity(words, value, kind, { units, book: shown, bottles: true }).text;
   const demand = at.finding?.demand;
-  const margin = at.finding?.margin;
-  const percent = words.percent(Math.abs(margin ?? 0));
+  const said = at.finding?.said ?? (at.drawn?.said === undefined ? undefined : { have: at.drawn.said });
+  const margin = at.finding === undefined ? undefined : marginText(words, at.finding, { units, book: shown });
   return (
     <p className="measure">
       <span>
-        {words.say('working.has')} <b>{text(figure.value)}</b>
+        {words.say('working.has')}{' '}
+        <b>{said === undefined ? text(figure.value) : (said.have ?? text(undefined))}</b>
       </span>
-      {demand !== undefined && (
+      {demand !== undefined && (said === undefined || said.demand !== undefined) && (
         <span>
           {words.say('working.asked')}{' '}
           {demand.working === undefined ? (
-            <b>{text(demand.value, demand.kind)}</b>
+            <b>{said?.demand ?? text(demand.value, demand.kind)}</b>
           ) : (
             <button
               type="button"
@@ -85,13 +92,7 @@ const Measure = ({ at }: { readonly at: OpenedFigure }): ReactElement | null => 
             : verdictText(words, at.finding, { units, book: shown })}
         </span>
       )}
-      {margin !== undefined && at.finding?.verdict !== 'unknown' && (
-        <span className="quiet">
-          {words.say(margin >= 0 ? 'working.margin.over' : `working.margin.under.${at.finding?.sense}`, {
-            percent,
-          })}
-        </span>
-      )}
+      {margin !== undefined && <span className="quiet">{margin}</span>}
       {figure.low !== undefined && figure.high !== undefined && figure.high > figure.low && (
         <span className="quiet">
           <IntervalText low={figure.low} high={figure.high} kind={figure.kind} />
@@ -115,7 +116,8 @@ const PanelContent = ({
   const { shown } = usePageState();
   const { say } = page.words;
   const title = useTitle();
-  const sheet = at.working === undefined ? undefined : sheetById(at.working.sheet);
+  const findSheet = useFindSheet();
+  const sheet = at.working === undefined ? undefined : findSheet(at.working.sheet);
   const figure = at.finding?.have ?? at.figure;
   const direct = opened.working === undefined;
   return (
@@ -131,11 +133,16 @@ const PanelContent = ({
         {at.floor.name}
       </span>
       {direct && <Measure at={at} />}
+      {direct && figure?.path !== undefined && (
+        <BookValue path={figure.path} worked={at.working !== undefined} />
+      )}
       <div className="panel-columns">
         {at.working !== undefined && sheet !== undefined ? (
           <WorkingBody floor={at.floor} working={at.working} sheet={sheet} />
         ) : (
-          <p className="quiet">{say('working.noWorking')}</p>
+          <p className="quiet">
+            {say(at.finding?.said === undefined ? 'working.noWorking' : 'working.words')}
+          </p>
         )}
         <div>
           {direct && figure !== undefined && (
@@ -153,6 +160,7 @@ const PanelContent = ({
                 {page.words.note(note)}
               </p>
             ))}
+          {direct && <UtilityWords at={at} />}
           {direct && at.id !== undefined && cautioned.has(at.id) && (
             <p className="small quiet">{say('caution.pressure')}</p>
           )}
@@ -199,7 +207,11 @@ export const WorkingPanel = (): ReactElement => {
         {at === undefined || opened === undefined ? (
           <p className="quiet">{page.words.say('working.none')}</p>
         ) : (
-          <PanelContent at={at} opened={opened} />
+          <Suspense fallback={<p className="quiet">{page.words.say('working.loading')}</p>}>
+            <WholeWords>
+              <PanelContent at={at} opened={opened} />
+            </WholeWords>
+          </Suspense>
         )}
       </div>
     </aside>
