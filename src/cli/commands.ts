@@ -1,7 +1,9 @@
+import { answersCommand } from './answers-command.ts';
 import { assessCommand } from './assess-command.ts';
 import type { Command } from './command.ts';
 import { openCommand } from './open-command.ts';
 import { printCommand } from './print-command.ts';
+import { questionsCommand } from './questions-command.ts';
 import { sheetCommand } from './sheet-command.ts';
 import { utilitiesCommand } from './utilities-command.ts';
 import { validateCommand } from './validate-command.ts';
@@ -10,6 +12,8 @@ import { validateCommand } from './validate-command.ts';
 export const commands: readonly Command[] = [
   assessCommand,
   utilitiesCommand,
+  questionsCommand,
+  answersCommand,
   printCommand,
   sheetCommand,
   validateCommand,

@@ -1,18 +1,22 @@
 import * as z from 'zod';
+import { answersSchema } from './answers-document.ts';
 import { assessmentSchema } from './assess-document.ts';
 import { openedSchema } from './open-document.ts';
 import { printedSchema } from './print-document.ts';
 import { problemsSchema } from './problem-document.ts';
+import { questionsSchema } from './questions-document.ts';
 import { sheetListSchema, sheetSchema } from './sheet-document.ts';
 import { utilitiesDocumentSchema } from './utilities-document.ts';
 import { validationSchema } from './validate-document.ts';
 
 /** What the commands print with `--json`, by the name of the file in docs/schema. */
 export const documents = {
+  'answers-1': answersSchema,
   'assessment-1': assessmentSchema,
   'open-1': openedSchema,
   'paper-1': printedSchema,
   'problems-1': problemsSchema,
+  'questions-1': questionsSchema,
   'sheet-1': sheetSchema,
   'sheets-1': sheetListSchema,
   'utilities-1': utilitiesDocumentSchema,

@@ -21,6 +21,10 @@ export const cliProblemText: { readonly en: Readonly<Record<CliProblemCode, stri
     CLI_FILE_EMPTY: '{path} is empty. Expected: {allowed}.',
     CLI_FOLDER_ABSENT: 'The folder of {path} does not exist.',
     CLI_FILE_NOT_WRITTEN: '{path} could not be written: {given}.',
+    CLI_INPUT_TWICE: 'Standard input can be read once only: give the book or the sheet as a file.',
+    CLI_WRITE_NOWHERE:
+      'A book from standard input has no file to be written into. Give its file, or leave out --write.',
+    CLI_NOTHING_TAKEN: 'Nothing was taken from the sheet, so {path} was not changed.',
     CLI_SHEET_UNKNOWN: 'There is no sheet {given}. "twinfloor sheet" lists them.',
     CLI_SHEET_NEAREST: 'There is no sheet {given}. Did you mean {nearest}? "twinfloor sheet" lists them.',
     CLI_SHEET_PAIR:

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { open, rename, rm, stat, writeFile } from 'node:fs/promises';
+import { open, realpath, rename, rm, stat } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import process from 'node:process';
 import { accept, type Result, refuse } from '../quantity/problem.ts';
@@ -55,10 +55,24 @@ const readBytes = async (path: string, cwd: string, most: number): Promise<Resul
 
 /** Written beside its place and put there in one step: a disk that is full leaves the former file as it was. */
 const writeBytes = async (path: string, cwd: string, bytes: Uint8Array): Promise<Result<string>> => {
-  const whole = resolve(cwd, path);
+  const asked = resolve(cwd, path);
+  // a link stays one: what it points to is written
+  const whole = await realpath(asked).catch(() => asked);
   const making = `${whole}.${process.pid}.part`;
   try {
-    await writeFile(making, bytes);
+    const mode = await stat(whole).then(
+      (found) => found.mode,
+      () => undefined,
+    );
+    const file = await open(making, 'w');
+    try {
+      if (mode !== undefined) await file.chmod(mode);
+      await file.writeFile(bytes);
+      // on the disk before it takes the place of the former one, or a cut of power could leave neither
+      await file.sync();
+    } finally {
+      await file.close();
+    }
     await rename(making, whole);
     return accept(whole);
   } catch (cause) {

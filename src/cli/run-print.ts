@@ -19,6 +19,7 @@ import { toHex } from '../record/hex.ts';
 import { sha256 } from '../record/sha256.ts';
 import { askedInVain } from './asked-in-vain.ts';
 import type { Call, Ended } from './command.ts';
+import { floorToPrepare } from './floor-to-prepare.ts';
 import type { printedSchema } from './print-document.ts';
 import { cliProblem } from './problems.ts';
 import { bookOf, headingOf } from './read-book-file.ts';
@@ -48,13 +49,6 @@ const wrongOptions = ({ values: { date, out } }: Call): readonly Problem[] => [
 
 const nameFor = (book: string, paper: string): string =>
   `${book === '-' ? 'book' : basename(book).replace(/\.json$/i, '')}-${paper}.pdf`;
-
-/** The floor to prepare: the one that was asked for, else where the line is bound for. */
-const floorToPrepare = (book: Book, asked: string | undefined): string => {
-  const floors = book.floors ?? [];
-  const bound = floors.find(({ role }) => role === 'bound for') ?? floors.at(-1);
-  return asked ?? bound?.tag ?? '';
-};
 
 /** The paper that was asked for, with the floors that are on it. */
 const made = (book: Book, { values }: Call, options: PaperOptions) => {

@@ -1,22 +1,29 @@
 import { bookProblemText } from '../book/problems.text.ts';
+import { answerProblemText, questionSheetWords } from '../floor/questions/questions.text.ts';
 import { kindText } from '../quantity/kinds.text.ts';
 import { quantityProblemText } from '../quantity/problems.text.ts';
 import { sheetProblemText } from '../sheets/problems.text.ts';
 import { storeProblemText } from '../store/problems.text.ts';
+import { tableProblemText } from '../table/problems.text.ts';
 import { makeCatalogue, prefixed, sharedWords } from '../text/index.ts';
 import { commandsText } from './commands.text.ts';
 import { cliProblemText } from './problems.text.ts';
+import { questionsText } from './questions.text.ts';
 import { utilitiesText } from './utilities.text.ts';
 
 /** Every word that the command line may say, but those of the sheets, which come with their sheet. */
 export const words = makeCatalogue([
   commandsText,
   utilitiesText,
+  questionsText,
+  questionSheetWords,
   ...sharedWords,
   quantityProblemText,
   prefixed('kind.', kindText),
   bookProblemText,
   storeProblemText,
   sheetProblemText,
+  tableProblemText,
+  answerProblemText,
   cliProblemText,
 ]);

@@ -1,14 +1,4 @@
-import { formFor } from '../../book/form.ts';
-import {
-  type Book,
-  type Form,
-  fieldAt,
-  fieldsAt,
-  pointerOf,
-  stepsOf,
-  tagsOf,
-  valueAt,
-} from '../../book/index.ts';
+import { type Book, type Form, fieldAt, pointerOf, stepsOf, tagsOf, valueAt } from '../../book/index.ts';
 
 /** What the answer to a question is; a part takes more than one answer and is filled in on the page. */
 export type Takes = 'quantity' | 'choice' | 'claim' | 'number' | 'text' | 'part';
@@ -93,20 +83,4 @@ export const answerablePlaces = (book: Book, path: string): readonly string[] =>
     places = inside(form, path);
   }
   return places.length === 0 || places.length > mostPlaces ? [path] : places;
-};
-
-/**
- * Whether a place has a meaning in this book: the tank of a town main has none, and what lies inside a thing of which
- * the kind is not known yet is asked once it is.
- */
-export const belongsTo = (book: Book, path: string): boolean => {
-  const steps = stepsOf(path);
-  return steps.every((step, depth) => {
-    const above = pointerOf(steps.slice(0, depth));
-    return fieldsAt(above).every((form) => {
-      if (form.is !== 'choice' || step === form.by) return true;
-      const own = formFor(form, valueAt(book, above));
-      return own?.is === 'part' && own.fields.has(step);
-    });
-  });
 };

@@ -4,6 +4,7 @@ export type {
   AnswerNotUnderstood,
   AnswersRead,
   EmptyAnswer,
+  Reported,
   TakenAnswer,
 } from './answers-read.ts';
 export { questionTab } from './find-columns.ts';
@@ -12,6 +13,7 @@ export { type Answerer, type OpenQuestion, openQuestions } from './open-question
 export { type PlaceBehind, placesBehind, type Waits } from './places-behind.ts';
 export { type AnswerProblemCode, answerProblems } from './problems.ts';
 export { type QuestionTableOptions, questionTable } from './question-table.ts';
+export { questionText } from './question-text.ts';
 export { answerProblemText, questionSheetWords } from './questions.text.ts';
 export { type ReadAnswersOptions, readAnswers } from './read-answers.ts';
 export type { SheetWords } from './sheet-words.ts';

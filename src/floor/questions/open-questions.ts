@@ -1,10 +1,11 @@
 import { bookUnits } from '../../book/book-units.ts';
 import { type Book, kindAt, valueAt } from '../../book/index.ts';
+import { placeAt } from '../../book/place-at.ts';
 import { readEntry } from '../../quantity/read-entry.ts';
 import type { Assessment, FloorAssessment } from '../assessment.ts';
 import type { Figure, Finding } from '../finding.ts';
 import type { Refusal, Utility } from '../utilities/utility-finding.ts';
-import { answerablePlaces, belongsTo, type Takes, takenAt } from './answerable-places.ts';
+import { answerablePlaces, type Takes, takenAt } from './answerable-places.ts';
 import type { FloorQuestion } from './floor-question.ts';
 import { placesBehind, type Waits } from './places-behind.ts';
 
@@ -131,7 +132,8 @@ export const openQuestions = (
     const missing = figure.missing.map((path) => [path, 'missing'] as const);
     const refused = refusals.flatMap((each) => each.places.map((path) => [path, 'refused'] as const));
     for (const [path, why] of [...missing, ...refused]) {
-      if (!belongsTo(book, path)) continue;
+      // the tank of a town main is not asked for, nor the inside of a thing before it is known what it is
+      if (placeAt(book, path) === undefined) continue;
       for (const each of answerablePlaces(book, path)) at(each, why, utility).figures.add(id);
     }
     assumed(figure, utility);
