@@ -26,6 +26,8 @@ export interface BookReader {
   /** The full reading, for its ends and its standing. */
   readonly reading: (path: string, kind: Kind) => Reading<Kind> | undefined;
   readonly account: Account;
+  /** Places that this variation has at another value. */
+  readonly changes: ReadonlyMap<string, number>;
   /** Costly results that hold for this book whatever is varied, by a key that says all that they rest on. */
   readonly found: Map<string, unknown>;
   /** The same book with an account of its own. */
@@ -72,6 +74,7 @@ const readerOver = (
     assume,
     miss,
     account,
+    changes,
     found: read.found,
     numberOr: (path, kind, assumed) => {
       const found = number(path, kind);

@@ -50,6 +50,19 @@ const stated: readonly Rule[] = [
   { at: /\/power\/feeder\/length$/, spread: { share: 0.1 } },
   { at: /\/power\/voltage$/, spread: { share: 0.02 } },
   { at: /\/power\/faultCurrent$/, spread: { share: 0.2 } },
+  // water over a year, and what a plumber says of a tie-in point
+  { at: /\/water\/temperature$/, spread: { width: 3 } },
+  { at: /\/water\/hot\/temperature$/, spread: { width: 3 } },
+  { at: /\/water\/((hot\/)?(pressure|flow)|backflowLoss)$/, spread: { share: 0.1 } },
+  { at: /\/water\/run\/\d+\/length$/, spread: { share: 0.15 } },
+  { at: /\/water\/(hardness|conductivity)$/, spread: { share: 0.1 } },
+  { at: /\/heat\/(steam\/(pressure|flow)|hotWater\/flow)$/, spread: { share: 0.1 } },
+  // drains whose fall nobody levelled
+  { at: /\/drains\/(outlets\/\d+\/)?(flow|fall)$/, spread: { share: 0.1 } },
+  // a door measured with a tape, a room paced out
+  { at: /\/room\/route\/\d+\/(width|widthAfter|height)$/, spread: { width: 0.02 } },
+  { at: /\/room\/(ceiling|length|width)$/, spread: { width: 0.05 } },
+  { at: /\/room\/slab\/(bearing|point)$/, spread: { share: 0.1 } },
 ];
 
 /** Half widths of what the program had to assume: wide, since nobody said anything. */

@@ -7,7 +7,8 @@ import { type Cause, causesOf, type GapSum, type Interval, type Move, nothing } 
 import { type FloorInputs, readFloor } from './read-floor.ts';
 import { readLimits } from './read-limits.ts';
 import { type FloorModel, type FloorSolution, solveFill, solveFloor } from './solve-floor.ts';
-import { uncertainPlaces } from './uncertain-places.ts';
+import { type Doubt, type UncertainPlace, uncertainPlaces } from './uncertain-places.ts';
+import { delayPlace } from './utilities/air/index-delay.ts';
 
 export interface Intervals {
   readonly figures: { readonly [K in FigureId]?: Interval };
@@ -101,6 +102,32 @@ const baseOf = ({ reader, floor, format, inputs, solution, values, timeLeft }: S
   };
 };
 
+/** An uncertain place, or several that act through one number and are moved as one. */
+interface Uncertain extends UncertainPlace {
+  /** The places behind it with their parts of the move; their squares add up to one. */
+  readonly shares?: readonly { readonly path: string; readonly doubt: Doubt; readonly share: number }[];
+}
+
+/** Everything uncertain in the air moves the line through the time that its cylinders take: moved as one. */
+const delayAsOne = ({ inputs }: SolvedFloor): Uncertain | undefined => {
+  const { added, places } = inputs.timesRead.delay;
+  const moved = places
+    .map(({ path, doubt, ends }) => ({
+      path,
+      doubt,
+      move: Math.max(...ends.map((end) => Math.abs(end - added))),
+    }))
+    .filter(({ move }) => move > 0);
+  const whole = Math.hypot(...moved.map(({ move }) => move));
+  if (!(whole > 0)) return undefined;
+  return {
+    path: delayPlace({ floor: inputs.floorNumber, formatPath: inputs.formatPath }),
+    doubt: 'given',
+    ends: [added + whole, added - whole],
+    shares: moved.map(({ path, doubt, move }) => ({ path, doubt, share: move / whole })),
+  };
+};
+
 /**
  * 95 % intervals of a floor's figures and of the gaps of its findings.
  *
@@ -121,7 +148,8 @@ export const intervalsOf = (solved: SolvedFloor): Intervals => {
     inputs.forLine.account,
     inputs.forAgreement.account,
   ]);
-  if (uncertain.length === 0) return { figures: {}, gaps: {} };
+  const delay = delayAsOne(solved);
+  if (uncertain.length === 0 && delay === undefined) return { figures: {}, gaps: {} };
   const base = baseOf(solved);
   const ids = Object.keys(values) as FigureId[];
   const gapsBefore = findingSpecs.flatMap((spec) => {
@@ -131,7 +159,8 @@ export const intervalsOf = (solved: SolvedFloor): Intervals => {
       ? []
       : [{ id: spec.id, before, gap, scale: Math.abs(base.values[spec.demand]!) }];
   });
-  for (const { path, ends, doubt } of uncertain) {
+  const all: readonly Uncertain[] = [...uncertain, ...(delay === undefined ? [] : [delay])];
+  for (const { path, ends, doubt, shares } of all) {
     const moves: Partial<Record<FigureId, Move>> = {};
     const gapMoves: Record<string, Move> = {};
     const weigh = (other: FigureValues, mirrored: boolean): void => {
@@ -168,7 +197,14 @@ export const intervalsOf = (solved: SolvedFloor): Intervals => {
       const sum = ownOf(gaps, id, (): GapSum => ({ down: 0, up: 0, places: [] }));
       sum.down += move.down ** 2;
       sum.up += move.up ** 2;
-      if (move.down > 0 || move.up > 0) sum.places.push({ path, doubt, move });
+      if (!(move.down > 0 || move.up > 0)) continue;
+      sum.places.push(
+        ...(shares?.map((each) => ({
+          path: each.path,
+          doubt: each.doubt,
+          move: { down: move.down * each.share, up: move.up * each.share },
+        })) ?? [{ path, doubt, move }]),
+      );
     }
   }
   const spread = (centre: number, move: Move): Interval => ({

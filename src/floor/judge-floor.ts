@@ -8,8 +8,8 @@ import { type FindingSpec, findingSpecs, type Ground, gapOf, groundOf } from './
 import { type Intervals, intervalsOf } from './intervals.ts';
 import { type FloorInputs, readFloor } from './read-floor.ts';
 import { limitPaths, readLimits } from './read-limits.ts';
-import { stationOf } from './read-line-times.ts';
 import { type FloorSolution, solveFloor } from './solve-floor.ts';
+import { stationOf } from './station-of.ts';
 import { verdictOf } from './verdict-of.ts';
 
 /** Working and its output for each figure that has one. */

@@ -3,10 +3,12 @@ import type { FillSystem } from '../hydraulics/system.ts';
 import { type BookReader, gather, touches } from './book-reader.ts';
 import { ratePathOf } from './rate-path.ts';
 import { type FloorLanes, readLanes } from './read-lanes.ts';
-import { type FloorTimes, readLineTimes, stationOf } from './read-line-times.ts';
+import { type FloorTimes, readLineTimes } from './read-line-times.ts';
 import { type FloorLiquid, readLiquid } from './read-liquid.ts';
 import { type FloorSupply, readSupply } from './read-supply.ts';
 import type { FloorModel } from './solve-floor.ts';
+import { stationOf } from './station-of.ts';
+import { delayPlace } from './utilities/air/index-delay.ts';
 import type { Where } from './utilities/calculation.ts';
 
 /** Accounts of the three parts of the fill, so that one value that is varied rereads only its own. */
@@ -188,7 +190,11 @@ export const readFloor = (
   const fill = same(before?.forFill)
     ? before!.fillPart
     : readFillPart(reader, i, format, formatPath, untouched);
-  const line = same(before?.forLine) ? before!.linePart : readLinePart(reader, { floor: i, formatPath });
+  const where = { floor: i, formatPath };
+  const line =
+    untouched?.path !== delayPlace(where) && same(before?.forLine)
+      ? before!.linePart
+      : readLinePart(reader, where);
   const agreement = same(before?.forAgreement) ? before!.agreementPart : readAgreement(reader, formatPath);
   const { system, level, readers: _, ...aboutFill } = fill;
   const { agreedRate, agreedTime, ...aboutAgreement } = agreement;

@@ -1,23 +1,9 @@
-import type { Book, Station } from '../book/index.ts';
 import type { LineTimes } from '../line/line-times.ts';
 import { indexPeriod } from '../sheets/rate/index-period.ts';
 import type { BookReader } from './book-reader.ts';
-import { type IndexDelay, indexDelay } from './utilities/air/index-delay.ts';
+import { stationOf } from './station-of.ts';
+import { delayPlace, type IndexDelay, indexDelay } from './utilities/air/index-delay.ts';
 import type { Where } from './utilities/calculation.ts';
-
-type Of<K extends Station['kind']> = Extract<Station, { kind: K }>;
-
-export interface Located<T> {
-  readonly station: T;
-  readonly path: string;
-}
-
-/** The first station of a kind, with its place in the book. */
-export const stationOf = <K extends Station['kind']>(book: Book, kind: K): Located<Of<K>> | undefined => {
-  const stations = book.line?.stations ?? [];
-  const index = stations.findIndex((station) => station.kind === kind);
-  return index < 0 ? undefined : { station: stations[index] as Of<K>, path: `/line/stations/${index}` };
-};
 
 /**
  * Share by which a drive that runs straight on the supply stretches its times on this floor.
@@ -59,6 +45,8 @@ export const readLineTimes = (reader: BookReader, where: Where): FloorTimes => {
 
   const stretch = driveStretch(reader, floorPath, washer?.station.drive);
   const delay = indexDelay(reader, where, washer?.station.cylinders ?? []);
+  const added = reader.changes.get(delayPlace(where)) ?? delay.added;
+  for (const path of delay.assumed) reader.assume(path);
   let washerTimes: LineTimes['washer'];
   if (washer !== undefined) {
     const stroke = reader.needed(`${washer.path}/stroke`, 'time');
@@ -66,7 +54,7 @@ export const readLineTimes = (reader: BookReader, where: Where): FloorTimes => {
     if (washer.station.row === undefined) reader.miss(`${washer.path}/row`);
     if (delay.stalls !== undefined) reader.miss(`${floorPath}/air`);
     else if (stroke !== undefined && dwell !== undefined && washer.station.row !== undefined) {
-      const here = indexPeriod(stroke, dwell, stretch, washer.station.dwellBy ?? 'timer', delay.added);
+      const here = indexPeriod(stroke, dwell, stretch, washer.station.dwellBy ?? 'timer', added);
       washerTimes = {
         station: washer.station.tag,
         row: washer.station.row,

@@ -1,4 +1,5 @@
-import { type Note, runSheet, type Sheet, type Values } from '../sheets/frame.ts';
+import { accept, type Result } from '../quantity/problem.ts';
+import { runSheet, type Sheet, type Values } from '../sheets/frame.ts';
 import type { Origin, Working } from './finding.ts';
 
 /** An input of a sheet with where it came from; for a list one origin a member, or one for all. */
@@ -20,6 +21,12 @@ export interface Tracer {
     inputs: { readonly [K in keyof I]?: Given | undefined },
     solved?: { readonly output: keyof O & string; readonly value: number },
   ) => number | undefined;
+  /** The same for plain values; the problems where the sheet refuses them. */
+  readonly keep: <I extends object, O extends object>(
+    sheet: Sheet<I, O>,
+    values: Values,
+    from: Working['from'],
+  ) => Result<number>;
   readonly workings: readonly Working[];
   readonly output: (working: number | undefined, output: string) => number | undefined;
 }
@@ -28,10 +35,30 @@ const isList = (from: Given['from']): from is readonly (Origin | undefined)[] =>
 
 export const makeTracer = (): Tracer => {
   const workings: Working[] = [];
-  /** Several findings put the same numbers through the same sheet: that is one working. */
-  const made = new Map<string, number>();
+  const keep = <I extends object, O extends object>(
+    sheet: Sheet<I, O>,
+    values: Values,
+    from: Working['from'],
+    solved?: { readonly output: string; readonly value: number },
+  ): Result<number> => {
+    const result = runSheet(sheet, values);
+    if (!result.ok) return result;
+    const outputs = result.value.outputs as Values;
+    const found = solved === undefined ? undefined : outputs[solved.output];
+    workings.push({
+      sheet: sheet.id,
+      version: sheet.version,
+      inputs: values,
+      outputs,
+      notes: result.value.notes,
+      from,
+      ...(solved !== undefined && typeof found === 'number' ? { residual: found - solved.value } : {}),
+    });
+    return accept(workings.length - 1);
+  };
   return {
     workings,
+    keep,
     output: (working, output) => {
       const value = working === undefined ? undefined : workings[working]?.outputs[output];
       return typeof value === 'number' ? value : undefined;
@@ -47,25 +74,8 @@ export const makeTracer = (): Tracer => {
             if (origin !== undefined) from[`${name}.${i}`] = origin;
         } else if (given.from !== undefined) from[name] = given.from;
       }
-      const key = JSON.stringify([sheet.id, values, from, solved?.value]);
-      const before = made.get(key);
-      if (before !== undefined) return before;
-      const result = runSheet(sheet, values);
-      if (!result.ok) return undefined;
-      const outputs = result.value.outputs as Values;
-      const notes: readonly Note[] = result.value.notes;
-      const found = solved === undefined ? undefined : outputs[solved.output];
-      workings.push({
-        sheet: sheet.id,
-        version: sheet.version,
-        inputs: values,
-        outputs,
-        notes,
-        from,
-        ...(solved !== undefined && typeof found === 'number' ? { residual: found - solved.value } : {}),
-      });
-      made.set(key, workings.length - 1);
-      return workings.length - 1;
+      const kept = keep(sheet, values, from, solved);
+      return kept.ok ? kept.value : undefined;
     },
   };
 };

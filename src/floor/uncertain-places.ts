@@ -1,3 +1,5 @@
+import type { Kind } from '../quantity/kinds.ts';
+import type { Reading } from '../quantity/read-entry.ts';
 import type { Account } from './book-reader.ts';
 import { assumedWidth, guessedWidth, statedWidth } from './default-spread.ts';
 
@@ -10,28 +12,40 @@ export interface UncertainPlace {
   readonly doubt: Doubt;
 }
 
-/** Places of a book that were read and whose values are not sure, each once. */
-export const uncertainPlaces = (accounts: readonly Account[]): readonly UncertainPlace[] => {
+const readPlace = (path: string, reading: Reading<Kind>): UncertainPlace | undefined => {
+  const value = reading.value as number;
+  if (reading.shape !== 'exact') return { path, ends: [reading.low, reading.high], doubt: 'given' };
+  if (reading.standing === 'measured') return undefined;
+  const doubt = reading.standing;
+  const width = doubt === 'assumed' ? guessedWidth(path, value) : statedWidth(path, value);
+  return width !== undefined && width > 0 ? { path, ends: [value - width, value + width], doubt } : undefined;
+};
+
+const assumedPlace = (path: string, taken: number | undefined): UncertainPlace | undefined => {
+  const width = taken === undefined ? undefined : assumedWidth(path, taken);
+  return taken === undefined || width === undefined
+    ? undefined
+    : { path, ends: [taken - width, taken + width], doubt: 'assumed' };
+};
+
+/**
+ * Places of a book that were read and whose values are not sure, each once.
+ *
+ * Symbols  known  what was found for each place before, in the same book
+ */
+export const uncertainPlaces = (
+  accounts: readonly Account[],
+  known: Map<string, UncertainPlace | undefined> = new Map(),
+): readonly UncertainPlace[] => {
   const places = new Map<string, UncertainPlace>();
+  const add = (path: string, make: () => UncertainPlace | undefined): void => {
+    if (!known.has(path)) known.set(path, make());
+    const place = known.get(path);
+    if (place !== undefined && !places.has(path)) places.set(path, place);
+  };
   for (const account of accounts) {
-    for (const [path, reading] of account.used) {
-      if (places.has(path)) continue;
-      const value = reading.value as number;
-      if (reading.shape !== 'exact') {
-        places.set(path, { path, ends: [reading.low, reading.high], doubt: 'given' });
-      } else if (reading.standing !== 'measured') {
-        const doubt = reading.standing;
-        const width = doubt === 'assumed' ? guessedWidth(path, value) : statedWidth(path, value);
-        if (width !== undefined && width > 0) {
-          places.set(path, { path, ends: [value - width, value + width], doubt });
-        }
-      }
-    }
-    for (const [path, taken] of account.assumed) {
-      const width = taken === undefined ? undefined : assumedWidth(path, taken);
-      if (taken === undefined || width === undefined || places.has(path)) continue;
-      places.set(path, { path, ends: [taken - width, taken + width], doubt: 'assumed' });
-    }
+    for (const [path, reading] of account.used) add(path, () => readPlace(path, reading));
+    for (const [path, taken] of account.assumed) add(path, () => assumedPlace(path, taken));
   }
   return [...places.values()];
 };

@@ -117,6 +117,24 @@ const fieldProblems = (name: string, field: Field, value: unknown): Problem[] =>
   return [];
 };
 
+/** Whether one number is what a field takes; in step with `fieldProblems`, which says what is wrong with one that is not. */
+const isTaken = (field: NumberField | ListField, n: unknown): boolean =>
+  typeof n === 'number' &&
+  Number.isFinite(n) &&
+  (field.above === undefined || n > field.above) &&
+  (field.least === undefined || n >= field.least) &&
+  (field.most === undefined || n <= field.most) &&
+  (field.type === 'list' || field.below === undefined || n < field.below);
+
+/** The same for a whole field, without a word about it: nearly every value that comes is a good one. */
+const fits = (field: Field, value: unknown): boolean => {
+  if (field.type === 'choice') return typeof value === 'string' && field.options.includes(value);
+  if (field.type === 'number') return isTaken(field, value);
+  if (!Array.isArray(value) || value.length < (field.fewest ?? 1) || value.length > longestList) return false;
+  for (const n of value) if (!isTaken(field, n)) return false;
+  return true;
+};
+
 const finite = (value: Value): boolean =>
   typeof value === 'number'
     ? Number.isFinite(value)
@@ -127,35 +145,37 @@ export const runSheet = <I extends object, O extends object>(
   sheet: Sheet<I, O>,
   given: Readonly<Record<string, unknown>>,
 ): Result<Computed<O>> => {
-  const fields = Object.entries(sheet.inputs as Record<string, Field>);
-  const known = new Set(fields.map(([name]) => name));
-  const problems: Problem[] = Object.keys(given)
-    .filter((name) => !known.has(name))
-    .map((name) => ({ code: 'SHEET_INPUT_UNKNOWN', path: name, allowed: [...known] }));
+  const fields: Readonly<Record<string, Field>> = sheet.inputs;
+  const problems: Problem[] = [];
+  for (const name in given) {
+    if (!Object.hasOwn(fields, name)) {
+      problems.push({ code: 'SHEET_INPUT_UNKNOWN', path: name, allowed: Object.keys(fields) });
+    }
+  }
   const assumed: string[] = [];
   const inputs: Record<string, unknown> = {};
-  for (const [name, field] of fields) {
+  for (const name in fields) {
+    const field = fields[name]!;
     let value = given[name];
     if (value === undefined && field.type !== 'list' && field.assumed !== undefined) {
       value = field.assumed;
       assumed.push(name);
     }
     if (value === undefined) problems.push({ code: 'SHEET_INPUT_MISSING', path: name });
-    else problems.push(...fieldProblems(name, field, value));
+    else if (!fits(field, value)) problems.push(...fieldProblems(name, field, value));
     inputs[name] = value;
   }
   if (problems.length === 0) problems.push(...(sheet.check?.(inputs as I) ?? []));
   if (problems.length > 0) return refuse(...problems);
   const outputs = sheet.compute(inputs as I);
-  const lost = Object.entries(outputs).filter(([, value]) => !finite(value as Value));
-  if (lost.length > 0) {
-    return refuse(...lost.map(([name]) => ({ code: 'SHEET_NOT_COMPUTABLE', path: name })));
+  for (const name in outputs) {
+    if (!finite(outputs[name] as Value)) problems.push({ code: 'SHEET_NOT_COMPUTABLE', path: name });
   }
-  const notes = sheet.limits
-    .filter((limit) => limit.broken(inputs as I, outputs))
-    .map((limit) => ({
-      code: limit.code,
-      ...(limit.parts === undefined ? {} : { parts: limit.parts(inputs as I, outputs) }),
-    }));
+  if (problems.length > 0) return refuse(...problems);
+  const notes: Note[] = [];
+  for (const { code, broken, parts } of sheet.limits) {
+    if (!broken(inputs as I, outputs)) continue;
+    notes.push(parts === undefined ? { code } : { code, parts: parts(inputs as I, outputs) });
+  }
   return accept({ outputs, notes, assumed });
 };

@@ -1,4 +1,4 @@
-import { stationOf } from '../read-line-times.ts';
+import { stationOf } from '../station-of.ts';
 import type { Lever, LeverMaker } from './lever.ts';
 import { scaleLever } from './supply-levers.ts';
 import { roundStep, writtenAt, writtenPatch, writtenSi, writtenText } from './written-value.ts';

@@ -1,6 +1,6 @@
 import { agreedPeriodSheet } from '../../sheets/rate/agreed-period.ts';
 import { ratePathOf } from '../rate-path.ts';
-import { stationOf } from '../read-line-times.ts';
+import { stationOf } from '../station-of.ts';
 import type { Calculation, Known } from './calculation.ts';
 
 /** Bottles that the line moves on at once: the washer's row, or one a lane. */

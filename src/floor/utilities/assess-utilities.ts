@@ -1,6 +1,6 @@
 import type { BookReader } from '../book-reader.ts';
 import type { Tracer } from '../tracer.ts';
-import { sharedResults, type Where } from './calculation.ts';
+import { groundOf, type Where } from './calculation.ts';
 import { drawFigure, judgeNeed } from './judge-need.ts';
 import { drawsOf, needsOf } from './needs-of.ts';
 import type { UtilityAssessment } from './utility-finding.ts';
@@ -10,10 +10,10 @@ import type { UtilityAssessment } from './utility-finding.ts';
  *
  * Returns  findings and figures; each opens a working of the floor
  * Assumes  the line runs at its agreed rate: that is what a utility must carry
- * Cost     some dozen sheets a question, and two plain answers an uncertain value
+ * Cost     some dozen sheets a question, and those that rest on an uncertain value twice more
  */
 export const assessUtilities = (reader: BookReader, where: Where, tracer: Tracer): UtilityAssessment => {
-  const ground = { where, tracer, shared: sharedResults() };
+  const ground = groundOf(where, tracer);
   return {
     findings: needsOf(reader.book, where.floor).map((need) => judgeNeed(need, reader, ground)),
     figures: drawsOf(reader.book).map((draw) => drawFigure(draw, reader, ground)),

@@ -1,16 +1,20 @@
 import type { Book } from '../../book/index.ts';
 import { valueAt } from '../../book/value-at.ts';
 import type { Kind } from '../../quantity/kinds.ts';
-import { type Note, runSheet, type Sheet, type Value, type Values } from '../../sheets/frame.ts';
-import { type BookReader, gather, touches } from '../book-reader.ts';
+import type { Note, Sheet, Value, Values } from '../../sheets/frame.ts';
+import { type BookReader, gather } from '../book-reader.ts';
 import type { Origin } from '../finding.ts';
 import type { Tracer } from '../tracer.ts';
+import type { UncertainPlace } from '../uncertain-places.ts';
+import { type Changed, type Graph, makeGraph, type Ref, type Step } from './graph.ts';
 import type { Refusal } from './utility-finding.ts';
 
-/** A value with where it came from. */
+/** A value with where it came from, to be shown, and what it rests on, to be varied. */
 export interface Known<T extends number | string = number> {
   readonly value: T;
   readonly from: Origin;
+  /** Absent: it stays as it is whatever is varied. */
+  readonly ref?: Ref;
 }
 
 /** Inputs of a sheet: a key that is left out takes the sheet's own default, one that is undefined makes all unknown. */
@@ -31,11 +35,13 @@ export type KnownOutputs<O> = {
 };
 
 /**
- * One question put to the book and the sheets, with an account of what it rests on. A traced calculation keeps every
- * sheet that it ran as a working; a plain one only computes: it is what an interval is found with.
+ * One question put to the book and the sheets, with an account of what it rests on. Every sheet that it runs is kept as a
+ * working for the reader and as a step of the floor's graph, by which intervals are found.
  */
 export interface Calculation {
   readonly book: Book;
+  /** Its reader, for what is computed outside the questions and noted in the same account. */
+  readonly reader: BookReader;
   /** Index and place of the floor. */
   readonly floor: number;
   readonly floorPath: string;
@@ -54,24 +60,30 @@ export interface Calculation {
   readonly wordOr: <T extends string>(path: string, assumed: T) => Known<T>;
   readonly miss: (path: string) => void;
   readonly assume: (path: string) => void;
-  /** Runs a sheet; undefined where an input is unknown or the sheet refuses. */
+  /**
+   * Runs a sheet; undefined where an input is unknown or the sheet refuses.
+   *
+   * Symbols  near  a cheaper way for a variation, where the sheet is too slow to be run at each
+   */
   readonly run: <I extends object, O extends object>(
     sheet: Sheet<I, O>,
     inputs: KnownInputs<I>,
+    near?: (base: Step) => Step['compute'],
   ) => KnownOutputs<O> | undefined;
+  /** A line of arithmetic between two sheets; `from` is where a reader may look. */
+  readonly derive: (
+    inputs: readonly (Known | undefined)[],
+    compute: (...values: number[]) => number,
+    from?: Origin,
+  ) => Known | undefined;
   readonly note: (code: string, parts?: Note['parts']) => void;
-  /**
-   * An intermediate result that several questions share, computed once a floor; a variation computes it anew only where
-   * it rests on the value that is varied.
-   */
-  readonly once: <T>(key: string, make: (c: Calculation) => T) => T;
   /** Costly results of this book, as `BookReader` keeps them. */
   readonly found: Map<string, unknown>;
-  /** The place whose value is another in this variation; absent in the calculation that is shown. */
-  readonly varied?: string;
+  /** An intermediate result that several questions share, computed once a floor. */
+  readonly once: <T>(key: string, make: (c: Calculation) => T) => T;
 }
 
-/** What a traced calculation met on its way. */
+/** What a calculation met on its way. */
 export interface Met {
   readonly notes: Note[];
   readonly refusals: Refusal[];
@@ -83,33 +95,43 @@ export interface Where {
   readonly formatPath: string;
 }
 
+/** An intermediate result with what it rests on. */
 interface Shared {
   readonly value: unknown;
   readonly reader: BookReader;
   readonly met: Met;
 }
 
-/** Intermediate results of one floor as it stands, and of each of its variations. */
-export interface SharedResults {
-  readonly base: Map<string, Shared>;
-  readonly varied: Map<string, Map<string, unknown>>;
-}
-
-export const sharedResults = (): SharedResults => ({ base: new Map(), varied: new Map() });
-
 /** Everything that the questions of one floor have in common. */
 export interface Ground {
   readonly where: Where;
-  readonly shared: SharedResults;
+  readonly graph: Graph;
+  /** Intermediate results of the floor. */
+  readonly shared: Map<string, Shared>;
+  /** What each variation changes, by place and value. */
+  readonly varied: Map<string, Changed>;
+  /** Which places of the book are not sure, by path. */
+  readonly uncertain: Map<string, UncertainPlace | undefined>;
   /** Keeps the workings; without it nothing is shown of what was computed. */
   readonly tracer?: Tracer;
 }
 
-/** One place of the book that is put to another value. */
-export interface Variation {
-  readonly path: string;
-  readonly value: number;
-}
+export const groundOf = (where: Where, tracer?: Tracer): Ground => ({
+  where,
+  graph: makeGraph(),
+  shared: new Map(),
+  varied: new Map(),
+  uncertain: new Map(),
+  ...(tracer === undefined ? {} : { tracer }),
+});
+
+/** What changes with one value of the book put to another; found once for all questions. */
+export const variedBy = ({ graph, varied }: Ground, path: string, value: number): Changed => {
+  const key = `${path} ${value}`;
+  const found = graph.vary(path, value, varied.get(key));
+  varied.set(key, found);
+  return found;
+};
 
 type Given = Known<number | string> | readonly (Known | undefined)[] | undefined;
 
@@ -118,16 +140,18 @@ const isList = (given: Given): given is readonly (Known | undefined)[] => Array.
 /** Plain values of the inputs; undefined where one of them is not known. */
 const valuesOf = (inputs: Readonly<Record<string, Given>>): Record<string, Value> | undefined => {
   const values: Record<string, Value> = {};
-  for (const [name, given] of Object.entries(inputs)) {
+  for (const name in inputs) {
+    const given = inputs[name];
     if (given === undefined) return undefined;
     if (!isList(given)) {
       values[name] = given.value;
       continue;
     }
-    const list: number[] = [];
-    for (const one of given) {
+    const list = new Array<number>(given.length);
+    for (let i = 0; i < given.length; i++) {
+      const one = given[i];
       if (one === undefined) return undefined;
-      list.push(one.value);
+      list[i] = one.value;
     }
     values[name] = list;
   }
@@ -141,21 +165,57 @@ const originsOf = (given: Given): readonly Origin[] =>
       ? given.flatMap((one) => (one === undefined ? [] : [one.from]))
       : [given.from];
 
-const knownOutputs = <O>(outputs: Values, from: (output: string) => Origin): KnownOutputs<O> =>
-  Object.fromEntries(
-    Object.entries(outputs).map(([name, value]) => [
-      name,
-      typeof value === 'object'
-        ? value.map((one) => ({ value: one, from: from(name) }))
-        : { value, from: from(name) },
-    ]),
-  ) as KnownOutputs<O>;
+/** Origins by input, a list's members each on its own: as a working keeps them. */
+const originsBy = (inputs: Readonly<Record<string, Given>>): Record<string, Origin> => {
+  const from: Record<string, Origin> = {};
+  for (const name in inputs) {
+    const given = inputs[name];
+    if (isList(given)) {
+      for (let i = 0; i < given.length; i++)
+        if (given[i] !== undefined) from[`${name}.${i}`] = given[i]!.from;
+    } else if (given !== undefined) from[name] = given.from;
+  }
+  return from;
+};
 
-const resultsFor = (varied: SharedResults['varied'], { path, value }: Variation): Map<string, unknown> => {
-  const key = `${path} ${value}`;
-  const found = varied.get(key) ?? new Map<string, unknown>();
-  varied.set(key, found);
-  return found;
+const knownOutputs = <O>(outputs: Values, step: number, working: number | undefined): KnownOutputs<O> => {
+  const known: Record<string, unknown> = {};
+  for (const output in outputs) {
+    const value = outputs[output]!;
+    const from = working === undefined ? nowhere : { working, output };
+    known[output] =
+      typeof value === 'object'
+        ? value.map((one, item) => ({ value: one, from, ref: { step, output, item } }))
+        : { value, from, ref: { step, output } };
+  }
+  return known as KnownOutputs<O>;
+};
+
+const refsOf = (given: Given): Step['refs'][string] =>
+  isList(given) ? given.map((one) => one?.ref) : given?.ref;
+
+/** A sheet as a step: only computed, its fields not looked at again. */
+const stepOf =
+  <I extends object, O extends object>(sheet: Sheet<I, O>) =>
+  (inputs: Values): Values | undefined => {
+    if ((sheet.check?.(inputs as I) ?? []).length > 0) return undefined;
+    const outputs = sheet.compute(inputs as I) as Values;
+    for (const name in outputs) if (Number.isNaN(outputs[name])) return undefined;
+    return outputs;
+  };
+
+/** Inputs with the sheet's own defaults; undefined where one is missing. */
+const withDefaults = (
+  fields: Readonly<Record<string, { readonly assumed?: Value }>>,
+  values: Values,
+): Values | undefined => {
+  const full: Record<string, Value> = {};
+  for (const name in fields) {
+    const value = values[name] ?? fields[name]!.assumed;
+    if (value === undefined) return undefined;
+    full[name] = value;
+  }
+  return full;
 };
 
 const nowhere: Origin = { path: '' };
@@ -176,22 +236,14 @@ const refusalOf = (
   ],
 });
 
-/**
- * Symbols  variation  the book with one value changed: sheets are only computed, their fields not looked at again;
- *                     without it each sheet is kept as a working
- */
-export const makeCalculation = (
-  reader: BookReader,
-  ground: Ground,
-  variation?: Variation,
-): Calculation & { readonly met: Met } => {
-  const { floor, formatPath } = ground.where;
-  const tracer = variation === undefined ? ground.tracer : undefined;
+export const makeCalculation = (reader: BookReader, ground: Ground): Calculation & { readonly met: Met } => {
+  const { where, graph, shared, tracer } = ground;
+  const { floor, formatPath } = where;
   const met: Met = { notes: [], refusals: [] };
-  const known = <T extends number | string>(value: T, path: string, assumed = false): Known<T> => ({
-    value,
-    from: assumed ? { path, assumed } : { path },
-  });
+  const known = <T extends number | string>(value: T, path: string, assumed = false): Known<T> => {
+    const from = assumed ? { path, assumed } : { path };
+    return typeof value === 'number' ? { value, from, ref: { path } } : { value, from };
+  };
   const number: Calculation['number'] = (path, kind) => {
     const value = reader.number(path, kind);
     return value === undefined ? undefined : known(value, path);
@@ -203,71 +255,68 @@ export const makeCalculation = (
   const run: Calculation['run'] = <I extends object, O extends object>(
     sheet: Sheet<I, O>,
     inputs: KnownInputs<I>,
+    near?: (base: Step) => Step['compute'],
   ) => {
     const given = inputs as Readonly<Record<string, Given>>;
     const values = valuesOf(given);
     if (values === undefined) return undefined;
-    if (tracer === undefined) {
-      const full: Record<string, Value> = {};
-      for (const [name, field] of Object.entries(sheet.inputs) as [string, { assumed?: Value }][]) {
-        const value = values[name] ?? field.assumed;
-        if (value === undefined) return undefined;
-        full[name] = value;
-      }
-      if ((sheet.check?.(full as I) ?? []).length > 0) return undefined;
-      const outputs = sheet.compute(full as I) as Values;
-      for (const value of Object.values(outputs)) if (Number.isNaN(value)) return undefined;
-      return knownOutputs<O>(outputs, () => nowhere);
+    const full = withDefaults(sheet.inputs as never, values);
+    const compute = stepOf(sheet);
+    let working: number | undefined;
+    let outputs: Values | undefined;
+    if (tracer === undefined) outputs = full === undefined ? undefined : compute(full);
+    else {
+      const kept = tracer.keep(sheet, values, originsBy(given));
+      if (kept.ok) {
+        working = kept.value;
+        outputs = tracer.workings[kept.value]!.outputs;
+      } else met.refusals.push(refusalOf(sheet.id, kept.problems, given));
     }
-    const working = tracer.trace(
-      sheet,
-      Object.fromEntries(
-        Object.entries(given).map(([name, one]) => [
-          name,
-          { value: values[name]!, from: isList(one) ? one.map((each) => each?.from) : one!.from },
-        ]),
-      ) as Parameters<typeof tracer.trace<I, O>>[1],
-    );
-    if (working !== undefined) {
-      return knownOutputs<O>(tracer.workings[working]!.outputs, (output) => ({ working, output }));
-    }
-    const result = runSheet(sheet, values);
-    if (!result.ok) met.refusals.push(refusalOf(sheet.id, result.problems, given));
-    return undefined;
+    if (outputs === undefined || full === undefined) return undefined;
+    const refs: Record<string, Step['refs'][string]> = {};
+    for (const name in given) refs[name] = refsOf(given[name]);
+    const exact: Step = { inputs: full, refs, outputs, compute };
+    const step = graph.add(near === undefined ? exact : { ...exact, compute: near(exact) });
+    return knownOutputs<O>(outputs, step, working);
   };
   const note: Calculation['note'] = (code, parts) => {
     if (!met.notes.some((each) => each.code === code)) {
       met.notes.push(parts === undefined ? { code } : { code, parts });
     }
   };
-  const { base, varied } = ground.shared;
-  const here = variation === undefined ? undefined : resultsFor(varied, variation);
-  const calculation: Calculation & { readonly met: Met } = {
+  return {
     met,
     found: reader.found,
-    ...(variation === undefined ? {} : { varied: variation.path }),
     once: <T>(key: string, make: (c: Calculation) => T): T => {
-      if (here !== undefined) {
-        if (here.has(key)) return here.get(key) as T;
-        const before = base.get(key);
-        if (before !== undefined && !touches(before.reader, variation!.path)) return before.value as T;
-        const value = make(calculation);
-        here.set(key, value);
-        return value;
-      }
-      let found = base.get(key);
+      let found = shared.get(key);
       if (found === undefined) {
         const scope = reader.scope();
         const inner = makeCalculation(scope, ground);
         found = { value: make(inner), reader: scope, met: inner.met };
-        base.set(key, found);
+        shared.set(key, found);
       }
       gather(reader, [found.reader]);
       for (const each of found.met.notes) note(each.code, each.parts);
       met.refusals.push(...found.met.refusals.filter((each) => !met.refusals.includes(each)));
       return found.value as T;
     },
+    derive: (inputs, compute, from) => {
+      const values: number[] = [];
+      for (const input of inputs) {
+        if (input === undefined) return undefined;
+        values.push(input.value);
+      }
+      const value = compute(...values);
+      const step = graph.add({
+        inputs: { values },
+        refs: { values: inputs.map((input) => input?.ref) },
+        outputs: { value },
+        compute: (given) => ({ value: compute(...(given.values as readonly number[])) }),
+      });
+      return { value, from: from ?? inputs[0]?.from ?? nowhere, ref: { step, output: 'value' } };
+    },
     book: reader.book,
+    reader,
     floor,
     floorPath: `/floors/${floor}`,
     formatPath,
@@ -301,5 +350,4 @@ export const makeCalculation = (
     run,
     note,
   };
-  return calculation;
 };

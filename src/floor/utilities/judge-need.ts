@@ -2,18 +2,18 @@ import type { Kind } from '../../quantity/kinds.ts';
 import type { BookReader } from '../book-reader.ts';
 import type { Figure, Origin } from '../finding.ts';
 import { causesOf, type GapSum, type Interval, type Move, nothing } from '../interval-sum.ts';
-import { uncertainPlaces } from '../uncertain-places.ts';
+import { type UncertainPlace, uncertainPlaces } from '../uncertain-places.ts';
 import { verdictOf } from '../verdict-of.ts';
-import { type Calculation, type Ground, type Known, makeCalculation } from './calculation.ts';
+import { type Ground, type Known, makeCalculation, variedBy } from './calculation.ts';
 import { type Answer, type Draw, type Need, needId } from './need.ts';
 import type { UtilityFigure, UtilityFinding } from './utility-finding.ts';
 
-const gapOf = (sense: Need['sense'], { demand, have }: Answer): number | undefined =>
-  demand === undefined || have === undefined
-    ? undefined
-    : sense === 'least'
-      ? have.value - demand.value
-      : demand.value - have.value;
+const gapOf = (
+  sense: Need['sense'],
+  demand: number | undefined,
+  have: number | undefined,
+): number | undefined =>
+  demand === undefined || have === undefined ? undefined : sense === 'least' ? have - demand : demand - have;
 
 const add = (sum: Move, from: number | undefined, values: readonly (number | undefined)[]): Move => {
   const move = nothing();
@@ -58,37 +58,37 @@ const figureOf = (
   };
 };
 
-const variedBy = (reader: BookReader, ground: Ground, path: string, value: number): Calculation =>
-  makeCalculation(reader.vary(new Map([[path, value]])), ground, { path, value });
+/** A number with one value of the book at each of its ends. */
+const atEnds = (
+  ground: Ground,
+  { path, ends }: UncertainPlace,
+  known: Known | undefined,
+): readonly (number | undefined)[] =>
+  ends.map((end) => {
+    const ref = known?.ref;
+    if (known === undefined) return undefined;
+    if (ref !== undefined && 'path' in ref) return ref.path === path ? end : known.value;
+    return ground.graph.after(variedBy(ground, path, end), ref, known.value);
+  });
 
 /** Intervals of demand, have and the gap between them, with what makes them. */
-const spread = (need: Need, reader: BookReader, ground: Ground, base: Answer, account: BookReader) => {
-  const demand = nothing();
-  const have = nothing();
+const spread = (need: Need, ground: Ground, { demand, have }: Answer, { account }: BookReader) => {
+  const demandSum = nothing();
+  const haveSum = nothing();
   const gap: GapSum = { ...nothing(), places: [] };
-  const before = gapOf(need.sense, base);
-  for (const { path, ends, doubt } of uncertainPlaces([account.account])) {
-    const varied = ends.map((end) => need.answer(variedBy(reader, ground, path, end)));
-    add(
-      demand,
-      base.demand?.value,
-      varied.map((one) => one.demand?.value),
-    );
-    add(
-      have,
-      base.have?.value,
-      varied.map((one) => one.have?.value),
-    );
-    const move = add(
-      gap,
-      before,
-      varied.map((one) => gapOf(need.sense, one)),
-    );
-    if (move.down > 0 || move.up > 0) gap.places.push({ path, doubt, move });
+  const before = gapOf(need.sense, demand?.value, have?.value);
+  for (const place of uncertainPlaces([account], ground.uncertain)) {
+    const demands = atEnds(ground, place, demand);
+    const haves = atEnds(ground, place, have);
+    add(demandSum, demand?.value, demands);
+    add(haveSum, have?.value, haves);
+    const gaps = haves.map((value, i) => gapOf(need.sense, demands[i], value));
+    const move = add(gap, before, gaps);
+    if (move.down > 0 || move.up > 0) gap.places.push({ path: place.path, doubt: place.doubt, move });
   }
   return {
-    demand: intervalOf(base.demand?.value, demand),
-    have: intervalOf(base.have?.value, have),
+    demand: intervalOf(demand?.value, demandSum),
+    have: intervalOf(have?.value, haveSum),
     gap: intervalOf(before, gap),
     causes: causesOf(gap),
   };
@@ -97,18 +97,18 @@ const spread = (need: Need, reader: BookReader, ground: Ground, base: Answer, ac
 /**
  * One question judged: what is asked, what is there, and whether it carries.
  *
- * Method   the question is answered with every sheet kept as a working, then again with each uncertain value at both of
- *          its ends; the changes are added as squares, upward and downward apart
+ * Method   the question is answered with every sheet kept as a step, then the steps that rest on it are computed again
+ *          with each uncertain value at both of its ends; the changes are added as squares, upward and downward apart
  * Returns  a finding; unknown where something is missing, where a sheet refuses or where the interval lies on both sides
  * Assumes  the uncertain values are independent
- * Cost     two plain answers an uncertain value
+ * Cost     the steps that rest on an uncertain value, twice
  */
 export const judgeNeed = (need: Need, reader: BookReader, ground: Ground): UtilityFinding => {
   const scope = reader.scope();
   const calculation = makeCalculation(scope, ground);
   const answer = need.answer(calculation);
-  const { demand, have, gap, causes } = spread(need, reader, ground, answer, scope);
-  const own = gapOf(need.sense, answer);
+  const { demand, have, gap, causes } = spread(need, ground, answer, scope);
+  const own = gapOf(need.sense, answer.demand?.value, answer.have?.value);
   const verdict = answer.verdict ?? verdictOf(own, gap, Math.abs(answer.demand?.value ?? 1));
   const { met } = calculation;
   const haveFigure = figureOf('have', need.kind, answer.have, have, scope);
@@ -142,7 +142,7 @@ export const judgeNeed = (need: Need, reader: BookReader, ground: Ground): Utili
 };
 
 const numberOf = (known: Known<number | string> | undefined): Known | undefined =>
-  typeof known?.value === 'number' ? { value: known.value, from: known.from } : undefined;
+  typeof known?.value === 'number' ? (known as Known) : undefined;
 
 /** A figure that nothing is held against, with its interval. */
 export const drawFigure = (draw: Draw, reader: BookReader, ground: Ground): UtilityFigure => {
@@ -151,12 +151,8 @@ export const drawFigure = (draw: Draw, reader: BookReader, ground: Ground): Util
   const known = draw.answer(calculation);
   const number = numberOf(known);
   const sum = nothing();
-  for (const { path, ends } of number === undefined ? [] : uncertainPlaces([scope.account])) {
-    add(
-      sum,
-      number?.value,
-      ends.map((end) => numberOf(draw.answer(variedBy(reader, ground, path, end)))?.value),
-    );
+  for (const place of number === undefined ? [] : uncertainPlaces([scope.account], ground.uncertain)) {
+    add(sum, number?.value, atEnds(ground, place, number));
   }
   const { notes, refusals } = calculation.met;
   return {

@@ -8,7 +8,7 @@ import { compressorAt } from './air-needs.ts';
 import { intakeState, treatedDewPoint } from './air-quality.ts';
 import { dropPressure, receiverLow } from './drop-pressure.ts';
 import { airTemperature, atmosphereHere } from './site-air.ts';
-import { strokeAt, strokeTimeNear } from './stroke-here.ts';
+import { strokeAt } from './stroke-here.ts';
 
 /** An aftercooler brings the air to some ten degrees over the room, common practice. */
 const overRoom = 10;
@@ -25,10 +25,9 @@ const condensed = (c: Calculation) =>
       relativeHumidity: humidity,
       atmosphere: atmosphereHere(c),
       pressure: receiverLow(c),
-      aftercooler: inlet ?? {
-        value: room.value + overRoom,
-        from: { path: `${c.floorPath}/air/dryer/inlet`, assumed: true },
-      },
+      aftercooler:
+        inlet ??
+        c.derive([room], (t) => t + overRoom, { path: `${c.floorPath}/air/dryer/inlet`, assumed: true }),
       dryerDewPoint: treatedDewPoint(c),
       time: c.numberOr('/agreement/shift', 'time', 8 * 3600),
     });
@@ -74,14 +73,7 @@ export const airDraws = (book: Book): readonly Draw[] => {
         of: cylinder.tag,
         utility: 'air',
         kind: 'time',
-        answer: (c) => {
-          const pressure = dropPressure(c, cylinder.drop ?? first.tag);
-          if (c.varied === undefined) return strokeAt(c, i, 'extend', pressure)?.longest;
-          const near = strokeTimeNear(c, i, 'extend', pressure);
-          return near === undefined || pressure === undefined
-            ? undefined
-            : { value: near, from: pressure.from };
-        },
+        answer: (c) => strokeAt(c, i, 'extend', dropPressure(c, cylinder.drop ?? first.tag))?.longest,
       }),
     ),
   ];

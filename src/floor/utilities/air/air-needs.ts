@@ -34,7 +34,7 @@ const delivery = (c: Calculation): Known | undefined => {
   const path = `${c.floorPath}/air/compressor`;
   const one = c.needed(`${path}/freeAir`, 'actualAirFlow');
   const count = c.plain(`${path}/count`, 1)!;
-  return one === undefined ? undefined : { value: one.value * count.value, from: one.from };
+  return count.value === 1 ? one : c.derive([one, count], (flow, n) => flow * n);
 };
 
 export const compressorAt = (c: Calculation) =>
@@ -71,8 +71,8 @@ const receiverAnswer = (c: Calculation): Answer => {
   const needed = c.needed('/line/airDrops/0/pressure', 'gaugePressure');
   if (high === undefined || arrives === undefined || needed === undefined) return { have };
   // what may still be lost at the receiver before the drop has too little
-  const low: Known = { value: high.value - (arrives.value - needed.value), from: arrives.from };
-  if (low.value >= high.value) return { have, verdict: 'short' };
+  const low = c.derive([arrives, high, needed], (now, from, least) => from - (now - least));
+  if (low === undefined || low.value >= high.value) return { have, verdict: 'short' };
   return {
     have,
     demand: c.run(receiverBandSheet, {
@@ -96,12 +96,9 @@ const startsAnswer = (c: Calculation): Answer => {
   const low = receiverLow(c);
   const cutOut = c.number(`${path}/cutOut`, 'gaugePressure');
   const band: Known | undefined =
-    low === undefined
-      ? undefined
-      : {
-          value: cutOut === undefined ? usualBand : cutOut.value - low.value,
-          from: { path: `${path}/cutOut`, ...(cutOut === undefined ? { assumed: true } : {}) },
-        };
+    cutOut === undefined
+      ? { value: usualBand, from: { path: `${path}/cutOut`, assumed: true } }
+      : c.derive([cutOut, low], (out, into) => out - into);
   if (cutOut === undefined) c.assume(`${path}/cutOut`);
   return {
     demand,

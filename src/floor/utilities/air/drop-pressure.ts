@@ -17,9 +17,8 @@ export const receiverLow = (c: Calculation): Known | undefined => {
   const cutIn = c.number(`${path}/cutIn`, 'gaugePressure');
   if (cutIn !== undefined) return cutIn;
   const delivered = c.needed(`${path}/pressure`, 'gaugePressure');
-  if (delivered === undefined) return undefined;
   c.assume(`${path}/cutIn`);
-  return { value: Math.max(0, delivered.value - usualBand), from: { path: `${path}/cutIn`, assumed: true } };
+  return c.derive([delivered], (p) => Math.max(0, p - usualBand), { path: `${path}/cutIn`, assumed: true });
 };
 
 const afterTreatment = (c: Calculation, flow: Known | undefined): Known | undefined => {
@@ -51,35 +50,44 @@ const afterTreatment = (c: Calculation, flow: Known | undefined): Known | undefi
   return pressure;
 };
 
-/**
- * Pressure at an air drop while everything moves that can: from where the compressor loads, through treatment, run and
- * regulator, at the peak draw of the line and with what others draw.
- */
-export const dropPressure = (c: Calculation, drop: string): Known | undefined =>
-  c.once(`dropPressure ${drop}`, (c) => {
+/** Pressure behind the regulator of the line, with everything on it moving. */
+const linePressure = (c: Calculation): Known | undefined =>
+  c.once('linePressure', (c) => {
     const { air } = c.book.floors![c.floor]!;
     const path = `${c.floorPath}/air`;
-    const own = (air?.drops ?? []).findIndex((each) => each.drop === drop);
-    const said = own < 0 ? undefined : c.number(`${path}/drops/${own}/pressure`, 'gaugePressure');
-    if (said !== undefined) return said;
+    if ((air?.run ?? []).length === 0) {
+      c.miss(`${path}/run`);
+      return undefined;
+    }
     const all = airDemand(c)?.peakFlow;
     const others = c.numberOr(`${path}/otherUsers`, 'normalAirFlow', 0);
     const flow = others.value === 0 ? all : c.run(flowTogetherSheet, { flows: [all, others] })?.flow;
-    let pressure = alongPieces(c, air?.run ?? [], `${path}/run`, flow, afterTreatment(c, flow));
-    if ((air?.run ?? []).length === 0) c.miss(`${path}/run`);
-    if ((air?.run ?? []).length === 0) return undefined;
-    if (air?.regulator?.set !== undefined) {
-      pressure = c.run(regulatorOutletSheet, {
-        flow: all,
-        pressure,
-        setPressure: c.needed(`${path}/regulator/set`, 'gaugePressure'),
-        ...(air.regulator.droop === undefined
-          ? {}
-          : { droop: c.needed(`${path}/regulator/droop`, 'pressureDifference') }),
-        droopFlow: all,
-      })?.outletPressure;
-    }
-    const pieces = own < 0 ? [] : (air?.drops?.[own]?.run ?? []);
+    const pressure = alongPieces(c, air?.run ?? [], `${path}/run`, flow, afterTreatment(c, flow));
+    if (air?.regulator?.set === undefined) return pressure;
+    return c.run(regulatorOutletSheet, {
+      flow: all,
+      pressure,
+      setPressure: c.needed(`${path}/regulator/set`, 'gaugePressure'),
+      ...(air.regulator.droop === undefined
+        ? {}
+        : { droop: c.needed(`${path}/regulator/droop`, 'pressureDifference') }),
+      droopFlow: all,
+    })?.outletPressure;
+  });
+
+/**
+ * Pressure at an air drop while everything moves that can: from where the compressor loads, through treatment, run and
+ * regulator, at the peak draw of the line and with what others draw; or what the site says that arrives there.
+ */
+export const dropPressure = (c: Calculation, drop: string): Known | undefined =>
+  c.once(`dropPressure ${drop}`, (c) => {
+    const path = `${c.floorPath}/air/drops`;
+    const drops = c.book.floors![c.floor]!.air?.drops ?? [];
+    const own = drops.findIndex((each) => each.drop === drop);
+    const said = own < 0 ? undefined : c.number(`${path}/${own}/pressure`, 'gaugePressure');
+    if (said !== undefined) return said;
+    const pieces = drops[own]?.run ?? [];
+    const pressure = linePressure(c);
     if (pieces.length === 0) return pressure;
-    return alongPieces(c, pieces, `${path}/drops/${own}/run`, airDemand(c, drop)?.peakFlow, pressure);
+    return alongPieces(c, pieces, `${path}/${own}/run`, airDemand(c, drop)?.peakFlow, pressure);
   });

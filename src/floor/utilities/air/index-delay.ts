@@ -1,11 +1,12 @@
 import type { Book } from '../../../book/index.ts';
 import type { Direction } from '../../../sheets/air/piston-force.ts';
-import { strokeChange, strokeChangeSheet } from '../../../sheets/air/stroke-change.ts';
-import { type BookReader, gather } from '../../book-reader.ts';
+import { strokeChangeSheet } from '../../../sheets/air/stroke-change.ts';
+import type { BookReader } from '../../book-reader.ts';
 import type { Tracer } from '../../tracer.ts';
-import { type Calculation, type Known, makeCalculation, sharedResults, type Where } from '../calculation.ts';
+import { type Doubt, uncertainPlaces } from '../../uncertain-places.ts';
+import { type Ground, groundOf, type Known, makeCalculation, variedBy, type Where } from '../calculation.ts';
 import { dropPressure } from './drop-pressure.ts';
-import { strokeAt, strokeTimeNear } from './stroke-here.ts';
+import { strokeAt } from './stroke-here.ts';
 
 /** The strokes that stand in the index of the washer: a cylinder that goes out and back within it has two. */
 const strokesOf = (book: Book, cylinders: readonly string[]) =>
@@ -19,24 +20,67 @@ const strokesOf = (book: Book, cylinders: readonly string[]) =>
     return drop === undefined ? [] : both.map((direction) => ({ index, direction, drop }));
   });
 
-const floorCalculation = (reader: BookReader, where: Where, tracer?: Tracer): Calculation =>
-  makeCalculation(reader, {
-    where,
-    shared: sharedResults(),
-    ...(tracer === undefined ? {} : { tracer }),
-  });
-
 const builtOn = (book: Book): number => (book.floors ?? []).findIndex((floor) => floor.role === 'built on');
 
 /** What the cylinders of the index make of another air. */
 export interface IndexDelay {
   /** Time by which the index takes longer than where the line was built, s; shorter where it is negative. */
   readonly added: number;
+  /** What moves it: the time with each uncertain value of the air at both of its ends. */
+  readonly places: readonly {
+    readonly path: string;
+    readonly doubt: Doubt;
+    readonly ends: readonly number[];
+  }[];
+  /** Places for which a default was taken. */
+  readonly assumed: readonly string[];
   /** Cylinder that does not move at the pressure of this floor. */
   readonly stalls?: string;
 }
 
-const nothing: IndexDelay = { added: 0 };
+const nothing: IndexDelay = { added: 0, places: [], assumed: [] };
+
+interface Both {
+  readonly ground: Ground;
+  readonly scopes: readonly [BookReader, BookReader];
+  readonly added?: Known;
+  readonly stalls?: string;
+}
+
+/** Each stroke of the index at the pressure of its drop on both floors. */
+const strokesOnBoth = (
+  reader: BookReader,
+  where: Where,
+  built: number,
+  cylinders: readonly string[],
+  tracer?: Tracer,
+): Both => {
+  const ground = groundOf(where, tracer);
+  const scopes = [reader.scope(), reader.scope()] as const;
+  const here = makeCalculation(scopes[0], ground);
+  const there = makeCalculation(scopes[1], {
+    ...ground,
+    where: { ...where, floor: built },
+    shared: new Map(),
+  });
+  const asBuilt: (Known | undefined)[] = [];
+  const then: (Known | undefined)[] = [];
+  const now: (Known | undefined)[] = [];
+  for (const { index, direction, drop } of strokesOf(reader.book, cylinders)) {
+    const before = strokeAt(there, index, direction, dropPressure(there, drop))?.longest;
+    const pressure = dropPressure(here, drop);
+    if (before === undefined || pressure === undefined) continue;
+    const after = strokeAt(here, index, direction, pressure)?.longest;
+    if (after === undefined) return { ground, scopes, stalls: reader.book.line!.cylinders![index]!.tag };
+    const path = `/line/cylinders/${index}/${direction === 'extend' ? 'out' : 'back'}`;
+    asBuilt.push(here.number(path, 'time') ?? before);
+    then.push(before);
+    now.push(after);
+  }
+  const added =
+    now.length === 0 ? undefined : here.run(strokeChangeSheet, { asBuilt, there: then, here: now })?.added;
+  return { ground, scopes, ...(added === undefined ? {} : { added }) };
+};
 
 /**
  * Time that the cylinders of a washer's index take longer on a floor than where the line was built and timed.
@@ -47,27 +91,26 @@ const nothing: IndexDelay = { added: 0 };
 export const indexDelay = (reader: BookReader, where: Where, cylinders: readonly string[]): IndexDelay => {
   const built = builtOn(reader.book);
   if (built < 0 || built === where.floor || cylinders.length === 0) return nothing;
-  const scopes = [reader.scope(), reader.scope()] as const;
-  const here = floorCalculation(scopes[0], where);
-  const there = floorCalculation(scopes[1], { ...where, floor: built });
-  let added = 0;
-  let found = false;
-  for (const { index, direction, drop } of strokesOf(reader.book, cylinders)) {
-    const pressure = dropPressure(here, drop);
-    const then = strokeTimeNear(there, index, direction, dropPressure(there, drop));
-    if (then === undefined || pressure === undefined) continue;
-    const now = strokeTimeNear(here, index, direction, pressure);
-    if (now === undefined) return { added: 0, stalls: reader.book.line!.cylinders![index]!.tag };
-    const path = `/line/cylinders/${index}/${direction === 'extend' ? 'out' : 'back'}`;
-    const asBuilt = here.number(path, 'time')?.value ?? then;
-    added += strokeChange(asBuilt, then, now) - asBuilt;
-    found = true;
-  }
-  if (!found) return nothing;
-  // what is missing of the air makes no rate unknown: the line is then taken as it was built
-  for (const scope of scopes) scope.account.missing.clear();
-  gather(reader, scopes);
-  return { added };
+  const key = `index delay ${where.floor} ${where.formatPath}`;
+  const known = reader.found.get(key) as IndexDelay | undefined;
+  if (known !== undefined) return known;
+  const { ground, scopes, added, stalls } = strokesOnBoth(reader, where, built, cylinders);
+  const found: IndexDelay =
+    added === undefined
+      ? { ...nothing, ...(stalls === undefined ? {} : { stalls }) }
+      : {
+          added: added.value,
+          assumed: [...new Set(scopes.flatMap(({ account }) => [...account.assumed.keys()]))],
+          places: uncertainPlaces(scopes.map(({ account }) => account)).map(({ path, doubt, ends }) => ({
+            path,
+            doubt,
+            ends: ends.map(
+              (end) => ground.graph.after(variedBy(ground, path, end), added.ref, added.value) ?? added.value,
+            ),
+          })),
+        };
+  reader.found.set(key, found);
+  return found;
 };
 
 /** The same with its workings. */
@@ -79,20 +122,8 @@ export const traceIndexDelay = (
 ): Known | undefined => {
   const built = builtOn(reader.book);
   if (built < 0 || built === where.floor) return undefined;
-  const here = floorCalculation(reader.scope(), where, tracer);
-  const there = floorCalculation(reader.scope(), { ...where, floor: built }, tracer);
-  const strokes = strokesOf(reader.book, cylinders).map(({ index, direction, drop }) => {
-    const then = strokeAt(there, index, direction, dropPressure(there, drop))?.longest;
-    const path = `/line/cylinders/${index}/${direction === 'extend' ? 'out' : 'back'}`;
-    return {
-      asBuilt: here.number(path, 'time') ?? then,
-      there: then,
-      here: strokeAt(here, index, direction, dropPressure(here, drop))?.longest,
-    };
-  });
-  return here.run(strokeChangeSheet, {
-    asBuilt: strokes.map((each) => each.asBuilt),
-    there: strokes.map((each) => each.there),
-    here: strokes.map((each) => each.here),
-  })?.added;
+  return strokesOnBoth(reader, where, built, cylinders, tracer).added;
 };
+
+/** The place that stands for the delay as a whole where an interval is sought. */
+export const delayPlace = (where: Where): string => `/floors/${where.floor}/air#index delay`;

@@ -5,6 +5,7 @@ import { sonicConductanceSheet } from '../../../sheets/air/sonic-conductance.ts'
 import { strokeTimeSheet } from '../../../sheets/air/stroke-time.ts';
 import { tubeConductanceSheet } from '../../../sheets/air/tube-conductance.ts';
 import type { Calculation, Known } from '../calculation.ts';
+import type { Step } from '../graph.ts';
 import { tubeVolume } from './air-demand.ts';
 import { airTemperature, atmosphereHere } from './site-air.ts';
 
@@ -89,18 +90,47 @@ const strokeInputs = (c: Calculation, index: number, direction: Direction) => {
   };
 };
 
-type StrokeInputs = NonNullable<ReturnType<typeof strokeInputs>>;
+/**
+ * The sheet, with every stroke of this book integrated once: the same cylinder is asked for by the index, by its own figure
+ * and by the working.
+ */
+const strokeSheetOf = (found: Map<string, unknown>): typeof strokeTimeSheet => ({
+  ...strokeTimeSheet,
+  compute: (inputs) => {
+    const key = `stroke ${Object.values(inputs).join(' ')}`;
+    const before = found.get(key) as ReturnType<typeof strokeTimeSheet.compute> | undefined;
+    if (before !== undefined) return before;
+    const outputs = strokeTimeSheet.compute(inputs);
+    found.set(key, outputs);
+    return outputs;
+  },
+});
 
-const strokeWith = (c: Calculation, index: number, inputs: StrokeInputs, pressure: Known | undefined) => {
-  const way = wayOf(c, c.book.line!.cylinders![index]!, `/line/cylinders/${index}`, pressure);
-  return c.run(strokeTimeSheet, {
-    ...inputs,
-    pressure,
-    supplyConductance: way.conductance,
-    supplyRatio: way.criticalRatio,
-    exhaustConductance: way.conductance,
-    exhaustRatio: way.criticalRatio,
-  });
+/** Step in pressure over which the slope is taken. */
+const slopeStep = 0.97;
+const air = ['pressure', 'supplyConductance', 'supplyRatio', 'exhaustConductance', 'exhaustRatio'];
+
+/**
+ * A stroke at another pressure near the first, without another integration: along the secant to 0.97 of it. Valve and tube
+ * pass a little otherwise at another pressure, which the slope leaves out.
+ */
+const nearStroke = (base: Step): Step['compute'] => {
+  let slope: number | undefined;
+  const { pressure } = base.inputs as { readonly pressure: number };
+  const { longest } = base.outputs as { readonly longest: number };
+  return (inputs) => {
+    const elsewhere = Object.entries(inputs).some(
+      ([name, value]) => !air.includes(name) && value !== base.inputs[name],
+    );
+    if (elsewhere) return base.compute(inputs);
+    if (slope === undefined) {
+      const slower = base.compute({ ...base.inputs, pressure: slopeStep * pressure });
+      // it stalls just below: nothing straight can be said of it
+      if (slower === undefined) return base.compute(inputs);
+      slope = (longest - (slower.longest as number)) / (pressure * (1 - slopeStep));
+    }
+    return { ...base.outputs, longest: longest + slope * ((inputs.pressure as number) - pressure) };
+  };
 };
 
 /**
@@ -116,50 +146,18 @@ export const strokeAt = (
   pressure: Known | undefined,
 ) => {
   const inputs = strokeInputs(c, index, direction);
-  return inputs === undefined ? undefined : strokeWith(c, index, inputs, pressure);
-};
-
-interface Line {
-  readonly pressure: number;
-  readonly time: number;
-  slope?: number;
-}
-
-/** Step in pressure over which the slope is taken. */
-const step = 0.97;
-
-/**
- * Time of a stroke, s, at little cost where only the pressure is another than before.
- *
- * Method   exact at the first pressure that is asked for, from there along the secant to 0.97 of it
- * Returns  undefined where the cylinder stalls or something is not known
- * Assumes  pressures near the first: it serves the intervals, not the figure
- */
-export const strokeTimeNear = (
-  c: Calculation,
-  index: number,
-  direction: Direction,
-  pressure: Known | undefined,
-): number | undefined => {
-  const inputs = strokeInputs(c, index, direction);
-  if (inputs === undefined || pressure === undefined) return undefined;
-  const key = `stroke ${index} ${c.floor} ${JSON.stringify(Object.values(inputs).map((each) => each?.value))}`;
-  const exact = (at: number): number | undefined =>
-    strokeWith(c, index, inputs, { value: at, from: pressure.from })?.longest.value;
-  let line = c.found.get(key) as Line | undefined;
-  if (line === undefined) {
-    const time = exact(pressure.value);
-    if (time === undefined) return undefined;
-    line = { pressure: pressure.value, time };
-    c.found.set(key, line);
-  }
-  if (line.pressure === pressure.value) return line.time;
-  if (line.slope === undefined) {
-    const lower = step * line.pressure;
-    const slower = exact(lower);
-    // it stalls just below: nothing straight can be said of it
-    if (slower === undefined) return exact(pressure.value);
-    line.slope = (line.time - slower) / (line.pressure - lower);
-  }
-  return line.time + line.slope * (pressure.value - line.pressure);
+  if (inputs === undefined) return undefined;
+  const way = wayOf(c, c.book.line!.cylinders![index]!, `/line/cylinders/${index}`, pressure);
+  return c.run(
+    strokeSheetOf(c.found),
+    {
+      ...inputs,
+      pressure,
+      supplyConductance: way.conductance,
+      supplyRatio: way.criticalRatio,
+      exhaustConductance: way.conductance,
+      exhaustRatio: way.criticalRatio,
+    },
+    nearStroke,
+  );
 };

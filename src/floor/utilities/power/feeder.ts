@@ -66,7 +66,7 @@ export const feederAllowed = (c: Calculation): Known | undefined =>
             ambient,
             circuits: c.plain(`${path}/grouped`, 1)!,
           })?.allowed;
-    return allowed === undefined ? undefined : { value: allowed.value * parallel.value, from: allowed.from };
+    return parallel.value === 1 ? allowed : c.derive([allowed, parallel], (one, n) => one * n);
   });
 
 /** Resistance and reactance of the feeder a metre, warm or cold. */
@@ -121,10 +121,10 @@ export const startingDrop = (c: Calculation) =>
       if (given !== undefined || current === undefined) return given;
       c.assume(`/line/drives/${i}/startingCurrent`);
       const share = drive.starter === 'star-delta' ? 1 / 3 : 1;
-      return {
-        value: startOverRated * share * current.value,
-        from: { path: `/line/drives/${i}/startingCurrent`, assumed: true },
-      };
+      return c.derive([current], (rated) => startOverRated * share * rated, {
+        path: `/line/drives/${i}/startingCurrent`,
+        assumed: true,
+      });
     });
     const largest = starts.reduce<Known | undefined>(
       (a, b) => (b !== undefined && (a === undefined || b.value > a.value) ? b : a),

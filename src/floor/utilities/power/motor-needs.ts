@@ -30,7 +30,7 @@ const lawOf = (c: Calculation, drive: Drive, path: string): Known<LoadLaw> => {
 const assumedFull = (c: Calculation, plate: Known | undefined, path: string): Known | undefined => {
   if (plate === undefined) return undefined;
   c.assume(`${path}/shaftPower`);
-  return { value: plate.value, from: { path: `${path}/shaftPower`, assumed: true } };
+  return c.derive([plate], (power) => power, { path: `${path}/shaftPower`, assumed: true });
 };
 
 /** What the supply of the floor does to a motor that runs straight on it; an inverter keeps plate frequency and voltage. */

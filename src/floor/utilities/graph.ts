@@ -1,0 +1,150 @@
+import type { Value, Values } from '../../sheets/frame.ts';
+
+/** What a number rests on: a value of the book, or what came out of a step of the calculation. */
+export type Ref =
+  | { readonly path: string }
+  | { readonly step: number; readonly output: string; readonly item?: number };
+
+/** One step of a calculation: a sheet, or a line of arithmetic between two of them. */
+export interface Step {
+  readonly inputs: Values;
+  /** What each input rests on; one a member for a list; nothing for what never varies. */
+  readonly refs: Readonly<Record<string, Ref | readonly (Ref | undefined)[] | undefined>>;
+  readonly outputs: Values;
+  /** Undefined where it can't be computed with these inputs. */
+  readonly compute: (inputs: Values) => Values | undefined;
+}
+
+/** Outputs of the steps that another value changes; undefined where a step can't be computed with it. */
+export type Changed = ReadonlyMap<number, Values | undefined>;
+
+/** The steps of a calculation in the order in which they were made, each after what it rests on. */
+export interface Graph {
+  readonly add: (step: Step) => number;
+  /**
+   * Puts one value of the book to another and computes what rests on it.
+   *
+   * Symbols  before  what this variation changed when there were fewer steps; it is continued
+   * Returns  the steps that change
+   * Assumes  the same steps: a choice that the calculation made between two ways stands as it was made
+   * Cost     the steps that rest on the value, each once
+   */
+  readonly vary: (path: string, value: number, before?: Changed) => Changed;
+  /** A number after a variation; undefined where it can't be computed. */
+  readonly after: (changed: Changed, ref: Ref | undefined, before: number) => number | undefined;
+}
+
+type Refs = Step['refs'][string];
+
+const isList = (refs: Refs): refs is readonly (Ref | undefined)[] => Array.isArray(refs);
+
+const memberOf = (value: Value | undefined, item: number | undefined): number | undefined => {
+  if (typeof value === 'number') return value;
+  const found = typeof value === 'object' && item !== undefined ? value[item] : undefined;
+  return found;
+};
+
+const sameValues = (a: Values, b: Values): boolean => {
+  for (const name in a) {
+    const one = a[name];
+    const other = b[name];
+    if (one === other) continue;
+    if (typeof one !== 'object' || typeof other !== 'object') return false;
+    if (one.some((value, i) => value !== other[i])) return false;
+  }
+  return true;
+};
+
+export const makeGraph = (): Graph => {
+  const steps: Step[] = [];
+  /** Steps that read each place of the book, for a start. */
+  const readers = new Map<string, number[]>();
+  /** How many steps each variation has seen: later questions add more. */
+  const done = new WeakMap<Changed, number>();
+
+  const note = (ref: Ref | undefined, step: number): void => {
+    if (ref === undefined || !('path' in ref)) return;
+    const found = readers.get(ref.path);
+    if (found === undefined) readers.set(ref.path, [step]);
+    else found.push(step);
+  };
+
+  /** Another value for an input, or nothing where it stays; `null` where it is lost. */
+  const other = (
+    ref: Ref | undefined,
+    changed: Map<number, Values | undefined>,
+    path: string,
+    value: number,
+  ): number | undefined | null => {
+    if (ref === undefined) return undefined;
+    if ('path' in ref) return ref.path === path ? value : undefined;
+    if (!changed.has(ref.step)) return undefined;
+    return memberOf(changed.get(ref.step)?.[ref.output], ref.item) ?? null;
+  };
+
+  /** Inputs with what has changed put in; undefined where nothing has, `null` where one is lost. */
+  const inputsAfter = (
+    { inputs, refs }: Step,
+    changed: Map<number, Values | undefined>,
+    path: string,
+    value: number,
+  ): Values | undefined | null => {
+    let next: Record<string, Value> | undefined;
+    for (const name in refs) {
+      const ref = refs[name];
+      if (!isList(ref)) {
+        const now = other(ref, changed, path, value);
+        if (now === null) return null;
+        if (now !== undefined) {
+          next ??= { ...inputs };
+          next[name] = now;
+        }
+        continue;
+      }
+      let list: number[] | undefined;
+      for (let i = 0; i < ref.length; i++) {
+        const now = other(ref[i], changed, path, value);
+        if (now === null) return null;
+        if (now === undefined) continue;
+        list ??= [...(inputs[name] as readonly number[])];
+        list[i] = now;
+      }
+      if (list !== undefined) {
+        next ??= { ...inputs };
+        next[name] = list;
+      }
+    }
+    return next;
+  };
+
+  return {
+    add: (step) => {
+      const index = steps.length;
+      steps.push(step);
+      for (const name in step.refs) {
+        const ref = step.refs[name];
+        if (isList(ref)) for (const each of ref) note(each, index);
+        else note(ref, index);
+      }
+      return index;
+    },
+    vary: (path, value, before = new Map()) => {
+      const changed = before as Map<number, Values | undefined>;
+      const first = readers.get(path)?.[0];
+      if (first === undefined) return changed;
+      for (let i = Math.max(first, done.get(changed) ?? 0); i < steps.length; i++) {
+        const step = steps[i]!;
+        const inputs = inputsAfter(step, changed, path, value);
+        if (inputs === undefined) continue;
+        const outputs = inputs === null ? undefined : step.compute(inputs);
+        if (outputs === undefined || !sameValues(outputs, step.outputs)) changed.set(i, outputs);
+      }
+      done.set(changed, steps.length);
+      return changed;
+    },
+    after: (changed, ref, before) => {
+      if (ref === undefined || 'path' in ref || !changed.has(ref.step)) return before;
+      return memberOf(changed.get(ref.step)?.[ref.output], ref.item);
+    },
+  };
+};
