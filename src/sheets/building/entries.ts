@@ -11,6 +11,9 @@ import { gearLoadSheet } from './gear-load.ts';
 import { liftFitCases } from './lift-fit.cases.ts';
 import { liftFitText } from './lift-fit.text.ts';
 import { liftFitSheet } from './lift-fit.ts';
+import { lineExtentCases } from './line-extent.cases.ts';
+import { lineExtentText } from './line-extent.text.ts';
+import { lineExtentSheet } from './line-extent.ts';
 import { passageCases } from './passage.cases.ts';
 import { passageText } from './passage.text.ts';
 import { passageSheet } from './passage.ts';
@@ -30,4 +33,5 @@ export const buildingEntries: readonly SheetEntry[] = [
   sheetEntry(rampPushSheet, rampPushCases, rampPushText),
   sheetEntry(tippingSheet, tippingCases, tippingText),
   sheetEntry(liftFitSheet, liftFitCases, liftFitText),
+  sheetEntry(lineExtentSheet, lineExtentCases, lineExtentText),
 ];
