@@ -72,6 +72,7 @@ export const agreement = part(
       'Share of the voltage that it may lose while the largest motor starts.',
       share,
     ),
+    heatUp: quantity('time', 'Time in which the wash baths must be warm from cold.', above0),
     safety: ruleSet('Which machinery safety rule set holds at the site.'),
     lifting: ruleSet('Which lifting rule set holds at the site.'),
     acceptanceRun: quantity('time', 'Length of the run in which the rate is proved.', above0),

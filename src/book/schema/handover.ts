@@ -39,15 +39,35 @@ export const tieIn = part(
   },
 );
 
+export const transportGear = part(
+  'What it is moved on, from the lorry to its place.',
+  {},
+  {
+    name,
+    mass: quantity('mass', 'Mass of the gear.', least0),
+    height: quantity('length', 'How much higher it makes the section.', least0),
+    wheels: whole('Wheels, or rollers, in all.', 1),
+    carrying: whole('Wheels that carry where the floor is uneven. Absent: all but one.', 1),
+    contactLength: quantity('length', 'Contact of one wheel with the floor, in its way.', above0),
+    contactWidth: quantity('length', 'Contact of one wheel with the floor, across.', above0),
+    wheelCapacity: quantity('mass', 'Mass that one wheel may carry.', above0),
+    clearance: quantity('length', 'Room that must stay on each side while it moves.', least0),
+  },
+);
+
 export const section = part(
   'A part of the line that travels in one piece.',
   { tag: tag('section') },
   {
     name,
     mass: quantity('mass', 'Mass as it travels.', above0),
+    full: quantity('mass', 'Mass as it stands, with full baths and product.', above0),
     length: quantity('length', 'Length.', above0),
     width: quantity('length', 'Width.', above0),
     height: quantity('length', 'Height.', above0),
+    clearance: quantity('length', 'Free way that must stay around it for work and service.', least0),
+    overhead: quantity('length', 'Free height that must stay above it.', least0),
+    gear: transportGear,
     holds: list(refersTo(['station'], 'Station.'), 'Stations that stand on it.'),
     feet: whole('Feet that it stands on.', 1),
     foot: quantity('area', 'Area of one foot.', above0),

@@ -1,5 +1,5 @@
 import { list, name, note, oneOf, part, words } from './part.ts';
-import { above0, quantity, share } from './quantity.ts';
+import { above0, least0, quantity, share } from './quantity.ts';
 import { tag } from './tag.ts';
 
 export const routePiece = part(
@@ -10,6 +10,7 @@ export const routePiece = part(
     name,
     kind: oneOf(['door', 'corridor', 'turn', 'ramp', 'lift', 'floor', 'crane', 'other'], 'What it is.'),
     width: quantity('length', 'Clear width.', above0),
+    widthAfter: quantity('length', 'Clear width behind a turn. Absent: as before it.', above0),
     height: quantity('length', 'Clear height.', above0),
     length: quantity('length', 'Length.', above0),
     slope: quantity('ratio', 'Slope.', share),
@@ -48,6 +49,15 @@ export const room = part(
     length: quantity('length', 'Length of the place for the line.', above0),
     width: quantity('length', 'Width of the place for the line.', above0),
     ventilation: words('Ventilation.'),
+    air: quantity('actualAirFlow', 'Air that the ventilation moves.', least0),
+    outside: part(
+      'Air that comes in, at its most humid.',
+      {},
+      {
+        temperature: quantity('temperature', 'Temperature.'),
+        relativeHumidity: quantity('relativeHumidity', 'Relative humidity.', share),
+      },
+    ),
     route: list(routePiece, 'Way of the sections from the lorry to their place.'),
     note,
   },

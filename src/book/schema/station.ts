@@ -1,6 +1,6 @@
 import * as z from 'zod';
 import { lane } from './lane.ts';
-import { claim, list, name, note, oneOf, part, whole, words } from './part.ts';
+import { claim, list, name, note, oneOf, part, plain, whole, words } from './part.ts';
 import { above0, least0, quantity, share } from './quantity.ts';
 import { comesAfter, refersTo, tag } from './tag.ts';
 
@@ -63,13 +63,38 @@ export const zone = part(
     ),
     temperature: quantity('temperature', 'Temperature of the medium.'),
     concentration: quantity('massFraction', 'Concentration of the medium.', share),
+    alkali: quantity('massFraction', 'All alkali together, where it is not caustic alone.', share),
+    agent: oneOf(['chlorine', 'ozone', 'other'], 'What sanitises.'),
+    acidity: plain('pH.', 0, 14),
     flow: quantity('volumeFlow', 'Fresh flow into the zone while it runs.', least0),
     sprayFlow: quantity('volumeFlow', 'Flow through the spray nozzles.', least0),
     sprayFraction: z.number().min(0).max(1).describe('Share of the dwell in which a bottle is wetted.'),
+    dead: quantity(
+      'time',
+      'Time in each index in which a bottle is not wetted: the transfer, the valve, the jet settling. Instead of the share.',
+      least0,
+    ),
+    timeOut: quantity('time', 'Time after which the spray shuts while the row stands.', above0),
+    soaks: claim('Bottles are immersed instead of sprayed.'),
+    emptying: quantity(
+      'time',
+      'Time for which an immersed bottle drains or stands above the liquid.',
+      least0,
+    ),
+    longestStay: quantity('time', 'Longest stay that bottle or label takes.', above0),
     pressure: quantity('gaugePressure', 'Spray pressure at the nozzles.', least0),
     tank: quantity('volume', 'Volume of the tank of the zone.', above0),
+    depth: quantity('length', 'Depth of its bath when full.', above0),
+    surface: quantity('area', 'Open surface of its bath.', least0),
+    walls: quantity('area', 'Walls of its bath that lose heat.', least0),
+    insulation: oneOf(['none', '25 mm', '50 mm', '75 mm'], 'Insulation of these walls. Absent: none.'),
+    metal: quantity('mass', 'Steel that gets warm with its bath.', least0),
+    outlet: quantity('length', 'Bore through which its bath is let go.', above0),
+    dumpEvery: quantity('time', 'Time between two dumps of its bath.', above0),
+    collected: claim('Its bath is taken away or treated elsewhere, and never let go into a drain here.'),
     pump: refersTo(['drive'], 'Drive of the spray pump.'),
     tieIn: refersTo(['tie-in'], 'Tie-in point that feeds it.'),
+    from: refersTo(['zone'], 'Zone whose water runs on into it, instead of fresh water.'),
     drain: refersTo(['tie-in'], 'Tie-in point that it drains to.'),
     need: washNeed,
     note,
@@ -100,6 +125,7 @@ export const washer = part(
       'Cylinders whose strokes are in the index.',
     ),
     carryOver: quantity('volume', 'Liquid that a bottle carries into the next zone.', least0),
+    highestHardness: quantity('waterHardness', 'Hardness of its water that must not be passed.', least0),
     zones: list(zone, 'Zones in the order in which the bottles pass.'),
   },
 );
