@@ -121,6 +121,13 @@ const water: Readonly<Record<string, Question>> = {
   ],
   waterHardness: ['hardness of the water', 'hardness that washing bears', 'hardness of the water'],
   backflow: ['backflow protection', 'protection that the line asks', 'protection that is fitted'],
+  hotWaterFlow: ['hot water', 'hot water that the line draws', 'hot water that the site gives'],
+  hotWaterTemperature: [
+    'temperature of the hot water',
+    'hottest zone that it feeds',
+    'temperature of the hot water',
+  ],
+  siteWater: ['what is in the water', 'water without a remark', 'what its figures say'],
 };
 
 const heat: Readonly<Record<string, Question>> = {
@@ -132,17 +139,22 @@ const heat: Readonly<Record<string, Question>> = {
   heatUp: ['heating up', 'time in which the bath must be hot', 'time that it takes here'],
   heaterVoltage: [
     'heater at this voltage',
-    'power of the heater by its plate',
-    'power that it has at the voltage here',
+    'most that its elements may get, over the voltage of the plate',
+    'voltage here over that of the plate',
   ],
   steamFlow: ['steam', 'steam that the line draws', 'steam that the site gives'],
   steamPressure: ['pressure of the steam', 'pressure that the line needs', 'pressure that arrives there'],
-  hotWaterFlow: ['hot water', 'hot water that the line draws', 'hot water that the site gives'],
-  thermalStep: [
-    'temperature step of the bottle',
-    'step that the bottle bears',
-    'largest step between two zones',
+  heatingWaterFlow: [
+    'heating water',
+    'heating water that the baths take',
+    'heating water that the site gives',
   ],
+  heatPower: [
+    'power for heat',
+    'heat that all warm baths take together',
+    'power that the site allows for heat',
+  ],
+  thermalStep: ['temperature step of the bottle', 'step that the bottle bears', 'step that it meets here'],
   bottleTemperature: [
     'heat on the bottle',
     'temperature that the bottle bears',
@@ -155,6 +167,8 @@ const heat: Readonly<Record<string, Question>> = {
     'concentration that the rule asks',
     'concentration of the bath',
   ],
+  washPressure: ['pressure of the spray', 'spray pressure that the rule asks', 'pressure at the nozzles'],
+  washStay: ['longest stay in the wash', 'stay that bottle or label bears', 'longest stay here'],
 };
 
 const drains: Readonly<Record<string, Question>> = {
@@ -176,16 +190,25 @@ const building: Readonly<Record<string, Question>> = {
   slabPoint: ['load on one point', 'point load that the slab bears', 'load of the heaviest foot'],
   routeWidth: ['width of the way in', 'width that the section needs', 'narrowest place of the way'],
   routeHeight: ['height of the way in', 'height that the section needs', 'lowest place of the way'],
-  routeTurn: ['turn round the corner', 'width that the section needs to turn', 'width at the corner'],
+  routeTurn: [
+    'turn round the corner',
+    'length of the section',
+    'longest that gets round the tightest corner',
+  ],
   routeMass: ['mass on the way in', 'mass of the section with its gear', 'mass that the way bears'],
   routeBearing: [
     'wheels on the way in',
-    'load under the wheels of the gear',
-    'load that the floor of the way bears',
+    'pressure under the wheels of the gear',
+    'pressure that the weakest floor of the way bears',
   ],
   roomHeight: ['height of the room', 'height that the line needs', 'clear height of the room'],
   roomLength: ['length of the room', 'length that the line needs', 'length of the room'],
   roomWidth: ['width of the room', 'width that the line needs', 'width of the room'],
+  ventilation: [
+    'ventilation of the room',
+    'air that carries away heat and moisture of the line',
+    'air that the ventilation moves',
+  ],
 };
 
 const questions = { ...air, ...power, ...water, ...heat, ...drains, ...building };
@@ -208,11 +231,24 @@ const figures: Readonly<Record<string, string>> = {
   motorCurrent: 'current of the motor',
   speedRatio: 'speed against the plate',
   voltsPerHertz: 'volts per hertz against the plate',
+  waterPerBottle: 'fresh water of a bottle',
+  hardness: 'class of the hardness',
   flushing: 'water to flush new pipes with',
-  rinse: 'rinse water',
+  flushingTime: 'time of flushing',
+  heatLoad: 'heat of all warm baths, all the time',
+  bottleHeat: 'heat that goes into the bottles',
+  heatUpTime: 'time to warm up from cold',
+  contact: 'contact at the shortest index',
+  longestStay: 'stay at the slowest index that is asked',
+  rinse: 'detergent left behind the last rinse',
+  drainRunning: 'flow to the drain while the line runs',
+  drainAverage: 'flow to the drain, on average',
+  drainTempering: 'cold water that brings the drain under its limit',
+  neutralisingAcid: 'sulfuric acid that one bath takes',
   roomHeat: 'heat that the line gives to the room',
   roomMoisture: 'moisture that the line gives to the room',
-  drainAverage: 'flow to the drain, on average',
+  ventilationAir: 'air that carries both away',
+  rampPull: 'pull up the steepest ramp',
 };
 
 /** What is turned with the answer behind it, and what is turned where none carries. */
@@ -235,12 +271,14 @@ const levers: Readonly<Record<string, readonly [turned: string, alone: string]>>
   steamFlow: ['steam of', 'more steam'],
   steamPressure: ['steam at', 'more pressure of the steam'],
   heaterPower: ['heater of', 'a stronger heater'],
+  heatingWaterFlow: ['heating water of', 'more heating water'],
   zoneTemperature: ['zone held at', 'another temperature of the zone'],
+  zoneConcentration: ['bath kept at', 'a stronger bath'],
   drainBore: ['drain of', 'a wider drain'],
   drainFall: ['drain with a fall of', 'more fall of the drain'],
   drainFlow: ['drain that takes', 'a drain that takes more'],
   footArea: ['foot plates of', 'larger foot plates'],
-  gear: ['moved with', 'other gear for the move'],
+  gear: ['moved on gear that lifts it by', 'lower gear for the move'],
 };
 
 /** What must be known with an answer, by its code. */
@@ -254,6 +292,18 @@ const notes: Readonly<Record<string, string>> = {
     'The lines do not stand evenly to earth: filters of inverters and devices rated for the voltage to earth may not suit it.',
   EARTHING_DRIVE_LEAKAGE:
     'Inverters leak to earth, and on this earthing a residual-current device must stand for it: its kind and its setting have to suit inverters.',
+  MATERIAL_NO_HEAT: 'The specific heat of {material} is not held here: ask whoever makes the bottle.',
+  BATH_LOSES_LITTLE:
+    'The bath is cooler than 32 °C, where the table of open baths begins; what it loses is left out.',
+  WASH_RULE_ASKED:
+    'No rule is named whose figures are held here ("{rule}"). Whoever answers for hygiene names it; until then nothing is judged.',
+  WASH_RULE_NOT_HELD:
+    'The text of "{rule}" is not held here: its figures are those that the book gives, and nobody has compared them.',
+  WASH_CAUSTIC_SHARE: 'Less than the share of {share} of the alkali that the rule asks is caustic.',
+  BACKFLOW_LOCAL:
+    'Which device is enough, and who tests it, is for the local water code; here only its being there is judged.',
+  DRAIN_CAUSTIC:
+    'A caustic bath burns, and may be hazardous waste: it is neutralised or taken away before anything goes down the drain, never mixed with chlorine, and what is measured counts, not this figure.',
 };
 
 /** What a person must hold besides the figures of a utility. */

@@ -1,0 +1,115 @@
+import type { Book } from '../../../book/index.ts';
+import type { Need } from '../need.ts';
+import { quantityLever } from '../steps.ts';
+import * as fit from './room-fit.ts';
+import { ventilationAir } from './room-load.ts';
+import { type SectionAt, sectionsOf } from './sections-of.ts';
+import { footLevers, pointAnswer, pressureAnswer } from './standing-load.ts';
+import * as way from './way-in.ts';
+
+const standing = (at: SectionAt): readonly Need[] => {
+  const common = { utility: 'building', of: at.section.tag } as const;
+  return [
+    {
+      ...common,
+      question: 'slabPressure',
+      sense: 'most',
+      kind: 'bearingPressure',
+      answer: (c) => pressureAnswer(c, at),
+      levers: (c) => footLevers(c, at),
+    },
+    {
+      ...common,
+      question: 'slabPoint',
+      sense: 'most',
+      kind: 'force',
+      answer: (c) => pointAnswer(c, at),
+    },
+    {
+      ...common,
+      question: 'roomHeight',
+      sense: 'least',
+      kind: 'length',
+      answer: (c) => fit.heightAnswer(c, at),
+    },
+  ];
+};
+
+const moving = (book: Book, floor: number, at: SectionAt): readonly Need[] => {
+  const common = { utility: 'building', of: at.section.tag, sense: 'least' } as const;
+  const route = book.floors?.[floor]?.room?.route ?? [];
+  return [
+    { ...common, question: 'routeWidth', kind: 'length', answer: (c) => way.widthAnswer(c, at) },
+    {
+      ...common,
+      question: 'routeHeight',
+      kind: 'length',
+      answer: (c) => way.heightAnswer(c, at),
+      // lower skates are what can be changed without touching the building
+      levers: (c) =>
+        quantityLever(c.book, {
+          id: 'gear',
+          path: `${at.path}/gear/height`,
+          kind: 'length',
+          numbers: (now) =>
+            Array.from({ length: 19 }, (_, i) => Number((now * (1 - 0.05 * (i + 1))).toPrecision(3))),
+        }),
+    },
+    ...(route.some(({ kind }) => kind === 'turn')
+      ? [
+          {
+            ...common,
+            question: 'routeTurn',
+            kind: 'length',
+            answer: (c) => way.turnAnswer(c, at),
+          } satisfies Need,
+        ]
+      : []),
+    ...(route.some(({ kind, mass }) => mass !== undefined || kind === 'lift' || kind === 'crane')
+      ? [
+          {
+            ...common,
+            question: 'routeMass',
+            kind: 'mass',
+            answer: (c) => way.massAnswer(c, at),
+          } satisfies Need,
+        ]
+      : []),
+    ...(route.some(({ bearing }) => bearing !== undefined)
+      ? [
+          {
+            ...common,
+            question: 'routeBearing',
+            kind: 'bearingPressure',
+            answer: (c) => way.bearingAnswer(c, at),
+          } satisfies Need,
+        ]
+      : []),
+  ];
+};
+
+/** What the line asks of the building of a floor: to stand there, to get there, to be worked at. */
+export const buildingNeeds = (book: Book, floor: number): readonly Need[] => {
+  const sections = sectionsOf(book);
+  const line = { utility: 'building', sense: 'least', kind: 'length' } as const;
+  if (sections.length === 0) return [];
+  return [
+    ...sections.flatMap((at) => [...standing(at), ...moving(book, floor, at)]),
+    { ...line, question: 'roomLength', answer: fit.lengthAnswer },
+    { ...line, question: 'roomWidth', answer: fit.widthAnswer },
+    ...(book.floors?.[floor]?.room?.air === undefined
+      ? []
+      : [
+          {
+            question: 'ventilation',
+            utility: 'building',
+            sense: 'least',
+            kind: 'actualAirFlow',
+            answer: (c) => ({
+              demand: ventilationAir(c),
+              have: c.needed(`${c.floorPath}/room/air`, 'actualAirFlow'),
+            }),
+          } satisfies Need,
+        ]),
+  ];
+};

@@ -1,0 +1,70 @@
+import { footLoadSheet } from '../../../sheets/building/foot-load.ts';
+import type { Calculation, Known } from '../calculation.ts';
+import type { Answer, UtilityLever } from '../need.ts';
+import { preferredAbove, quantityLever } from '../steps.ts';
+import type { SectionAt } from './sections-of.ts';
+
+/** Water and thin product, kg/m3. */
+const liquidDensity = 1000;
+/** Stands for a foot where only its force is asked. */
+const anyFoot = 0.1;
+
+/** What fills the baths and the manifold of the stations on a section. */
+const liquidMass = (c: Calculation, { section }: SectionAt): Known | undefined => {
+  const volumes = (c.book.line?.stations ?? []).flatMap((station, s) => {
+    if (section.holds?.includes(station.tag) !== true) return [];
+    const path = `/line/stations/${s}`;
+    if (station.kind === 'fill') {
+      return station.manifoldVolume === undefined ? [] : [c.number(`${path}/manifoldVolume`, 'volume')];
+    }
+    if (station.kind !== 'washer') return [];
+    return (station.zones ?? []).flatMap((zone, z) =>
+      zone.tank === undefined ? [] : [c.number(`${path}/zones/${z}/tank`, 'volume')],
+    );
+  });
+  return volumes.length === 0
+    ? undefined
+    : c.derive(volumes, (...all) => liquidDensity * all.reduce((a, b) => a + b));
+};
+
+/** Load of a section on its feet as it stands: with full baths, and with one foot that hangs free. */
+const footLoad = (c: Calculation, at: SectionAt, foot: Known | undefined) => {
+  const { path } = at;
+  const mass = c.needed(`${path}/mass`, 'mass');
+  const full = c.number(`${path}/full`, 'mass');
+  const liquid =
+    full === undefined
+      ? liquidMass(c, at)
+      : c.derive([full, mass], (standing, travels) => Math.max(0, standing - travels), full.from);
+  const feet = c.plain(`${path}/feet`);
+  if (feet === undefined) c.miss(`${path}/feet`);
+  return c.run(footLoadSheet, {
+    dryMass: mass,
+    ...(liquid === undefined ? {} : { waterMass: liquid }),
+    feet,
+    footDiameter: foot,
+  });
+};
+
+/** Diameter of a round foot of the area that the book gives. */
+const footDiameter = (c: Calculation, { path }: SectionAt): Known | undefined =>
+  c.derive([c.needed(`${path}/foot`, 'area')], (area) => Math.sqrt((4 * area) / Math.PI));
+
+export const pressureAnswer = (c: Calculation, at: SectionAt): Answer => ({
+  demand: c.needed(`${c.floorPath}/room/slab/bearing`, 'pressureDifference'),
+  have: footLoad(c, at, footDiameter(c, at))?.unevenPressure,
+});
+
+export const pointAnswer = (c: Calculation, at: SectionAt): Answer => ({
+  demand: c.needed(`${c.floorPath}/room/slab/point`, 'force'),
+  have: footLoad(c, at, { value: anyFoot, from: { path: `${at.path}/foot`, assumed: true } })?.unevenForce,
+});
+
+/** Larger feet, or plates under them. */
+export const footLevers = (c: Calculation, { path }: SectionAt): readonly UtilityLever[] =>
+  quantityLever(c.book, {
+    id: 'footArea',
+    path: `${path}/foot`,
+    kind: 'area',
+    numbers: (now) => preferredAbove(now, 60),
+  });

@@ -1,0 +1,171 @@
+import type { Book } from '../../../book/index.ts';
+import { sanitisingAlternatives } from '../../../sheets/hygiene/sanitising-rules.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Answer, Need, UtilityLever } from '../need.ts';
+import { quantityLever } from '../steps.ts';
+import { contactAt, stayAt } from './wash-contact.ts';
+import { alkaliOf, washDemand } from './wash-demand.ts';
+import { isJudged, ruleOf } from './wash-rules.ts';
+import { type ZoneAt, zonesOf } from './zones-of.ts';
+
+type Asked = 'contact' | 'temperature' | 'concentration';
+
+/** Whether a question is put to a zone: a rule that states no such figure asks nothing. */
+const asks = (book: Book, at: ZoneAt, what: Asked): boolean => {
+  const { held } = ruleOf(book, at);
+  if (at.zone.need?.rule !== undefined && at.zone.need[what] !== undefined) return true;
+  if (held === undefined) {
+    // nobody has said yet what is asked: the three come back as one question, which rule holds
+    return at.zone.need?.rule === undefined || !hasFigures(at);
+  }
+  if (held.sort === 'caustic') {
+    const { leastTime, leastTemperature, leastCaustic, leastAlkali } = held.rule;
+    return (
+      { contact: leastTime, temperature: leastTemperature, concentration: leastCaustic ?? leastAlkali }[
+        what
+      ] !== undefined
+    );
+  }
+  const field = {
+    contact: 'leastTime',
+    temperature: 'leastTemperature',
+    concentration: 'leastConcentration',
+  } as const;
+  return sanitisingAlternatives(held.key, held.medium).some((one) => one[field[what]] !== undefined);
+};
+
+const hasFigures = ({ zone }: ZoneAt): boolean =>
+  (zone.need?.contact ?? zone.need?.temperature ?? zone.need?.concentration) !== undefined;
+
+const contactAnswer = (c: Calculation, at: ZoneAt): Answer => {
+  const demand = washDemand(c, at)?.contact;
+  return { demand, have: contactAt(c, at) };
+};
+
+const concentrationAnswer = (c: Calculation, at: ZoneAt): Answer => {
+  const demand = washDemand(c, at);
+  const caustic = c.needed(`${at.path}/concentration`, 'massFraction');
+  const have = demand?.counts === 'alkali' ? alkaliOf(c, at) : caustic;
+  const { held } = ruleOf(c.book, at);
+  const share = held?.sort === 'caustic' ? held.rule.leastCausticShare : undefined;
+  const alkali = share === undefined ? undefined : alkaliOf(c, at);
+  const weak =
+    share !== undefined &&
+    alkali !== undefined &&
+    caustic !== undefined &&
+    caustic.value < share * alkali.value * (1 - 1e-9);
+  if (weak) c.note('WASH_CAUSTIC_SHARE', { share });
+  return { demand: demand?.concentration, have, ...(weak ? { verdict: 'short' as const } : {}) };
+};
+
+/** A longer dwell wets longer, and costs rate: what it breaks is said with it. */
+const dwellLever = (c: Calculation, at: ZoneAt): readonly UtilityLever[] =>
+  quantityLever(c.book, {
+    id: 'washerDwell',
+    path: `${at.washerPath}/dwell`,
+    kind: 'time',
+    numbers: (now) => Array.from({ length: 600 }, (_, i) => Number((now + 0.1 * (i + 1)).toPrecision(6))),
+  });
+
+/** Whole degrees above what the bath is kept at, in the unit of the book. */
+const temperatureLever = (c: Calculation, at: ZoneAt): readonly UtilityLever[] =>
+  quantityLever(c.book, {
+    id: 'zoneTemperature',
+    path: `${at.path}/temperature`,
+    kind: 'temperature',
+    numbers: (now) => Array.from({ length: 60 }, (_, i) => Math.floor(now) + i + 1),
+  });
+
+/** Tenths of the unit in which the book tells it; what sanitises is told in such small shares that twentieths of it do. */
+const concentrationLever = (c: Calculation, at: ZoneAt): readonly UtilityLever[] =>
+  quantityLever(c.book, {
+    id: 'zoneConcentration',
+    path: `${at.path}/concentration`,
+    kind: 'massFraction',
+    numbers: (now) => {
+      const step = at.zone.medium === 'detergent' ? 0.1 : 10 ** Math.floor(Math.log10(now)) / 2;
+      return Array.from({ length: 60 }, (_, i) => Number((now + step * (i + 1)).toPrecision(6)));
+    },
+  });
+
+/** What washing must reach, zone by zone, by the rule that the book names. */
+export const washNeeds = (book: Book): readonly Need[] =>
+  zonesOf(book).flatMap((at): Need[] => {
+    const common = { utility: 'heat', of: at.zone.tag, tieIn: at.zone.tieIn } as const;
+    const judged = isJudged(at);
+    return [
+      ...(judged && asks(book, at, 'contact')
+        ? [
+            {
+              ...common,
+              question: 'washContact',
+              sense: 'least',
+              kind: 'time',
+              answer: (c) => contactAnswer(c, at),
+              levers: (c) => dwellLever(c, at),
+            } satisfies Need,
+          ]
+        : []),
+      ...(judged && asks(book, at, 'temperature')
+        ? [
+            {
+              ...common,
+              question: 'washTemperature',
+              sense: 'least',
+              kind: 'temperature',
+              answer: (c) => ({
+                demand: washDemand(c, at)?.temperature,
+                have: c.needed(`${at.path}/temperature`, 'temperature'),
+              }),
+              levers: (c) => temperatureLever(c, at),
+            } satisfies Need,
+          ]
+        : []),
+      ...(judged && at.zone.medium !== 'steam' && asks(book, at, 'concentration')
+        ? [
+            {
+              ...common,
+              question: 'washConcentration',
+              sense: 'least',
+              kind: 'massFraction',
+              answer: (c) => concentrationAnswer(c, at),
+              levers: (c) => concentrationLever(c, at),
+            } satisfies Need,
+          ]
+        : []),
+      ...(at.zone.need?.pressure === undefined
+        ? []
+        : [
+            {
+              ...common,
+              question: 'washPressure',
+              sense: 'least',
+              kind: 'gaugePressure',
+              answer: (c) => {
+                const { text, path } = ruleOf(c.book, at);
+                if (text === undefined) c.miss(path);
+                return {
+                  have: c.needed(`${at.path}/pressure`, 'gaugePressure'),
+                  ...(text === undefined
+                    ? {}
+                    : { demand: c.needed(`${at.path}/need/pressure`, 'gaugePressure') }),
+                };
+              },
+            } satisfies Need,
+          ]),
+      ...(at.zone.longestStay === undefined
+        ? []
+        : [
+            {
+              ...common,
+              question: 'washStay',
+              sense: 'most',
+              kind: 'time',
+              answer: (c) => ({
+                demand: c.needed(`${at.path}/longestStay`, 'time'),
+                have: stayAt(c, at),
+              }),
+            } satisfies Need,
+          ]),
+    ];
+  });

@@ -1,0 +1,46 @@
+import { type Book, tryPatches } from '../../../book/index.ts';
+import { bookReader } from '../../book-reader.ts';
+import type { Verdict } from '../../finding.ts';
+import { makeTracer } from '../../tracer.ts';
+import { groundOf, makeCalculation } from '../calculation.ts';
+import { drawFigure, judgeNeed } from '../judge-need.ts';
+import { needId } from '../need.ts';
+import { drawsOf, needsOf } from '../needs-of.ts';
+import type { UtilityFigure, UtilityFinding } from '../utility-finding.ts';
+
+const where = { floor: 0, formatPath: '/line/formats/0' } as const;
+
+/** One question of the first floor by its id. */
+export const judged = (book: Book, id: string): UtilityFinding => {
+  const need = needsOf(book, 0).find((each) => needId(each) === id);
+  if (need === undefined) throw new Error(`${id} is not asked`);
+  return judgeNeed(need, bookReader(book), groundOf(where, makeTracer()));
+};
+
+/** Ids of all questions that are put to the first floor. */
+export const askedOf = (book: Book): readonly string[] => needsOf(book, 0).map(needId);
+
+/** One figure of the first floor. */
+export const figureOf = (book: Book, id: string, of?: string): UtilityFigure => {
+  const draw = drawsOf(book).find((each) => each.id === id && each.of === of);
+  if (draw === undefined) throw new Error(`${id} is not drawn`);
+  return drawFigure(draw, bookReader(book), groundOf(where, makeTracer()));
+};
+
+/** Verdict after each step of a lever, from the least change on. */
+export const stepsOf = (
+  book: Book,
+  id: string,
+  lever: string,
+): readonly { readonly text: string; readonly value: number; readonly verdict: Verdict }[] => {
+  const need = needsOf(book, 0).find((each) => needId(each) === id);
+  const found = need
+    ?.levers?.(makeCalculation(bookReader(book), groundOf(where)))
+    .find((each) => each.id === lever);
+  if (found === undefined) throw new Error(`${id} has no ${lever}`);
+  return found.steps.map(({ patches, text, value }) => ({
+    text,
+    value,
+    verdict: judged(tryPatches(book, patches), id).verdict,
+  }));
+};

@@ -1,0 +1,99 @@
+import { standardGravity } from '../../../sheets/standard-gravity.ts';
+import { gravitySupplySheet } from '../../../sheets/water/gravity-supply.ts';
+import { mainSupplySheet } from '../../../sheets/water/main-supply.ts';
+import { pumpedSupplySheet } from '../../../sheets/water/pumped-supply.ts';
+import type { Calculation, Known } from '../calculation.ts';
+import { waterDensity } from './run-pieces.ts';
+
+/** Long mains lose with the power 1.85 of the flow. */
+const usualExponent = 1.85;
+/** Plan area that stands for a tank that does not fall. */
+const endless = 1e6;
+
+/** Pressure that the source of the wash water keeps at a flow, at its own height. */
+const atSource = (c: Calculation, path: string, flow: Known | undefined): Known | undefined => {
+  const { source } = c.book.floors![c.floor]!.water!;
+  switch (source!.kind) {
+    case 'main':
+      return c.run(mainSupplySheet, {
+        staticPressure: c.needed(`${path}/static`, 'gaugePressure'),
+        residualPressure: c.needed(`${path}/residual`, 'gaugePressure'),
+        testFlow: c.needed(`${path}/testFlow`, 'volumeFlow'),
+        exponent: c.plain(`${path}/exponent`, usualExponent)!,
+        flow,
+      })?.pressure;
+    case 'gravity': {
+      const area: Known = c.number(`${path}/area`, 'area') ?? {
+        value: endless,
+        from: { path: `${path}/area` },
+      };
+      const surface = c.needed(`${path}/surface`, 'length');
+      // the height at which the pressure holds is that of the tie-in, which is taken from it afterwards
+      return c.run(gravitySupplySheet, {
+        surfaceHeight: surface,
+        density: waterDensity(c),
+        planArea: area,
+        flow,
+      })?.pressure;
+    }
+    case 'pumped': {
+      const points = source!.curve ?? [];
+      if (points.length === 0) c.miss(`${path}/curve`);
+      if (points.length === 0) return undefined;
+      const rated = c.needed(`${path}/ratedFrequency`, 'frequency');
+      const regulator =
+        source!.regulator === undefined ? undefined : c.needed(`${path}/regulator/set`, 'gaugePressure');
+      const surface = c.numberOr(`${path}/suctionSurface`, 'length', 0);
+      const height = c.number(`${path}/height`, 'length');
+      return c.run(pumpedSupplySheet, {
+        suctionHeight:
+          height === undefined ? surface : c.derive([surface, height], (from, gauge) => from - gauge),
+        flows: points.map((_, i) => c.needed(`${path}/curve/${i}/flow`, 'volumeFlow')),
+        heads: points.map((_, i) => c.needed(`${path}/curve/${i}/head`, 'length')),
+        ratedFrequency: rated,
+        frequency:
+          c.number(`${path}/frequency`, 'frequency') ??
+          c.number(`${c.floorPath}/power/frequency`, 'frequency') ??
+          rated,
+        ...(regulator === undefined ? {} : { regulatorPressure: regulator }),
+        density: waterDensity(c),
+        flow,
+      })?.pressure;
+    }
+    case 'reading':
+      c.miss(`${c.floorPath}/water/pressure`);
+      return undefined;
+  }
+};
+
+/** How far the point where the pressure of the source holds lies above the tie-in; nothing where no height is said. */
+const above = (c: Calculation, path: string, tieInPath: string): Known | undefined => {
+  const { source } = c.book.floors![c.floor]!.water!;
+  const tieIn = c.number(`${tieInPath}/height`, 'length');
+  const floor = c.number(`${c.floorPath}/standsAt`, 'length');
+  const fixed: Known = { value: 0, from: { path: tieInPath, assumed: true } };
+  // a tank's surface was counted from the datum already
+  const own = source!.kind === 'gravity' ? fixed : c.number(`${path}/height`, 'length');
+  if (own === undefined) c.assume(`${path}/height`);
+  if (tieIn === undefined) c.assume(`${tieInPath}/height`);
+  if (own === undefined || tieIn === undefined) return undefined;
+  return c.derive([own, tieIn, floor ?? fixed], (from, to, stands) => from - (to + stands));
+};
+
+/** Pressure of the source at a flow, brought to the height of a tie-in; the losses between them not yet taken. */
+export const sourcePressure = (
+  c: Calculation,
+  tieInPath: string,
+  flow: Known | undefined,
+): Known | undefined => {
+  const path = `${c.floorPath}/water/source`;
+  const pressure = atSource(c, path, flow);
+  const height = above(c, path, tieInPath);
+  return height === undefined
+    ? pressure
+    : c.derive(
+        [pressure, height, waterDensity(c)],
+        (at, rise, density) => at + density * standardGravity * rise,
+        pressure?.from,
+      );
+};

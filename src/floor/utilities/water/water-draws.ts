@@ -1,0 +1,33 @@
+import type { Book } from '../../../book/index.ts';
+import { washerWaterSheet } from '../../../sheets/water/washer-water.ts';
+import { agreedRate } from '../agreed-period.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Draw } from '../need.ts';
+import { flushingAt, flushingVolume } from './flushing.ts';
+import { tieInsOf, waterDraw } from './water-draw.ts';
+import { hardnessAt } from './water-quality.ts';
+
+/** Fresh water of a bottle at the agreed rate, cold and hot together. */
+const perBottle = (c: Calculation) => {
+  const rate = agreedRate(c);
+  const flows = [...tieInsOf(c.book, 'water'), ...tieInsOf(c.book, 'hot water')].map((at) =>
+    waterDraw(c, at),
+  );
+  return c.run(washerWaterSheet, {
+    rate,
+    rinse: c.derive([rate, ...flows], (bottles, ...all) => all.reduce((a, b) => a + b, 0) / bottles),
+  })?.perBottle;
+};
+
+/** Figures of the water that nothing is held against. */
+export const waterDraws = (book: Book): readonly Draw[] => {
+  const cold = tieInsOf(book, 'water');
+  const utility = 'water';
+  if (cold.length === 0) return [];
+  return [
+    { id: 'waterPerBottle', utility, kind: 'volume', answer: perBottle },
+    { id: 'hardness', utility, kind: 'ratio', answer: (c) => hardnessAt(c)?.hardnessClass },
+    { id: 'flushing', utility, kind: 'volume', answer: flushingVolume },
+    { id: 'flushingTime', utility, kind: 'time', answer: (c) => flushingAt(c)?.time },
+  ];
+};
