@@ -1,8 +1,9 @@
 import { type Book, patchBook, tryPatches } from '../../book/index.ts';
-import type { Finding, Remedy, RemedyChange, RemedyHarm } from '../assessment.ts';
+import type { Finding, Remedy, RemedyChange } from '../assessment.ts';
 import { bookReader } from '../book-reader.ts';
 import { wantsHour } from '../finding-specs.ts';
-import { type Judgement, judgeFloor } from '../judge-floor.ts';
+import { judgeFloor } from '../judge-floor.ts';
+import { allFindings, harmsOf } from './harms.ts';
 import type { Candidate, Lever, LeverMaker, Situation } from './lever.ts';
 import { closing, closingHeads, laneKv, nozzleBore, presets, washerDwell } from './line-levers.ts';
 import {
@@ -17,6 +18,8 @@ import {
   tankArea,
   tankVolume,
 } from './supply-levers.ts';
+
+import { eachUtilityRemedy } from './utility-remedies.ts';
 
 const makers: Readonly<Record<string, LeverMaker>> = {
   surface,
@@ -91,27 +94,6 @@ const changeOf = ({ lever }: TriedLever, { value, text }: Candidate): RemedyChan
   text,
 });
 
-/** Findings of all floors that carried before and do not after. */
-const harms = (
-  before: readonly Judgement[],
-  after: readonly Judgement[],
-  tags: readonly string[],
-): readonly RemedyHarm[] =>
-  before.flatMap((judgement, floor) =>
-    judgement.findings.flatMap((finding): readonly RemedyHarm[] => {
-      const now = after[floor]!.findings.find((each) => each.id === finding.id);
-      if (finding.verdict !== 'carries' || now === undefined || now.verdict === 'carries') return [];
-      return [
-        {
-          floor: tags[floor]!,
-          finding: finding.id,
-          verdict: now.verdict,
-          ...(now.margin === undefined ? {} : { margin: now.margin }),
-        },
-      ];
-    }),
-  );
-
 /**
  * What would carry a finding: for each lever the least patch of the book with which it carries, and what that breaks.
  *
@@ -136,7 +118,16 @@ export function* eachRemedy(book: Book, question: RemedyQuestion): Generator<Rem
   if (floor < 0) return;
   const now = judgeFloor(bookReader(book), floor, question.format);
   const finding = now.findings.find((each) => each.id === question.finding);
-  if (finding === undefined || finding.verdict === 'carries') return;
+  if (finding === undefined) {
+    const { format } = question;
+    yield* eachUtilityRemedy(book, {
+      floor,
+      finding: question.finding,
+      ...(format === undefined ? {} : { format }),
+    });
+    return;
+  }
+  if (finding.verdict === 'carries') return;
   if (finding.have.value === undefined || finding.demand.value === undefined) return;
   const situation: Situation = {
     book,
@@ -150,11 +141,7 @@ export function* eachRemedy(book: Book, question: RemedyQuestion): Generator<Rem
     judgeFloor(bookReader(tryPatches(book, patches)), floor, question.format, { noHour }).findings.find(
       (each) => each.id === question.finding,
     ) ?? finding;
-  const judgeAll = (of: Book): readonly Judgement[] => {
-    const reader = bookReader(of);
-    return tags.map((_, i) => judgeFloor(reader, i, question.format));
-  };
-  let all: readonly Judgement[] | undefined;
+  let all: ReturnType<typeof allFindings> | undefined;
   const remedy = (
     about: { readonly lever: string; readonly path: string },
     changes: readonly RemedyChange[],
@@ -173,12 +160,12 @@ export function* eachRemedy(book: Book, question: RemedyQuestion): Generator<Rem
     };
     // a remedy that the book itself would refuse is none
     if (changes.length === 0 || !patched.ok) return none;
-    all ??= judgeAll(book);
+    all ??= allFindings(book, question.format);
     return {
       ...none,
       changes,
       patch: patches.map(({ path, value }) => ({ path, value })),
-      breaks: harms(all, judgeAll(patched.value), tags),
+      breaks: harmsOf(all, allFindings(patched.value, question.format)),
       ...(after.margin === undefined ? {} : { margin: after.margin }),
       ...(nextSmaller === undefined ? {} : { nextSmaller }),
     };

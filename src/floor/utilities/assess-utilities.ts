@@ -3,7 +3,13 @@ import type { Tracer } from '../tracer.ts';
 import { groundOf, type Where } from './calculation.ts';
 import { drawFigure, judgeNeed } from './judge-need.ts';
 import { drawsOf, needsOf } from './needs-of.ts';
-import type { UtilityAssessment } from './utility-finding.ts';
+import type { UtilityAssessment, UtilityFinding } from './utility-finding.ts';
+
+/** The findings alone, without their workings. */
+export const judgeUtilities = (reader: BookReader, where: Where): readonly UtilityFinding[] => {
+  const ground = groundOf(where);
+  return needsOf(reader.book, where.floor).map((need) => judgeNeed(need, reader, ground));
+};
 
 /**
  * What a floor's utilities are asked against what they have, question by question.

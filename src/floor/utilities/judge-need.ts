@@ -94,6 +94,13 @@ const spread = (need: Need, ground: Ground, { demand, have }: Answer, { account 
   };
 };
 
+/** Names of what may be changed; looked up only where something is short. */
+const leversOf = (need: Need, reader: BookReader, ground: Ground): readonly string[] => {
+  const { tracer: _, ...plain } = ground;
+  const levers = need.levers!(makeCalculation(reader.scope(), plain));
+  return [...new Set(levers.filter(({ steps }) => steps.length > 0).map(({ id }) => id))];
+};
+
 /**
  * One question judged: what is asked, what is there, and whether it carries.
  *
@@ -127,7 +134,7 @@ export const judgeNeed = (need: Need, reader: BookReader, ground: Ground): Utili
     have: haveFigure,
     causes,
     ifSaid: verdict !== 'unknown' && causes.some((cause) => cause.doubt !== 'given'),
-    levers: [],
+    levers: verdict === 'carries' || need.levers === undefined ? [] : leversOf(need, reader, ground),
     notes: met.notes,
     refusals: met.refusals,
     ...(need.of === undefined ? {} : { of: need.of }),
