@@ -47,6 +47,22 @@ describe('for every reader', () => {
         await close();
       });
 
+      it(`axe finds nothing on the utilities, a working and a form at ${name}`, async () => {
+        const { page, close } = await openPage(browser, { viewport, colorScheme });
+        await openBook(page, server.address());
+        await page.locator('.nav').getByText('Utilities').click();
+        await page.locator('.utility-row').first().waitFor();
+        expect(await faults(page)).toEqual([]);
+        await side(page, 'LARKMOOR', 'motorLoading -M2').click();
+        await panel(page).locator('math').first().waitFor();
+        await page.locator('button[data-form="air LARKMOOR"]').click();
+        await page.locator('.site-form').waitFor();
+        expect(await faults(page)).toEqual([]);
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+        expect(wide).toBeLessThanOrEqual(0);
+        await close();
+      });
+
       it(`axe finds nothing on the sheets at ${name}`, async () => {
         const { page, close } = await openPage(browser, { viewport, colorScheme });
         await page.goto(`${server.address()}sheets`);

@@ -29,7 +29,7 @@ const Question = ({ question }: { readonly question: OpenQuestion }): ReactEleme
       <span className="asked">
         <GoLink to={bookPageAddress(id, partOf(question.path))}>{name}</GoLink>
       </span>
-      <span className="answer">
+      <span className="written">
         {place !== undefined && isLeaf(place.form) && place.form.is !== 'row' ? (
           <LeafField path={question.path} place={place} label={label} small />
         ) : (

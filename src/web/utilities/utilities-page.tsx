@@ -4,11 +4,13 @@ import type { FloorAssessment } from '../../floor/assessment.ts';
 import { type Writing, WritingContext } from '../book-page/write-context.ts';
 import { openFigure } from '../commands/open-working.ts';
 import { SpineKey } from '../floors/spine-key.tsx';
-import { GoContext } from '../shell/go-link.tsx';
+import { GoContext, GoLink } from '../shell/go-link.tsx';
 import { bookPageAddress } from '../shell/route.ts';
 import { usePage, usePagePart, usePageState } from '../state/page-context.ts';
+import { solveInTurn } from '../state/solve-in-turn.ts';
 import { WorkingPanel } from '../working/working-panel.tsx';
 import { AskSites } from './ask-site.tsx';
+import { FixContext } from './fix-line.tsx';
 import { trades } from './trades.ts';
 import { UtilityHeads } from './utility-heads.tsx';
 import { UtilityPart } from './utility-part.tsx';
@@ -54,44 +56,51 @@ const useFirstOpened = (floors: readonly FloorAssessment[]): void => {
 
 /** The utilities of the facing floors, trade by trade, with the working of what was pressed beside them. */
 export const UtilitiesPage = (): ReactElement | null => {
-  const { shown, assessment, facing, opened } = usePageState();
+  const { shown, assessment, facing, opened, id } = usePageState();
   const { say } = usePage().words;
   const thingOf = useThings();
   const writing = useWritingHere();
+  const { solveRemedies } = usePage();
+  const solve = useMemo(() => solveInTurn(solveRemedies), [solveRemedies]);
   const [left, right] = facing.map((tag) => assessment?.floors.find((floor) => floor.floor === tag));
   const floors = [left, right].filter((floor) => floor !== undefined);
   useFirstOpened(floors);
   if (shown === undefined || assessment === undefined) return null;
   return (
     <WritingContext value={writing}>
-      <div className="floors utilities">
-        <div
-          className={opened === undefined ? 'floors-main' : 'floors-main beside-sheet'}
-          id="figures"
-          tabIndex={-1}
-        >
-          {floors.length === 0 ? (
-            <p className="message">{say('heads.noFloor')}</p>
-          ) : (
-            <div className="spine">
-              <UtilityHeads book={shown} assessment={assessment} left={left} right={right} />
-              <AskSites floors={floors} />
-              <SpineKey />
-              {trades.map((utility) => (
-                <UtilityPart
-                  key={utility}
-                  book={shown}
-                  utility={utility}
-                  left={left}
-                  right={right}
-                  thingOf={thingOf}
-                />
-              ))}
-            </div>
-          )}
+      <FixContext value={solve}>
+        <div className="floors utilities">
+          <div
+            className={opened === undefined ? 'floors-main' : 'floors-main beside-sheet'}
+            id="figures"
+            tabIndex={-1}
+          >
+            {floors.length === 0 ? (
+              <p className="message">
+                {say('heads.noFloor')}{' '}
+                <GoLink to={bookPageAddress(id, '/floors')}>{say('utilities.floors')}</GoLink>
+              </p>
+            ) : (
+              <div className="spine">
+                <UtilityHeads book={shown} assessment={assessment} left={left} right={right} />
+                <AskSites floors={floors} />
+                <SpineKey />
+                {trades.map((utility) => (
+                  <UtilityPart
+                    key={utility}
+                    book={shown}
+                    utility={utility}
+                    left={left}
+                    right={right}
+                    thingOf={thingOf}
+                  />
+                ))}
+              </div>
+            )}
+          </div>
+          <WorkingPanel />
         </div>
-        <WorkingPanel />
-      </div>
+      </FixContext>
     </WritingContext>
   );
 };

@@ -5,9 +5,21 @@ import type { UtilityFinding } from '../../floor/utilities/utility-finding.ts';
 import { utilityName } from '../../text/words/utility-name.ts';
 import { floorClass } from '../floors/floor-class.ts';
 import { useWords } from '../state/page-context.ts';
+import { FixLine } from './fix-line.tsx';
 import type { Facing } from './grouped.ts';
 import { RefusalList } from './refusal-list.tsx';
 import { UtilitySide } from './utility-side.tsx';
+
+/** A thing by name, its tag in one piece: a tag has hyphens at which it would be broken. */
+const Thing = ({ name }: { readonly name: string }): ReactElement => {
+  const at = name.lastIndexOf(' ') + 1;
+  return (
+    <span className="quiet small thing">
+      {name.slice(0, at)}
+      <span>{name.slice(at)}</span>
+    </span>
+  );
+};
 
 export interface UtilityRowProps {
   readonly book: Book;
@@ -40,24 +52,38 @@ export const UtilityRow = ({ book, row, left, right, thing }: UtilityRowProps): 
       />
     );
   };
-  const refused = (row.left?.refusals.length ?? 0) + (row.right?.refusals.length ?? 0) > 0;
+  const below = (floor: FloorAssessment | undefined, finding: UtilityFinding | undefined) =>
+    floor !== undefined &&
+    finding !== undefined && (
+      <>
+        {finding.verdict === 'short' && (
+          <FixLine
+            floor={floor.floor}
+            floorName={floor.name}
+            finding={finding.id}
+            name={utilityName(say, key, thing)}
+          />
+        )}
+        <RefusalList refusals={finding.refusals} />
+      </>
+    );
+  const more = [row.left, row.right].some(
+    (finding) => finding !== undefined && (finding.verdict === 'short' || finding.refusals.length > 0),
+  );
   return (
     <li className="row utility-row">
       {side('left', left)}
       <span className="name">
         {say(key)}
-        {thing !== undefined && <span className="quiet small thing">{thing}</span>}
+        {thing !== undefined && <Thing name={thing} />}
         {shown.sense === 'most' && <span className="quiet small">{say('spine.most')}</span>}
       </span>
       {side('right', right)}
-      {refused && (
+      {more && (
         <div className="row-more">
-          <div>
-            <RefusalList refusals={row.left?.refusals ?? []} />
-          </div>
-          <div>
-            <RefusalList refusals={row.right?.refusals ?? []} />
-          </div>
+          <div className="left">{below(left, row.left)}</div>
+          <span className="name" />
+          <div>{below(right, row.right)}</div>
         </div>
       )}
     </li>

@@ -40,12 +40,18 @@ export const UtilitySide = memo(
     const refused = verdict === 'unknown' && finding.refusals.length > 0;
     const told = refused
       ? say('utilities.cannot')
-      : [verdictText(words, finding, show), ...(margin === undefined ? [] : [margin])].join(', ');
+      : [
+          // where nothing can be asked yet, what it waits for says enough
+          ...(finding.demand.value === undefined && said === undefined
+            ? []
+            : [verdictText(words, finding, show)]),
+          ...(margin === undefined ? [] : [margin]),
+        ].join(', ');
     const marked = finding.ifSaid && verdict !== 'unknown' ? say('spine.ifSaid', { verdict: told }) : told;
     const figures = (
       <span className="value">
         <b>{value}</b>
-        <span className={`verdict ${verdict}`}>{marked}</span>
+        {marked !== '' && <span className={`verdict ${verdict}`}>{marked}</span>}
         {verdict === 'unknown' && !refused && decides !== undefined && book !== undefined && (
           <span className="verdict">{say('utilities.waits', { place: ownPlace(words, book, decides) })}</span>
         )}

@@ -36,7 +36,7 @@ export const floorsWords: Bundle = {
     'spine.open': '{floor}, {name}: {value}, {verdict}',
     'spine.assumed': 'assumed',
     'spine.assumed.with': '{verdict}, assumed',
-    'spine.ifSaid': '{verdict} *',
+    'spine.ifSaid': '{verdict}\u00a0*',
     'spine.key.ifSaid': '* holds if what they said holds',
     'spine.most': 'at most',
     'spine.absent': 'not asked here',

@@ -5,6 +5,7 @@ export const utilitiesPageWords: Bundle = {
   en: {
     'utilities.title': 'What the line asks of the utilities, and what each floor has',
     'utilities.about': 'For the line at its agreed rate.',
+    'utilities.floors': 'Write the floors',
     'utilities.jump': 'Utilities',
     'utilities.side': '{floor}, {name}:',
     'utilities.count.short': '{n, plural, one {# short} other {# short}}',
@@ -23,9 +24,11 @@ export const utilitiesPageWords: Bundle = {
     'utilities.cannot': 'cannot be worked out',
     'utilities.member': '{list} {n}',
     'utilities.waits': 'waits for: {place}',
-    'utilities.fix': 'What would carry it',
-    'utilities.fix.at': 'What would carry it at {floor}: {name}',
-    'utilities.noted': 'to be known',
+    'utilities.fix.ask': 'What would carry it?',
+    'utilities.fix.found': 'would carry it: {remedy}',
+    'utilities.fix.found.more':
+      'would carry it: {remedy}; {n, plural, one {one other way} other {# other ways}}',
+    'utilities.fix.none': 'no single change carries it',
     'utilities.against': 'Asked: {asks}. Held against it: {has}.',
     'utilities.said': 'Written in the book',
     'utilities.demandWorked': 'How what is asked came about',
