@@ -1,6 +1,7 @@
 import type { Problem } from '../quantity/problem.ts';
 import { isCount, isHash, isToken } from './envelope.ts';
 import { recordProblem } from './problems.ts';
+import { isTimestamp } from './timestamp.ts';
 
 /** Says everything that is wrong with a value at a path; nothing wrong, an empty list. */
 export type Shape = (value: unknown, path: string) => readonly Problem[];
@@ -16,6 +17,12 @@ export const count = fits('whole number from 0', isCount);
 export const flag = fits('true or false', (v) => typeof v === 'boolean');
 export const digest = fits('SHA-256, 64 hexadecimal digits', isHash);
 export const token = fits('an id: letters, digits and . _ : -', isToken);
+/** A place inside a thing of the book, by the names of the fields on the way to it. */
+export const placeWithin = fits(
+  'a place within the floor, such as air/compressor/cutIn',
+  (v) => typeof v === 'string' && v.length <= 300 && /^[A-Za-z0-9]+(\/[A-Za-z0-9]+)*$/.test(v),
+);
+export const moment = fits('date and time with offset, such as 2026-11-24T09:30:00Z', isTimestamp);
 
 export const oneOf = (...options: readonly string[]): Shape =>
   fits(options.join(', '), (v) => typeof v === 'string' && options.includes(v));

@@ -1,4 +1,15 @@
-import { count, digest, flag, listOf, members, oneOf, type Shape, text, token } from './body-shape.ts';
+import {
+  count,
+  digest,
+  flag,
+  listOf,
+  members,
+  oneOf,
+  placeWithin,
+  type Shape,
+  text,
+  token,
+} from './body-shape.ts';
 
 /** One kind of record in one version of its body. */
 export interface RecordKind {
@@ -33,6 +44,15 @@ const head = members({ book: token, writer: token, sequence: count, hash: digest
 const tags = listOf(text);
 
 /**
+ * Something that was read on a floor. Its place is named within the floor, which a tag names: another floor that is
+ * put before it in the book moves no reading. The moment is the record's own.
+ */
+export const readingParts = {
+  needed: { floor: text, of: placeWithin, value: text, by: text },
+  optional: { spread: text, instrument: text, users: count, conditions: text, remark: text },
+} as const;
+
+/**
  * The kinds of the first release. Quantities in bodies are texts with their unit, as typed; tags refer to
  * the book and are checked against it where the book is at hand. A changed body is a new version beside
  * the old one: what was written stays readable.
@@ -45,6 +65,11 @@ export const recordKinds: KindRegistry = kindRegistry(
       { floor: text, of: text, value: text, by: text },
       { spread: text, instrument: text, conditions: text, remark: text },
     ),
+  },
+  {
+    kind: 'reading',
+    version: 2,
+    body: members(readingParts.needed, readingParts.optional),
   },
   {
     kind: 'trial',

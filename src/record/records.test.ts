@@ -112,51 +112,77 @@ describe('a chain of records', () => {
 
 describe('kinds', () => {
   const bodies: Readonly<Record<string, unknown>> = {
-    reading: {
+    'reading/1': {
       floor: 'SITE',
       of: '/floors/1/water/source/static',
       value: '42 psi',
       spread: '1 psi',
       by: 'fitter',
     },
-    trial: {
+    'reading/2': {
+      floor: 'SITE',
+      of: 'air/compressor/cutIn',
+      value: '71 psi',
+      spread: '1 psi',
+      by: 'fitter',
+      instrument: 'gauge, class 0.6',
+      users: 2,
+      conditions: 'line at rest',
+    },
+    'trial/1': {
       floor: 'SITE',
       by: 'engineer',
       lanes: [{ lane: '-L1', pulses: 820, volume: '2.01 L', time: '11.2 s' }],
     },
-    run: {
+    'run/1': {
       floor: 'SITE',
       from: '2026-11-24T09:30:00Z',
       to: '2026-11-24T10:30:00Z',
       bottles: 1050,
       by: 'engineer',
     },
-    join: { join: 'X2:14', state: 'tested', by: 'electrician' },
-    check: {
+    'join/1': { join: 'X2:14', state: 'tested', by: 'electrician' },
+    'check/1': {
       check: 'rotation/-M3',
       floor: 'SITE',
       result: 'proved',
       by: 'electrician',
       evidence: ['photo-1'],
     },
-    photograph: { sha256: ORIGIN, mediaType: 'image/jpeg', bytes: 81_234, of: ['-M3'], by: 'rigger' },
-    punch: { point: 'P-7', text: 'guard bolt missing', state: 'open', by: 'witness' },
-    signature: {
+    'photograph/1': { sha256: ORIGIN, mediaType: 'image/jpeg', bytes: 81_234, of: ['-M3'], by: 'rigger' },
+    'punch/1': { point: 'P-7', text: 'guard bolt missing', state: 'open', by: 'witness' },
+    'signature/1': {
       by: 'witness',
       role: 'customer',
       statement: 'seen as recorded',
       heads: [{ book: BOOK, writer: 'tablet', sequence: 4, hash: ORIGIN }],
     },
-    note: { text: 'hose replaced', by: 'rigger' },
+    'note/1': { text: 'hose replaced', by: 'rigger' },
   };
 
   it('each take the body that they are for, and refuse an empty one', () => {
-    expect(Object.keys(bodies).map((kind) => `${kind}/1`)).toEqual([...recordKinds.keys()]);
-    for (const [kind, body] of Object.entries(bodies)) {
-      expect(bodyProblems({ kind, version: 1, body }, recordKinds, '')).toEqual([]);
-      expect(bodyProblems({ kind, version: 1, body: {} }, recordKinds, '').length).toBeGreaterThan(0);
-      expect(bodyProblems({ kind, version: 1, body: null }, recordKinds, '').length).toBeGreaterThan(0);
+    expect(Object.keys(bodies)).toEqual([...recordKinds.keys()]);
+    for (const [key, body] of Object.entries(bodies)) {
+      const [kind = '', number] = key.split('/');
+      const version = Number(number);
+      expect(bodyProblems({ kind, version, body }, recordKinds, '')).toEqual([]);
+      expect(bodyProblems({ kind, version, body: {} }, recordKinds, '').length).toBeGreaterThan(0);
+      expect(bodyProblems({ kind, version, body: null }, recordKinds, '').length).toBeGreaterThan(0);
     }
+  });
+
+  it('of a reading name a place within the floor, and count the others that were drawing', () => {
+    const read = (rest: object) =>
+      bodyProblems(
+        { kind: 'reading', version: 2, body: { ...(bodies['reading/2'] as object), ...rest } },
+        recordKinds,
+        '',
+      ).map(({ path }) => path);
+    expect(read({ of: '/floors/1/air/compressor/cutIn' })).toEqual(['/body/of']);
+    expect(read({ of: 'air/../power' })).toEqual(['/body/of']);
+    expect(read({ users: -1 })).toEqual(['/body/users']);
+    expect(read({ users: 1.5, value: ' ' })).toEqual(['/body/value', '/body/users']);
+    expect(read({ users: 0 })).toEqual([]);
   });
 
   it('are added to a registry beside the old ones, never in their place', () => {
