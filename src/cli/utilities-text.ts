@@ -15,10 +15,10 @@ import { words } from './words.ts';
 /** What is asked or there: words where they are words, nothing where a verdict needs no number. */
 const side = (finding: UtilityFinding, which: 'demand' | 'have', told: Told): string => {
   const figure = finding[which];
-  return (
-    finding.said?.[which] ??
-    (figure.value === undefined && finding.verdict !== 'unknown' ? '' : figureText(figure, told))
-  );
+  const said = finding.said?.[which];
+  if (figure.value === undefined && (said !== undefined || finding.verdict !== 'unknown')) return said ?? '';
+  // a word beside a number says of what it is: the door that is the narrowest
+  return [figureText(figure, told), ...(said === undefined ? [] : [said])].join(', ');
 };
 
 /** Kinds whose zero is not nothing, with the kind of their differences: no share can be taken of them. */

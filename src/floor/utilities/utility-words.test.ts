@@ -39,6 +39,16 @@ describe('the words of the utilities', () => {
   it('name every figure', () => {
     expect(absent(figures.map(({ id }) => `utility.figure.${id.split(' ')[0]}`))).toEqual([]);
   });
+  it('make a sentence of every note that a question may leave', () => {
+    const sources = readdirSync('src/floor/utilities', { recursive: true, encoding: 'utf8' })
+      .filter((name) => name.endsWith('.ts') && !name.endsWith('.test.ts'))
+      .map((name) => readFileSync(`src/floor/utilities/${name}`, 'utf8'));
+    const codes = sources.flatMap((text) =>
+      [...text.matchAll(/\.note\('([A-Z_]+)'/g)].map(([, code]) => code!),
+    );
+    expect(codes.length).toBeGreaterThan(5);
+    expect(absent(codes)).toEqual([]);
+  });
   it('name every lever, with its answer and without', () => {
     const levers = findings.flatMap((finding) => finding.levers);
     expect(absent(levers.flatMap((id) => [`lever.${id}`, `lever.alone.${id}`]))).toEqual([]);

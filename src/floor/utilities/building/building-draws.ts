@@ -1,6 +1,7 @@
 import type { Book } from '../../../book/index.ts';
 import { rampPushSheet } from '../../../sheets/building/ramp-push.ts';
 import type { Calculation, Known } from '../calculation.ts';
+import { greatestOf } from '../greatest-of.ts';
 import type { Draw } from '../need.ts';
 import { roomHeat, roomMoisture, ventilationAir } from './room-load.ts';
 import { type SectionAt, sectionsOf } from './sections-of.ts';
@@ -10,10 +11,7 @@ const rampPull = (c: Calculation, { path }: SectionAt): Known | undefined => {
   const slopes = (c.book.floors![c.floor]!.room?.route ?? []).flatMap((piece, i) =>
     piece.slope === undefined ? [] : [c.number(`${c.floorPath}/room/route/${i}/slope`, 'ratio')],
   );
-  const slope = slopes.reduce(
-    (a, b) => (b !== undefined && (a === undefined || b.value > a.value) ? b : a),
-    undefined,
-  );
+  const slope = greatestOf(c, slopes);
   return c.run(rampPushSheet, {
     mass: c.needed(`${path}/mass`, 'mass'),
     slope: slope ?? { value: 0, from: { path: `${c.floorPath}/room/route`, assumed: true } },

@@ -2,6 +2,7 @@ import { roomHeatSheet } from '../../../sheets/heat/room-heat.ts';
 import { roomMoistureSheet } from '../../../sheets/heat/room-moisture.ts';
 import { airTemperature, atmosphereHere } from '../air/site-air.ts';
 import type { Calculation, Known } from '../calculation.ts';
+import { greatestOf } from '../greatest-of.ts';
 import { bathLoss } from '../heat/bath-load.ts';
 import { zonesOf } from '../heat/zones-of.ts';
 
@@ -72,7 +73,5 @@ export const ventilationAir = (c: Calculation): Known | undefined => {
   const forMoisture = dryingAir(c);
   return forHeat === undefined || forMoisture === undefined
     ? undefined
-    : forMoisture.value > forHeat.value
-      ? forMoisture
-      : forHeat;
+    : greatestOf(c, [forHeat, forMoisture]);
 };

@@ -25,11 +25,20 @@ const routeMissed = (c: Calculation): boolean => {
 
 /** The answer at the narrowest piece; what is not told of another piece leaves it open, unless this one is too narrow. */
 const atNarrowest = (
+  c: Calculation,
   demand: Known | undefined,
   pieces: readonly PieceFigure[],
 ): Pick<Answer, 'demand' | 'have' | 'verdict' | 'said'> => {
   const { least, complete } = narrowest(pieces);
-  const have = least?.known;
+  // with other widths another piece may be the narrowest
+  const have =
+    least?.known === undefined
+      ? undefined
+      : c.derive(
+          pieces.flatMap(({ known }) => known ?? []),
+          Math.min,
+          least?.known?.from,
+        );
   const name = least === undefined ? undefined : pieceName(least.piece);
   const open = !complete && (demand === undefined || have === undefined || have.value >= demand.value);
   return {
@@ -70,13 +79,13 @@ const sizes = (c: Calculation, at: SectionAt, piece: PieceFigure | undefined) =>
 export const widthAnswer = (c: Calculation, at: SectionAt): Answer => {
   if (routeMissed(c)) return {};
   const pieces = piecesWith(c, 'width');
-  return atNarrowest(sizes(c, at, narrowest(pieces).least).width, pieces);
+  return atNarrowest(c, sizes(c, at, narrowest(pieces).least).width, pieces);
 };
 
 export const heightAnswer = (c: Calculation, at: SectionAt): Answer => {
   if (routeMissed(c)) return {};
   const pieces = piecesWith(c, 'height');
-  return atNarrowest(sizes(c, at, narrowest(pieces).least).height, pieces);
+  return atNarrowest(c, sizes(c, at, narrowest(pieces).least).height, pieces);
 };
 
 /** The longest that gets round the tightest corner, against the length of the section. */
@@ -96,7 +105,7 @@ export const turnAnswer = (c: Calculation, at: SectionAt): Answer => {
     })?.longest;
     return [{ piece, path, known }];
   });
-  return atNarrowest(length, turns);
+  return atNarrowest(c, length, turns);
 };
 
 const movedMass = (c: Calculation, { path }: SectionAt): Known | undefined => {
@@ -107,7 +116,7 @@ const movedMass = (c: Calculation, { path }: SectionAt): Known | undefined => {
 };
 
 export const massAnswer = (c: Calculation, at: SectionAt): Answer =>
-  atNarrowest(movedMass(c, at), piecesWith(c, 'mass'));
+  atNarrowest(c, movedMass(c, at), piecesWith(c, 'mass'));
 
 /** Wheels of the gear on the weakest floor of the way, where one of them hangs free. */
 export const bearingAnswer = (c: Calculation, at: SectionAt): Answer => {
@@ -136,7 +145,7 @@ export const bearingAnswer = (c: Calculation, at: SectionAt): Answer => {
     wheelCapacity: c.needed(`${path}/gear/wheelCapacity`, 'mass'),
   });
   const slab = c.number(`${c.floorPath}/room/slab/bearing`, 'pressureDifference');
-  return atNarrowest(load?.pressure, [
+  return atNarrowest(c, load?.pressure, [
     ...piecesWith(c, 'bearing'),
     ...(slab === undefined
       ? []

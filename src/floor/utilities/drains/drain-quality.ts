@@ -1,6 +1,7 @@
 import { drainMixSheet } from '../../../sheets/heat/drain-mix.ts';
 import { neutralisingAcidSheet } from '../../../sheets/water/neutralising-acid.ts';
 import type { Calculation, Known } from '../calculation.ts';
+import { greatestOf } from '../greatest-of.ts';
 import { coldWater, feedTemperature } from '../heat/bath-water.ts';
 import { bathVolume } from '../heat/heat-up.ts';
 import type { ZoneAt } from '../heat/zones-of.ts';
@@ -32,10 +33,7 @@ export const temperatureAnswer = (c: Calculation, at: TieInAt): Answer => {
   const running = drainMix(c, at)?.temperature;
   return {
     demand: c.needed(`${c.floorPath}/drains/highestTemperature`, 'temperature'),
-    have: [running, ...baths].reduce(
-      (a, b) => (b !== undefined && (a === undefined || b.value > a.value) ? b : a),
-      undefined,
-    ),
+    have: greatestOf(c, [running, ...baths]),
   };
 };
 

@@ -2,6 +2,7 @@ import type { Book } from '../../../book/index.ts';
 import { designStep, glassShockSheet } from '../../../sheets/heat/glass-shock.ts';
 import { type PlasticBottle, plasticTemperatureSheet } from '../../../sheets/heat/plastic-temperature.ts';
 import type { Calculation, Known } from '../calculation.ts';
+import { greatestOf } from '../greatest-of.ts';
 import type { Answer } from '../need.ts';
 import { bottleBefore } from './bottle-path.ts';
 import { type ZoneAt, zonesOf } from './zones-of.ts';
@@ -22,8 +23,7 @@ const allowedStep = (c: Calculation): Known | undefined => {
 
 const stepOf = (c: Calculation, from: Known | undefined, to: Known | undefined): Known | undefined => {
   const step = c.run(glassShockSheet, { temperatures: [from, to] });
-  if (step === undefined) return undefined;
-  return step.largestFall.value > step.largestRise.value ? step.largestFall : step.largestRise;
+  return step === undefined ? undefined : greatestOf(c, [step.largestRise, step.largestFall]);
 };
 
 /** The step from before a zone into it. */
@@ -66,10 +66,7 @@ export const heatLimited = (book: Book): boolean =>
 export const temperatureAnswer = (c: Calculation): Answer => {
   const warm = zonesOf(c.book).filter(({ zone }) => zone.temperature !== undefined);
   const temperatures = warm.map(({ path }) => c.number(`${path}/temperature`, 'temperature'));
-  const hottest = temperatures.reduce<Known | undefined>(
-    (a, b) => (b !== undefined && (a === undefined || b.value > a.value) ? b : a),
-    undefined,
-  );
+  const hottest = greatestOf(c, temperatures);
   const path = `${c.formatPath}/highestTemperature`;
   const said = c.number(path, 'temperature');
   if (said !== undefined) return { demand: said, have: hottest };

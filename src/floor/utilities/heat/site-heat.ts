@@ -2,6 +2,7 @@ import { heatingWaterNeedSheet } from '../../../sheets/heat/heating-water-need.t
 import { steamNeedSheet } from '../../../sheets/heat/steam-need.ts';
 import { atmosphereHere } from '../air/site-air.ts';
 import type { Calculation, Known } from '../calculation.ts';
+import { greatestOf } from '../greatest-of.ts';
 import { bathLoad } from './bath-load.ts';
 import { type HeatKind, heatersOfZone } from './heaters-of.ts';
 import { type ZoneAt, zonesOf } from './zones-of.ts';
@@ -22,9 +23,10 @@ export const loadBy = (c: Calculation, kind?: HeatKind): Known | undefined =>
 
 /** Hottest bath that steam warms: what it condenses against. */
 const hottestBath = (c: Calculation): Known | undefined =>
-  heatedZones(c, 'steam')
-    .map(({ path }) => c.needed(`${path}/temperature`, 'temperature'))
-    .reduce((a, b) => (b !== undefined && (a === undefined || b.value > a.value) ? b : a), undefined);
+  greatestOf(
+    c,
+    heatedZones(c, 'steam').map(({ path }) => c.needed(`${path}/temperature`, 'temperature')),
+  );
 
 /** Steam of this floor that carries the steady load. */
 export const steamNeed = (c: Calculation) =>

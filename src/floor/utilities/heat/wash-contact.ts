@@ -3,6 +3,7 @@ import { contactShareSheet } from '../../../sheets/hygiene/contact-share.ts';
 import { contactSoakSheet } from '../../../sheets/hygiene/contact-soak.ts';
 import { agreedPeriod } from '../agreed-period.ts';
 import type { Calculation, Known } from '../calculation.ts';
+import { greatestOf } from '../greatest-of.ts';
 import { indexHere } from './index-here.ts';
 import type { ZoneAt } from './zones-of.ts';
 
@@ -57,8 +58,7 @@ export const stayAt = (c: Calculation, at: ZoneAt): Known | undefined =>
   c.once(`stay ${at.path}`, (c) => {
     const index = indexHere(c, at)?.index;
     const period = agreedPeriod(c);
-    const slowest =
-      index === undefined || period === undefined ? undefined : index.value > period.value ? index : period;
+    const slowest = index === undefined || period === undefined ? undefined : greatestOf(c, [index, period]);
     return c.run(contactSoakSheet, {
       stations: rowsOf(c, at),
       index: slowest,

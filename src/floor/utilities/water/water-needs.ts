@@ -1,5 +1,6 @@
 import type { Book } from '../../../book/index.ts';
 import type { Calculation, Known } from '../calculation.ts';
+import { greatestOf } from '../greatest-of.ts';
 import type { Answer, Need } from '../need.ts';
 import { boreLevers, preferredAbove, quantityLever } from '../steps.ts';
 import { saysNone, tieInPressure } from './tie-in-pressure.ts';
@@ -30,10 +31,7 @@ const backflowAnswer = (c: Calculation, at: TieInAt): Answer => {
 const hottestFed = (c: Calculation, at: TieInAt): Known | undefined => {
   const said = c.number(`${at.path}/temperature`, 'temperature');
   const zones = zonesFedBy(c.book, at).map(({ path }) => c.needed(`${path}/temperature`, 'temperature'));
-  return [said, ...zones].reduce(
-    (a, b) => (b !== undefined && (a === undefined || b.value > a.value) ? b : a),
-    undefined,
-  );
+  return greatestOf(c, [said, ...zones]);
 };
 
 const coldNeeds = (book: Book, floor: number, at: TieInAt): readonly Need[] => {

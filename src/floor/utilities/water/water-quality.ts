@@ -3,6 +3,7 @@ import { hardnessSheet } from '../../../sheets/water/hardness.ts';
 import { leastForWater, meterConductivitySheet } from '../../../sheets/water/meter-conductivity.ts';
 import { siteWaterSheet } from '../../../sheets/water/site-water.ts';
 import type { Calculation, Known } from '../calculation.ts';
+import { greatestOf } from '../greatest-of.ts';
 import type { Answer } from '../need.ts';
 
 type Lane = NonNullable<
@@ -43,10 +44,7 @@ const liquidConductivity = (c: Calculation): Known | undefined => {
 export const conductivityAnswer = (c: Calculation): Answer => {
   const lanes = magneticLanes(c.book);
   const limits = lanes.map(({ path }) => c.number(`${path}/meter/leastConductivity`, 'conductivity'));
-  const own = limits.reduce<Known | undefined>(
-    (a, b) => (b !== undefined && (a === undefined || b.value > a.value) ? b : a),
-    undefined,
-  );
+  const own = greatestOf(c, limits);
   const asked = lanes[limits.indexOf(undefined)];
   const path = `${(asked ?? lanes[0])!.path}/meter/leastConductivity`;
   const conductivity = liquidConductivity(c);
