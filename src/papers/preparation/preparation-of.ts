@@ -105,6 +105,14 @@ const fixOf = (
   return paper.say('preparation.fix', { fix });
 };
 
+/** A figure, a word, or the figure with the place where it was found: `1.27 m, door of the filling room`. */
+const hasText = ({ have, said }: Finding & Partial<UtilityFinding>, paper: PaperWords): string => {
+  if (said?.have === undefined) return figureText(have, paper);
+  return have.value === undefined
+    ? said.have
+    : paper.say('utility.of', { name: figureText(have, paper), of: said.have });
+};
+
 const rowOf = (
   finding: Finding & Partial<UtilityFinding>,
   what: string,
@@ -112,14 +120,14 @@ const rowOf = (
   fix: string | undefined,
   paper: PaperWords,
 ): PreparationRow => {
-  const { demand, have, said, sense, verdict, question } = finding;
+  const { demand, said, sense, verdict, question } = finding;
   const margin = marginText(finding, paper);
   const drawn = demand.value !== undefined && demand.value > 0 && demand.kind !== 'temperature';
   return {
     tieIn,
     what,
     demand: said?.demand ?? askedText(finding, paper),
-    has: said?.have ?? figureText(have, paper),
+    has: hasText(finding, paper),
     ...(question === undefined
       ? {}
       : { asks: paper.say(`utility.asks.${question}`), gives: paper.say(`utility.has.${question}`) }),
