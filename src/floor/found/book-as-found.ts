@@ -1,5 +1,6 @@
-import { type Book, type Patch, patchBook, valueAt } from '../../book/index.ts';
+import { type Book, kindAt, type Patch, patchBook, valueAt } from '../../book/index.ts';
 import type { Problem } from '../../quantity/problem.ts';
+import type { FoundProblemCode } from './problems.ts';
 import type { FoundReading } from './reading.ts';
 
 /** A reading that is laid over a place of the book. */
@@ -15,6 +16,11 @@ export interface BookAsFound {
   /** Readings that fit no place, or not as a quantity of its kind: the rest stands all the same. */
   readonly refused: readonly { readonly reading: FoundReading; readonly problems: readonly Problem[] }[];
 }
+
+const floorUnknown: FoundProblemCode = 'READING_FLOOR_UNKNOWN';
+
+/** Clocks of different zones are compared by the moment, not by how it is written. */
+const isLater = (a: FoundReading, b: FoundReading): boolean => Date.parse(a.at) >= Date.parse(b.at);
 
 /** Place in the book of what a reading is of. */
 const placeOf = (book: Book, { floor, of }: FoundReading): string | undefined => {
@@ -52,12 +58,12 @@ export const bookAsFound = (book: Book, readings: readonly FoundReading[]): Book
       const allowed = (book.floors ?? []).map(({ tag }) => tag);
       refused.push({
         reading,
-        problems: [{ code: 'READING_FLOOR_UNKNOWN', path: reading.of, given: reading.floor, allowed }],
+        problems: [{ code: floorUnknown, path: reading.of, given: reading.floor, allowed }],
       });
       continue;
     }
     const before = newest.get(path);
-    if (before === undefined || before.at <= reading.at) newest.set(path, reading);
+    if (before === undefined || isLater(reading, before)) newest.set(path, reading);
   }
   let found = book;
   const laid: Laid[] = [];
@@ -70,7 +76,11 @@ export const bookAsFound = (book: Book, readings: readonly FoundReading[]): Book
     if (patched.ok) {
       found = patched.value;
       laid.push({ path, reading });
-    } else refused.push({ reading, problems: asQuantity.ok ? [] : asQuantity.problems });
+      continue;
+    }
+    // what is wrong is told for what the place takes
+    const told = asQuantity.ok || kindAt(path) === undefined ? patched : asQuantity;
+    refused.push({ reading, problems: told.ok ? [] : told.problems });
   }
   return { book: found, laid, refused };
 };

@@ -46,6 +46,20 @@ describe('a book as found', () => {
       expect(valueAt(book, '/floors/1/water/temperature/value')).toBe('9 degC');
     }
   });
+  it('compares moments, not how their zones are written', () => {
+    const late = reading('water/temperature', '9 degC', { at: '2027-04-19T08:00:00-05:00' });
+    const early = reading('water/temperature', '14 degC', { at: '2027-04-19T09:10:00Z' });
+    const { book } = bookAsFound(demo, [late, early]);
+    expect(valueAt(book, '/floors/1/water/temperature/value')).toBe('9 degC');
+  });
+  it('says of a word what the place takes, not that it is no quantity', () => {
+    const { laid, refused } = bookAsFound(demo, [
+      reading('power/earthing', 'IT'),
+      reading('heat/kind', 'coal'),
+    ]);
+    expect(laid.map(({ path }) => path)).toEqual(['/floors/1/power/earthing']);
+    expect(refused[0]!.problems[0]!.allowed).toContain('electric');
+  });
   it('says which readings fit nowhere, and lays the others', () => {
     const { laid, refused } = bookAsFound(demo, [
       reading('air/compressor/cutIn', '71 psi'),
@@ -91,6 +105,8 @@ describe('promised and found', () => {
     const [weak] = promisedAndFound(demo, [reading('air/compressor/cutIn', '60 psi', { spread: '1 psi' })]);
     const turned = weak!.shifts.filter(({ from, to }) => from !== to).map(({ id }) => id);
     expect(turned).toContain('airPressure AIR-1');
+    expect(weak!.shifts.find(({ id }) => id === 'airPressure AIR-1')!.touches).toBe('margin');
+    expect(weak!.shifts.find(({ id }) => id === 'washerRate')!.touches).toBe('washing');
     expect(weak!.shifts.find(({ id }) => id === 'washerRate')!.marginTo).toBeLessThan(
       weak!.shifts.find(({ id }) => id === 'washerRate')!.marginFrom!,
     );

@@ -6,12 +6,17 @@ import type { Finding, Verdict } from '../finding.ts';
 import { judgeFloor } from '../judge-floor.ts';
 import { formatOf } from '../read-floor.ts';
 import { judgeUtilities } from '../utilities/assess-utilities.ts';
+import type { Utility } from '../utilities/utility-finding.ts';
 import { bookAsFound, type Laid } from './book-as-found.ts';
 import type { FoundReading } from './reading.ts';
+
+/** What a finding is about, for who reads what a difference does. */
+export type Touched = 'rate' | 'washing' | 'margin';
 
 /** What one reading does to a finding on its own. */
 export interface FindingShift {
   readonly id: string;
+  readonly touches: Touched;
   readonly from: Verdict;
   readonly to: Verdict;
   readonly marginFrom?: number;
@@ -48,7 +53,14 @@ export interface PromisedAndFound {
 /** A margin that moves by less than this share of what is asked has not moved. */
 const still = 1e-6;
 
-const findingsOf = (book: Book, floor: number, format: string | undefined): readonly Finding[] => {
+type AnyFinding = Finding & { readonly utility?: Utility };
+
+const rates: ReadonlySet<string> = new Set(['runningRate', 'hourRate']);
+
+const touchedBy = ({ id, utility }: AnyFinding): Touched =>
+  rates.has(id) ? 'rate' : id === 'washerRate' || utility === 'heat' ? 'washing' : 'margin';
+
+const findingsOf = (book: Book, floor: number, format: string | undefined): readonly AnyFinding[] => {
   const reader = bookReader(book);
   return [
     ...judgeFloor(reader, floor, format).findings,
@@ -59,7 +71,7 @@ const findingsOf = (book: Book, floor: number, format: string | undefined): read
 const rateOf = (book: Book, floor: number, format: string | undefined): number | undefined =>
   judgeFloor(bookReader(book), floor, format, { noHour: true }).values.runningRate;
 
-const shiftsOf = (before: readonly Finding[], after: readonly Finding[]): readonly FindingShift[] => {
+const shiftsOf = (before: readonly AnyFinding[], after: readonly AnyFinding[]): readonly FindingShift[] => {
   const now = new Map(after.map((finding) => [finding.id, finding]));
   return before
     .flatMap((was): FindingShift[] => {
@@ -70,6 +82,7 @@ const shiftsOf = (before: readonly Finding[], after: readonly Finding[]): readon
       return [
         {
           id: was.id,
+          touches: touchedBy(was),
           from: was.verdict,
           to: is.verdict,
           ...(was.margin === undefined ? {} : { marginFrom: was.margin }),
@@ -112,7 +125,7 @@ export const promisedAndFound = (
   { format }: { readonly format?: string } = {},
 ): readonly PromisedAndFound[] => {
   const as = bookAsFound(book, readings);
-  const before = new Map<number, { findings: readonly Finding[]; rate: number | undefined }>();
+  const before = new Map<number, { findings: readonly AnyFinding[]; rate: number | undefined }>();
   const one = ({ path, reading }: Laid): PromisedAndFound => {
     const floor = (book.floors ?? []).findIndex(({ tag }) => tag === reading.floor);
     const kind = kindAt(path);
