@@ -84,6 +84,18 @@ describe('the page of utilities', () => {
     expect(await focused.evaluate((element) => element === document.activeElement)).toBe(true);
   });
 
+  it('names what would carry a short row, and tries it on the whole page', async () => {
+    const { page } = watched;
+    const fix = page.locator('button[data-fix="airRoute"][data-floor="LARKMOOR"]');
+    await waitForText(fix, /would carry it: dryer: desiccant, .*°C/, 30_000);
+    await fix.click();
+    const remedy = panel(page).locator('.remedy[data-lever="dryer"]');
+    await remedy.locator('button').first().click({ timeout: 30_000 });
+    await waitForText(side(page, 'LARKMOOR', 'airRoute'), /carries/);
+    await page.locator('.notice').getByRole('button', { name: 'Put it back' }).click();
+    await waitForText(side(page, 'LARKMOOR', 'airRoute'), /short of/);
+  });
+
   it('opens the working of a figure that nothing is held against, in normal volumes with their state', async () => {
     const { page } = watched;
     const figure = page.locator('button[data-figure="airAverage"][data-floor="LARKMOOR"]');

@@ -15,13 +15,13 @@ export const findingQuantity = (words: Words, value: number, kind: Kind, show: S
 /** "short of 0.21 bar", "within 1.6 m/s", "not known, asks 0.21 bar": never by colour or shape alone. */
 export const verdictText = (words: Words, finding: AnyFinding, show: ShowOptions): string => {
   const { demand, have, sense, verdict, said } = finding;
-  if (said !== undefined) {
-    // words against words: a purity class, an earthing system
-    if (said.demand === undefined) return words.say(`verdict.${verdict}`);
-    return words.say(verdict === 'unknown' ? 'verdict.unknown.demand' : `verdict.least.${verdict}`, {
+  if (said?.demand !== undefined) {
+    // what is asked is a word or a range: a purity class, the acidity of a drain
+    return words.say(verdict === 'unknown' ? 'verdict.unknown.demand' : `verdict.${sense}.${verdict}`, {
       demand: said.demand,
     });
   }
+  if (said !== undefined && demand.value === undefined) return words.say(`verdict.${verdict}`);
   if (demand.value === undefined) return words.say('verdict.unknown.none');
   const asked = findingQuantity(words, demand.value, demand.kind, {
     digits: tellingDigits(finding),

@@ -28,7 +28,7 @@ const put = (figure: Figure, value: number | undefined): Figure => {
  */
 export const barFinding = (finding: AnyFinding): Finding => {
   const { demand, have, said, verdict } = finding;
-  if (said !== undefined || (have.value === undefined && demand.value === undefined)) {
+  if (have.value === undefined && (said !== undefined || demand.value === undefined)) {
     return {
       ...finding,
       demand: put(demand, 1),

@@ -123,8 +123,8 @@ const AirStates = ({ rows }: { readonly rows: UtilityFiguresProps['rows'] }): Re
 /** What nothing is held against: what the line draws, what is left; those of each thing are shut until asked for. */
 export const UtilityFigures = (props: UtilityFiguresProps): ReactElement | null => {
   const { say } = usePage().words;
-  const [open, setOpen] = useState(false);
   const { rows } = props;
+  const [open, setOpen] = useState(() => rows.every((row) => (row.left ?? row.right)?.of !== undefined));
   if (rows.length === 0) return null;
   const each = rows.filter((row) => (row.left ?? row.right)?.of !== undefined);
   const whole = rows.filter((row) => !each.includes(row));

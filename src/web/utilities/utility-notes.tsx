@@ -3,7 +3,7 @@ import type { FloorAssessment } from '../../floor/assessment.ts';
 import type { Utility } from '../../floor/utilities/utility-finding.ts';
 import { useWords } from '../state/page-context.ts';
 
-/** What must be known with the answers of a utility, each sentence once a floor. */
+/** What must be known with the answers of a utility, each sentence once; one that holds on one floor only names it. */
 export const UtilityNotes = ({
   utility,
   floors,
@@ -12,25 +12,30 @@ export const UtilityNotes = ({
   readonly floors: readonly FloorAssessment[];
 }): ReactElement | null => {
   const words = useWords();
-  const noted = floors.flatMap((floor) => {
+  const noted = new Map<string, Set<string>>();
+  for (const floor of floors) {
     const { findings, figures } = floor.utilities;
-    const notes = [...findings, ...figures]
-      .filter((one) => one.utility === utility)
-      .flatMap((one) => one.notes.map((note) => words.note(note)));
-    return notes.length === 0 ? [] : [{ floor, notes: [...new Set(notes)] }];
-  });
+    for (const one of [...findings, ...figures]) {
+      if (one.utility !== utility) continue;
+      for (const note of one.notes) {
+        const text = words.note(note);
+        noted.set(text, (noted.get(text) ?? new Set()).add(floor.name));
+      }
+    }
+  }
+  if (noted.size === 0) return null;
   return (
-    <>
-      {noted.map(({ floor, notes }) => (
-        <div key={floor.floor}>
-          <h4>{words.say('utilities.notes', { floor: floor.name })}</h4>
-          <ul className="notes">
-            {notes.map((note) => (
-              <li key={note}>{note}</li>
-            ))}
-          </ul>
-        </div>
-      ))}
-    </>
+    <div className="utility-notes">
+      <h4>{words.say('utilities.notes')}</h4>
+      <ul className="notes">
+        {[...noted].map(([note, at]) => (
+          <li key={note}>
+            {at.size === floors.length
+              ? note
+              : words.say('utilities.note.at', { floor: [...at].join(', '), note })}
+          </li>
+        ))}
+      </ul>
+    </div>
   );
 };

@@ -56,27 +56,17 @@ export const UtilityPart = ({ book, utility, left, right, thingOf }: UtilityPart
       )}
       {groups.map(({ tieIn, rows }) => (
         <div key={tieIn ?? ''} className="tie-in">
-          <h3>
-            {tieIn === undefined ? (
-              <span className="quiet">{say('utilities.tieIn.none')}</span>
-            ) : (
-              say('utilities.tieIn', { name: thingOf(tieIn) })
-            )}
-          </h3>
+          {(tieIn !== undefined || groups.length > 1) && (
+            <h3>
+              {tieIn === undefined
+                ? say('utilities.tieIn.none')
+                : say('utilities.tieIn', { name: thingOf(tieIn) })}
+            </h3>
+          )}
           <ol className="rows">
-            {rows.map((row) => {
-              const of = (row.left ?? row.right)?.of;
-              return (
-                <UtilityRow
-                  key={row.id}
-                  book={book}
-                  row={row}
-                  left={left}
-                  right={right}
-                  thing={of === undefined ? undefined : thingOf(of)}
-                />
-              );
-            })}
+            {rows.map((row) => (
+              <UtilityRow key={row.id} book={book} row={row} left={left} right={right} thingOf={thingOf} />
+            ))}
           </ol>
         </div>
       ))}

@@ -10,6 +10,9 @@ import type { Facing } from './grouped.ts';
 import { RefusalList } from './refusal-list.tsx';
 import { UtilitySide } from './utility-side.tsx';
 
+/** Short, and something is known that could be changed. */
+const wantsFix = ({ verdict, levers }: UtilityFinding): boolean => verdict === 'short' && levers.length > 0;
+
 /** A thing by name, its tag in one piece: a tag has hyphens at which it would be broken. */
 const Thing = ({ name }: { readonly name: string }): ReactElement => {
   const at = name.lastIndexOf(' ') + 1;
@@ -26,16 +29,18 @@ export interface UtilityRowProps {
   readonly row: Facing<UtilityFinding>;
   readonly left: FloorAssessment | undefined;
   readonly right: FloorAssessment | undefined;
-  /** What people call the thing that the question is about. */
-  readonly thing: string | undefined;
+  /** What people call a thing by its tag. */
+  readonly thingOf: (tag: string) => string;
 }
 
 /** One question on both floors: value, bar, shared name, bar, value; under it what a sheet would not take. */
-export const UtilityRow = ({ book, row, left, right, thing }: UtilityRowProps): ReactElement => {
+export const UtilityRow = ({ book, row, left, right, thingOf }: UtilityRowProps): ReactElement => {
   const { say } = useWords();
   const shown = row.left ?? row.right;
   if (shown === undefined) return <li className="row" />;
   const key = `utility.question.${shown.question}`;
+  // the tie-in point stands above its rows
+  const thing = shown.of === undefined || shown.of === shown.tieIn ? undefined : thingOf(shown.of);
   const side = (which: 'left' | 'right', floor: FloorAssessment | undefined) => {
     const finding = row[which];
     if (floor === undefined) return null;
@@ -56,7 +61,7 @@ export const UtilityRow = ({ book, row, left, right, thing }: UtilityRowProps): 
     floor !== undefined &&
     finding !== undefined && (
       <>
-        {finding.verdict === 'short' && (
+        {wantsFix(finding) && (
           <FixLine
             floor={floor.floor}
             floorName={floor.name}
@@ -68,7 +73,7 @@ export const UtilityRow = ({ book, row, left, right, thing }: UtilityRowProps): 
       </>
     );
   const more = [row.left, row.right].some(
-    (finding) => finding !== undefined && (finding.verdict === 'short' || finding.refusals.length > 0),
+    (finding) => finding !== undefined && (wantsFix(finding) || finding.refusals.length > 0),
   );
   return (
     <li className="row utility-row">

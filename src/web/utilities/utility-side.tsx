@@ -31,11 +31,9 @@ export const UtilitySide = memo(
     const show = { units, book };
     const { have, verdict, said, decides } = finding;
     const value =
-      said !== undefined
-        ? (said.have ?? say('verdict.unknown'))
-        : have.value === undefined
-          ? say('verdict.unknown')
-          : findingQuantity(words, have.value, have.kind, { ...show, digits: tellingDigits(finding) }).text;
+      have.value === undefined
+        ? (said?.have ?? say('verdict.unknown'))
+        : findingQuantity(words, have.value, have.kind, { ...show, digits: tellingDigits(finding) }).text;
     const margin = marginText(words, finding, show);
     const refused = verdict === 'unknown' && finding.refusals.length > 0;
     const told = refused
@@ -51,6 +49,7 @@ export const UtilitySide = memo(
     const figures = (
       <span className="value">
         <b>{value}</b>
+        {have.value !== undefined && said?.have !== undefined && <span className="verdict">{said.have}</span>}
         {marked !== '' && <span className={`verdict ${verdict}`}>{marked}</span>}
         {verdict === 'unknown' && !refused && decides !== undefined && book !== undefined && (
           <span className="verdict">{say('utilities.waits', { place: ownPlace(words, book, decides) })}</span>

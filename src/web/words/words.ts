@@ -100,7 +100,7 @@ export const makeWords = (catalogue: Catalogue, locale: string): Words => {
     if (second === undefined) return turned(first);
     return say('remedy.pair', { first: turned(first), answer: first.text, second: turned(second) });
   };
-  const remedyAnswer = (remedy: Remedy): string => remedy.changes.at(-1)?.text ?? '';
+  const remedyAnswer = (remedy: Remedy): string => handwritten(remedy.changes.at(-1)?.text ?? '');
   return {
     locale,
     numbers,

@@ -62,25 +62,28 @@ const Measure = ({ at }: { readonly at: OpenedFigure }): ReactElement | null => 
       : findingQuantity(words, value, kind, { units, book: shown, bottles: true }).text;
   const demand = at.finding?.demand;
   const said = at.finding?.said ?? (at.drawn?.said === undefined ? undefined : { have: at.drawn.said });
+  const asked =
+    at.finding?.said?.demand ?? (demand?.value === undefined ? undefined : text(demand.value, demand.kind));
   const margin = at.finding === undefined ? undefined : marginText(words, at.finding, { units, book: shown });
   return (
     <p className="measure">
       <span>
         {words.say('working.has')}{' '}
-        <b>{said === undefined ? text(figure.value) : (said.have ?? text(undefined))}</b>
+        <b>{figure.value === undefined ? (said?.have ?? text(undefined)) : text(figure.value)}</b>
+        {figure.value !== undefined && said?.have !== undefined && ` (${said.have})`}
       </span>
-      {demand !== undefined && (said === undefined || said.demand !== undefined) && (
+      {demand !== undefined && (said === undefined || asked !== undefined) && (
         <span>
           {words.say('working.asked')}{' '}
           {demand.working === undefined ? (
-            <b>{said?.demand ?? text(demand.value, demand.kind)}</b>
+            <b>{asked ?? text(undefined)}</b>
           ) : (
             <button
               type="button"
               className="link"
               onClick={() => followOrigin(page, { floor: at.floor.floor, working: demand.working ?? 0 })}
             >
-              {text(demand.value, demand.kind)}
+              {asked ?? text(undefined)}
             </button>
           )}
         </span>
