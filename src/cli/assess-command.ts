@@ -1,4 +1,5 @@
 import type { Command } from './command.ts';
+import { laidOptions } from './laid-options.ts';
 
 /** What each floor makes the line do, what is short, what holds it and what would carry it. */
 export const assessCommand: Command = {
@@ -8,11 +9,13 @@ export const assessCommand: Command = {
     { name: 'format', value: 'TAG' },
     { name: 'floor', value: 'TAG' },
     { name: 'remedies' },
+    ...laidOptions,
     { name: 'units', value: 'SYSTEM', oneOf: ['metric', 'us'] },
   ],
   operands: [1, 1],
   examples: [
     'twinfloor assess src/book/demo/flagon-line.json --remedies',
+    'twinfloor assess src/book/demo/flagon-line.json --readings examples/readings/larkmoor.json',
     'twinfloor assess examples/gravity.json --json',
     'twinfloor assess - --units us < examples/gravity.json',
   ],

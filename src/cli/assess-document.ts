@@ -3,6 +3,8 @@ import type { Book } from '../book/index.ts';
 import type { Assessment, FloorAssessment, LaneFigures, Remedy } from '../floor/assessment.ts';
 import { type Kind, kinds } from '../quantity/kinds.ts';
 import { figureDocument, figureSchema, findingDocument, findingSchema } from './finding-document.ts';
+import { laidDocument, laidSchema } from './laid-document.ts';
+import type { LaidOver } from './laid-over.ts';
 import { noteDocument } from './note-document.ts';
 import { noteSchema, valueSchema } from './quantity-document.ts';
 import { remedyDocument, remedySchema } from './remedy-document.ts';
@@ -79,6 +81,7 @@ export const assessmentSchema = z
     format: z.string(),
     floors: z.array(floorSchema),
     remedies: z.array(remedySchema).optional().describe('Present with --remedies'),
+    on: laidSchema,
     caution: z.string(),
   })
   .describe('Answer of `twinfloor assess BOOK.json --json`: every number SI, with kind and unit beside it');
@@ -157,6 +160,7 @@ export const assessDocument = (
   book: Book,
   assessment: Assessment,
   remedies: readonly Remedy[] | undefined,
+  laid: LaidOver = {},
 ): AssessmentDocument => ({
   document: 'twinfloor assessment',
   version: 1,
@@ -164,5 +168,6 @@ export const assessDocument = (
   format: assessment.format,
   floors: assessment.floors.map(floorDocument),
   ...(remedies === undefined ? {} : { remedies: remedies.map(remedyDocument) }),
+  ...laidDocument(laid),
   caution: words.say('assess.caution'),
 });

@@ -1,6 +1,7 @@
 import { answersCommand } from './answers-command.ts';
 import { assessCommand } from './assess-command.ts';
 import type { Command } from './command.ts';
+import { foundCommand } from './found-command.ts';
 import { openCommand } from './open-command.ts';
 import { printCommand } from './print-command.ts';
 import { questionsCommand } from './questions-command.ts';
@@ -12,6 +13,7 @@ import { validateCommand } from './validate-command.ts';
 export const commands: readonly Command[] = [
   assessCommand,
   utilitiesCommand,
+  foundCommand,
   questionsCommand,
   answersCommand,
   printCommand,

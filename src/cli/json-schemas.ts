@@ -1,6 +1,7 @@
 import * as z from 'zod';
 import { answersSchema } from './answers-document.ts';
 import { assessmentSchema } from './assess-document.ts';
+import { foundSchema } from './found-document.ts';
 import { openedSchema } from './open-document.ts';
 import { printedSchema } from './print-document.ts';
 import { problemsSchema } from './problem-document.ts';
@@ -13,6 +14,7 @@ import { validationSchema } from './validate-document.ts';
 export const documents = {
   'answers-1': answersSchema,
   'assessment-1': assessmentSchema,
+  'found-1': foundSchema,
   'open-1': openedSchema,
   'paper-1': printedSchema,
   'problems-1': problemsSchema,

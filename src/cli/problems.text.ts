@@ -35,6 +35,8 @@ export const cliProblemText: { readonly en: Readonly<Record<CliProblemCode, stri
     CLI_FLOOR_UNKNOWN: 'The book has no floor {given}. It has: {allowed}.',
     CLI_FORMAT_UNKNOWN: 'The book has no format {given}. It has: {allowed}.',
     CLI_NO_FLOORS: '{path} describes no floor yet, so there is nothing to assess.',
+    CLI_NO_TEMPORARY:
+      'No floor that was asked for has a temporary supply, so there is nothing to assess on it. Write it into the book, or leave out {path}.',
     CLI_FAULT: 'Twinfloor made a mistake of its own: {given}. The book was not changed.',
   },
 };

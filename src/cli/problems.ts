@@ -31,6 +31,7 @@ export const cliProblems = {
   CLI_FLOOR_UNKNOWN: ['given', 'allowed'],
   CLI_FORMAT_UNKNOWN: ['given', 'allowed'],
   CLI_NO_FLOORS: [],
+  CLI_NO_TEMPORARY: [],
   CLI_FAULT: ['given'],
 } as const satisfies Record<string, readonly string[]>;
 

@@ -6,6 +6,8 @@ import { askedInVain } from './asked-in-vain.ts';
 import { assessDocument } from './assess-document.ts';
 import { assessText } from './assess-text.ts';
 import type { Call, Ended } from './command.ts';
+import { laidText } from './laid-document.ts';
+import { laidOver, leftOut } from './laid-over.ts';
 import { headingOf, readBookFile } from './read-book-file.ts';
 import { remediesOf } from './remedies-of.ts';
 import type { World } from './world.ts';
@@ -16,9 +18,11 @@ export const runAssess = async (call: Call, world: World): Promise<Ended> => {
   const path = operands[0] ?? '-';
   const file = await readBookFile(path, world);
   if (!file.ok) return { problems: file.problems, heading: headingOf(path, file) };
-  const book = file.value;
-  const missing = askedInVain(book, path, call);
+  const missing = askedInVain(file.value, path, call);
   if (missing.length > 0) return { problems: missing };
+  const on = await laidOver(file.value, call, world);
+  if (!on.ok) return on;
+  const { book, laid } = on;
   const { format, floor } = values;
   const whole = assessBook(book, format === undefined ? {} : { format });
   const assessment: Assessment = {
@@ -27,13 +31,13 @@ export const runAssess = async (call: Call, world: World): Promise<Ended> => {
   };
   const remedies = flags.has('remedies') ? remediesOf(book, assessment.floors, format) : undefined;
   if (flags.has('json')) {
-    world.out(`${JSON.stringify(assessDocument(book, assessment, remedies), null, 2)}\n`);
+    world.out(`${JSON.stringify(assessDocument(book, assessment, remedies, laid), null, 2)}\n`);
   } else {
     const wishes = bookUnits(book, values.units as UnitSystem | undefined);
-    world.out(assessText(assessment, remedies, { book, wishes, world }));
+    world.out(laidText(book, laid) + assessText(assessment, remedies, { book, wishes, world }));
   }
   const isShort = assessment.floors.some(({ findings }) =>
     findings.some(({ verdict }) => verdict === 'short'),
   );
-  return isShort ? 1 : 0;
+  return leftOut(laid) ? 2 : isShort ? 1 : 0;
 };

@@ -3,6 +3,8 @@ import { assessBook } from '../floor/index.ts';
 import type { UnitSystem } from '../quantity/index.ts';
 import { askedInVain } from './asked-in-vain.ts';
 import type { Call, Ended } from './command.ts';
+import { laidText } from './laid-document.ts';
+import { laidOver, leftOut } from './laid-over.ts';
 import { headingOf, readBookFile } from './read-book-file.ts';
 import { remediesOf } from './remedies-of.ts';
 import { utilitiesDocument } from './utilities-document.ts';
@@ -15,9 +17,11 @@ export const runUtilities = async (call: Call, world: World): Promise<Ended> => 
   const path = operands[0] ?? '-';
   const file = await readBookFile(path, world);
   if (!file.ok) return { problems: file.problems, heading: headingOf(path, file) };
-  const book = file.value;
-  const missing = askedInVain(book, path, call);
+  const missing = askedInVain(file.value, path, call);
   if (missing.length > 0) return { problems: missing };
+  const on = await laidOver(file.value, call, world);
+  if (!on.ok) return on;
+  const { book, laid } = on;
   const { format, floor } = values;
   const whole = assessBook(book, format === undefined ? {} : { format });
   const floors = whole.floors.filter((one) => floor === undefined || one.floor === floor);
@@ -26,13 +30,13 @@ export const runUtilities = async (call: Call, world: World): Promise<Ended> => 
     ? remediesOf(book, floors, format, ({ utilities }) => utilities.findings)
     : undefined;
   if (flags.has('json')) {
-    world.out(`${JSON.stringify(utilitiesDocument(book, assessment, remedies), null, 2)}\n`);
+    world.out(`${JSON.stringify(utilitiesDocument(book, assessment, remedies, laid), null, 2)}\n`);
   } else {
     const wishes = bookUnits(book, values.units as UnitSystem | undefined);
-    world.out(utilitiesText(assessment, remedies, { book, wishes, world }));
+    world.out(laidText(book, laid) + utilitiesText(assessment, remedies, { book, wishes, world }));
   }
   const isShort = floors.some(({ utilities }) =>
     utilities.findings.some(({ verdict }) => verdict === 'short'),
   );
-  return isShort ? 1 : 0;
+  return leftOut(laid) ? 2 : isShort ? 1 : 0;
 };

@@ -1,4 +1,5 @@
 import type { Command } from './command.ts';
+import { laidOptions } from './laid-options.ts';
 
 /** What the line asks of air, power, water, heat, drains and building, and what each floor has. */
 export const utilitiesCommand: Command = {
@@ -8,6 +9,7 @@ export const utilitiesCommand: Command = {
     { name: 'format', value: 'TAG' },
     { name: 'floor', value: 'TAG' },
     { name: 'remedies' },
+    ...laidOptions,
     { name: 'units', value: 'SYSTEM', oneOf: ['metric', 'us'] },
   ],
   operands: [1, 1],

@@ -9,6 +9,8 @@ import {
   utilities,
 } from '../floor/utilities/utility-finding.ts';
 import { figureDocument, figureSchema, findingDocument, findingSchema } from './finding-document.ts';
+import { laidDocument, laidSchema } from './laid-document.ts';
+import type { LaidOver } from './laid-over.ts';
 import { noteDocument } from './note-document.ts';
 import { problemDocument, problemSchema } from './problem-document.ts';
 import { noteSchema } from './quantity-document.ts';
@@ -72,6 +74,7 @@ export const utilitiesDocumentSchema = z
     ),
     remedies: z.array(remedySchema).optional().describe('Present with --remedies'),
     cautions: z.partialRecord(utilitySchema, z.string()).describe('What a person must hold besides'),
+    on: laidSchema,
     caution: z.string(),
   })
   .describe(
@@ -131,6 +134,7 @@ export const utilitiesDocument = (
   book: Book,
   assessment: Assessment,
   remedies: readonly Remedy[] | undefined,
+  laid: LaidOver = {},
 ): UtilitiesDocument => ({
   document: 'twinfloor utilities',
   version: 1,
@@ -147,5 +151,6 @@ export const utilitiesDocument = (
   cautions: Object.fromEntries(
     utilitiesIn(assessment).map((utility) => [utility, words.say(`utility.caution.${utility}`)]),
   ),
+  ...laidDocument(laid),
   caution: words.say('assess.caution'),
 });

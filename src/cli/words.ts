@@ -1,12 +1,15 @@
 import { bookProblemText } from '../book/problems.text.ts';
+import { foundProblemText } from '../floor/found/problems.text.ts';
 import { answerProblemText, questionSheetWords } from '../floor/questions/questions.text.ts';
 import { kindText } from '../quantity/kinds.text.ts';
 import { quantityProblemText } from '../quantity/problems.text.ts';
+import { recordProblemText } from '../record/problems.text.ts';
 import { sheetProblemText } from '../sheets/problems.text.ts';
 import { storeProblemText } from '../store/problems.text.ts';
 import { tableProblemText } from '../table/problems.text.ts';
 import { makeCatalogue, prefixed, sharedWords } from '../text/index.ts';
 import { commandsText } from './commands.text.ts';
+import { foundText } from './found.text.ts';
 import { cliProblemText } from './problems.text.ts';
 import { questionsText } from './questions.text.ts';
 import { utilitiesText } from './utilities.text.ts';
@@ -15,6 +18,9 @@ import { utilitiesText } from './utilities.text.ts';
 export const words = makeCatalogue([
   commandsText,
   utilitiesText,
+  foundText,
+  foundProblemText,
+  recordProblemText,
   questionsText,
   questionSheetWords,
   ...sharedWords,
