@@ -7,6 +7,7 @@ import { floorClass } from '../floors/floor-class.ts';
 import { GoLink } from '../shell/go-link.tsx';
 import { bookPageAddress } from '../shell/route.ts';
 import { usePage, usePagePart } from '../state/page-context.ts';
+import { AnswersPart } from './answers-part.tsx';
 import { ownPlace } from './own-place.ts';
 import { settledText } from './settled-rows.ts';
 
@@ -84,6 +85,7 @@ export const AskSite = memo(({ floor }: AskSiteProps): ReactElement => {
           {say(all ? 'utilities.ask.few' : 'utilities.ask.all', { n: all ? few : standing.length })}
         </button>
       )}
+      <AnswersPart floor={floor} />
     </section>
   );
 });
