@@ -58,35 +58,40 @@ const concentrationAnswer = (c: Calculation, at: ZoneAt): Answer => {
   return { demand: demand?.concentration, have, ...(weak ? { verdict: 'short' as const } : {}) };
 };
 
-/** A longer dwell wets longer, and costs rate: what it breaks is said with it. */
-const dwellLever = (c: Calculation, at: ZoneAt): readonly UtilityLever[] =>
-  quantityLever(c.book, {
-    id: 'washerDwell',
-    path: `${at.washerPath}/dwell`,
-    kind: 'time',
-    numbers: (now) => Array.from({ length: 600 }, (_, i) => Number((now + 0.1 * (i + 1)).toPrecision(6))),
-  });
+/** Tenths of a second up to six, then whole seconds up to a minute, in the unit of the book where that is seconds. */
+const longerDwell = (now: number): readonly number[] => [
+  ...Array.from({ length: 60 }, (_, i) => Number((now + 0.1 * (i + 1)).toPrecision(6))),
+  ...Array.from({ length: 54 }, (_, i) => Number((now + 7 + i).toPrecision(6))),
+];
 
 /** Whole degrees above what the bath is kept at, in the unit of the book. */
-const temperatureLever = (c: Calculation, at: ZoneAt): readonly UtilityLever[] =>
-  quantityLever(c.book, {
-    id: 'zoneTemperature',
-    path: `${at.path}/temperature`,
-    kind: 'temperature',
-    numbers: (now) => Array.from({ length: 60 }, (_, i) => Math.floor(now) + i + 1),
-  });
+const warmer = (now: number): readonly number[] =>
+  Array.from({ length: 60 }, (_, i) => Math.floor(now) + i + 1);
 
-/** Tenths of the unit in which the book tells it; what sanitises is told in such small shares that twentieths of it do. */
-const concentrationLever = (c: Calculation, at: ZoneAt): readonly UtilityLever[] =>
-  quantityLever(c.book, {
-    id: 'zoneConcentration',
-    path: `${at.path}/concentration`,
-    kind: 'massFraction',
-    numbers: (now) => {
-      const step = at.zone.medium === 'detergent' ? 0.1 : 10 ** Math.floor(Math.log10(now)) / 2;
-      return Array.from({ length: 60 }, (_, i) => Number((now + step * (i + 1)).toPrecision(6)));
+/** Tenths of the unit in which the book tells it; what sanitises is told in such small shares that halves of its digit do. */
+const stronger =
+  ({ zone }: ZoneAt) =>
+  (now: number): readonly number[] => {
+    const step = zone.medium === 'detergent' ? 0.1 : 10 ** Math.floor(Math.log10(now)) / 2;
+    return Array.from({ length: 60 }, (_, i) => Number((now + step * (i + 1)).toPrecision(6)));
+  };
+
+/** What may be turned for a zone; nothing while nobody has named its rule. A longer dwell costs rate, which is said with it. */
+const leverOf = (c: Calculation, at: ZoneAt, what: Asked): readonly UtilityLever[] => {
+  if (washDemand(c, at)?.[what] === undefined) return [];
+  const { path, washerPath } = at;
+  const steps = {
+    contact: { id: 'washerDwell', path: `${washerPath}/dwell`, kind: 'time', numbers: longerDwell },
+    temperature: { id: 'zoneTemperature', path: `${path}/temperature`, kind: 'temperature', numbers: warmer },
+    concentration: {
+      id: 'zoneConcentration',
+      path: `${path}/concentration`,
+      kind: 'massFraction',
+      numbers: stronger(at),
     },
-  });
+  } as const;
+  return quantityLever(c.book, steps[what]);
+};
 
 /** What washing must reach, zone by zone, by the rule that the book names. */
 export const washNeeds = (book: Book): readonly Need[] =>
@@ -102,7 +107,7 @@ export const washNeeds = (book: Book): readonly Need[] =>
               sense: 'least',
               kind: 'time',
               answer: (c) => contactAnswer(c, at),
-              levers: (c) => dwellLever(c, at),
+              levers: (c) => leverOf(c, at, 'contact'),
             } satisfies Need,
           ]
         : []),
@@ -117,7 +122,7 @@ export const washNeeds = (book: Book): readonly Need[] =>
                 demand: washDemand(c, at)?.temperature,
                 have: c.needed(`${at.path}/temperature`, 'temperature'),
               }),
-              levers: (c) => temperatureLever(c, at),
+              levers: (c) => leverOf(c, at, 'temperature'),
             } satisfies Need,
           ]
         : []),
@@ -129,7 +134,7 @@ export const washNeeds = (book: Book): readonly Need[] =>
               sense: 'least',
               kind: 'massFraction',
               answer: (c) => concentrationAnswer(c, at),
-              levers: (c) => concentrationLever(c, at),
+              levers: (c) => leverOf(c, at, 'concentration'),
             } satisfies Need,
           ]
         : []),
