@@ -1,6 +1,6 @@
 import type { Book } from '../../book/index.ts';
 import type { Finding, FloorAssessment } from '../../floor/assessment.ts';
-import { placesBehind } from '../../floor/questions/index.ts';
+import { placesBehind } from '../../floor/questions/places-behind.ts';
 import { reachOf, readingFor, type Whom, whomFor } from './readings.ts';
 
 /** One reading or answer, and what it does for a finding. */

@@ -2,10 +2,11 @@ import { type ReactElement, type ReactNode, useMemo } from 'react';
 import { registry, sheetEntries } from '../../sheets/registry.ts';
 import { PageContext, usePage } from '../state/page-context.ts';
 import { allWords } from '../words/all-words.ts';
+import { utilitiesPageWords } from '../words/utilities-page.text.ts';
 import { makeWords } from '../words/words.ts';
 import { type FindSheet, SheetContext } from './sheet-context.ts';
 
-const catalogue = allWords(sheetEntries);
+const catalogue = allWords(sheetEntries, [utilitiesPageWords]);
 
 const findSheet: FindSheet = (id) => registry.get(id)?.sheet;
 

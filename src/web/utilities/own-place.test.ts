@@ -2,12 +2,13 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readBook } from '../../book/index.ts';
 import { allWords } from '../words/all-words.ts';
+import { utilitiesPageWords } from '../words/utilities-page.text.ts';
 import { makeWords } from '../words/words.ts';
 import { ownPlace } from './own-place.ts';
 
 const demo = readBook(readFileSync('src/book/demo/flagon-line.json', 'utf8'));
 if (!demo.ok) throw new Error('the demo book does not read');
-const words = makeWords(allWords(), 'en');
+const words = makeWords(allWords([], [utilitiesPageWords]), 'en');
 const said = (path: string) => ownPlace(words, demo.value, path);
 
 describe('a place as one asks for it', () => {

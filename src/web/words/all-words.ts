@@ -3,6 +3,7 @@ import { kindText, quantityProblemText } from '../../quantity/index.ts';
 import { sheetProblemText } from '../../sheets/problems.text.ts';
 import type { SheetEntry } from '../../sheets/sheet-entry.ts';
 import {
+  type Bundle,
   type Catalogue,
   fieldWords,
   flattened,
@@ -17,11 +18,10 @@ import { floorsWords } from './floors.text.ts';
 import { newBookWords } from './new-book.text.ts';
 import { pageWords } from './page.text.ts';
 import { schemaWords } from './schema-words.ts';
-import { utilitiesPageWords } from './utilities-page.text.ts';
 import { workingWords } from './working.text.ts';
 
 /** Every word that the pages may say; those of the sheets come later, with the sheets. */
-export const allWords = (sheets: readonly SheetEntry[] = []): Catalogue =>
+export const allWords = (sheets: readonly SheetEntry[] = [], more: readonly Bundle[] = []): Catalogue =>
   makeCatalogue([
     ...sharedWords,
     quantityProblemText,
@@ -35,9 +35,9 @@ export const allWords = (sheets: readonly SheetEntry[] = []): Catalogue =>
     newBookWords,
     compareWords,
     floorsWords,
-    utilitiesPageWords,
     workingWords,
     askWords,
+    ...more,
     ...sheets.flatMap(({ sheet, text }) => [
       flattened(`sheet.${sheet.id}`, text),
       // a note and a problem are found by their code alone, wherever they come up
