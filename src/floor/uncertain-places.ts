@@ -38,14 +38,17 @@ export const uncertainPlaces = (
   known: Map<string, UncertainPlace | undefined> = new Map(),
 ): readonly UncertainPlace[] => {
   const places = new Map<string, UncertainPlace>();
-  const add = (path: string, make: () => UncertainPlace | undefined): void => {
-    if (!known.has(path)) known.set(path, make());
-    const place = known.get(path);
-    if (place !== undefined && !places.has(path)) places.set(path, place);
-  };
   for (const account of accounts) {
-    for (const [path, reading] of account.used) add(path, () => readPlace(path, reading));
-    for (const [path, taken] of account.assumed) add(path, () => assumedPlace(path, taken));
+    for (const [path, reading] of account.used) {
+      if (!known.has(path)) known.set(path, readPlace(path, reading));
+      const place = known.get(path);
+      if (place !== undefined && !places.has(path)) places.set(path, place);
+    }
+    for (const [path, taken] of account.assumed) {
+      if (!known.has(path)) known.set(path, assumedPlace(path, taken));
+      const place = known.get(path);
+      if (place !== undefined && !places.has(path)) places.set(path, place);
+    }
   }
   return [...places.values()];
 };

@@ -54,7 +54,7 @@ export function* eachUtilityRemedy(book: Book, question: UtilityQuestion): Gener
     };
     let smaller: Remedy['nextSmaller'];
     let found: Remedy | undefined;
-    for (const { patches, value, text } of steps) {
+    for (const { patches, value, text } of steps()) {
       const after = judged(tryPatches(book, patches), question);
       if (after?.verdict !== 'carries') {
         smaller = { text, ...(after?.margin === undefined ? {} : { margin: after.margin }) };

@@ -1,14 +1,15 @@
 import type { BookReader } from '../book-reader.ts';
 import type { Tracer } from '../tracer.ts';
 import { groundOf, type Where } from './calculation.ts';
-import { drawFigure, judgeNeed } from './judge-need.ts';
+import { askDraw, askNeed } from './judge-need.ts';
 import { drawsOf, needsOf } from './needs-of.ts';
 import type { UtilityAssessment, UtilityFinding } from './utility-finding.ts';
 
 /** The findings alone, without their workings. */
 export const judgeUtilities = (reader: BookReader, where: Where): readonly UtilityFinding[] => {
   const ground = groundOf(where);
-  return needsOf(reader.book, where.floor).map((need) => judgeNeed(need, reader, ground));
+  const asked = needsOf(reader.book, where.floor).map((need) => askNeed(need, reader, ground));
+  return asked.map((judge) => judge());
 };
 
 /**
@@ -20,8 +21,7 @@ export const judgeUtilities = (reader: BookReader, where: Where): readonly Utili
  */
 export const assessUtilities = (reader: BookReader, where: Where, tracer: Tracer): UtilityAssessment => {
   const ground = groundOf(where, tracer);
-  return {
-    findings: needsOf(reader.book, where.floor).map((need) => judgeNeed(need, reader, ground)),
-    figures: drawsOf(reader.book).map((draw) => drawFigure(draw, reader, ground)),
-  };
+  const needs = needsOf(reader.book, where.floor).map((need) => askNeed(need, reader, ground));
+  const draws = drawsOf(reader.book).map((draw) => askDraw(draw, reader, ground));
+  return { findings: needs.map((judge) => judge()), figures: draws.map((judge) => judge()) };
 };

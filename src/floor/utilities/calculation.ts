@@ -108,8 +108,10 @@ export interface Ground {
   readonly graph: Graph;
   /** Intermediate results of the floor. */
   readonly shared: Map<string, Shared>;
-  /** What each variation changes, by place and value. */
-  readonly varied: Map<string, Changed>;
+  /** What each uncertain value changes at both of its ends. */
+  readonly varied: Map<UncertainPlace, readonly [Changed, Changed]>;
+  /** Words and plain numbers of the book that were looked up. */
+  readonly looked: Map<string, unknown>;
   /** Which places of the book are not sure, by path. */
   readonly uncertain: Map<string, UncertainPlace | undefined>;
   /** Keeps the workings; without it nothing is shown of what was computed. */
@@ -121,15 +123,19 @@ export const groundOf = (where: Where, tracer?: Tracer): Ground => ({
   graph: makeGraph(),
   shared: new Map(),
   varied: new Map(),
+  looked: new Map(),
   uncertain: new Map(),
   ...(tracer === undefined ? {} : { tracer }),
 });
 
-/** What changes with one value of the book put to another; found once for all questions. */
-export const variedBy = ({ graph, varied }: Ground, path: string, value: number): Changed => {
-  const key = `${path} ${value}`;
-  const found = graph.vary(path, value, varied.get(key));
-  varied.set(key, found);
+/** What changes with one value of the book at both of its ends; found once for all questions. */
+export const variedBy = ({ graph, varied }: Ground, place: UncertainPlace): readonly [Changed, Changed] => {
+  let found = varied.get(place);
+  if (found === undefined) {
+    const [low, high] = place.ends;
+    found = [graph.vary(place.path, low), graph.vary(place.path, high)];
+    varied.set(place, found);
+  }
   return found;
 };
 
@@ -248,8 +254,12 @@ export const makeCalculation = (reader: BookReader, ground: Ground): Calculation
     const value = reader.number(path, kind);
     return value === undefined ? undefined : known(value, path);
   };
+  const lookUp = (path: string): unknown => {
+    if (!ground.looked.has(path)) ground.looked.set(path, valueAt(reader.book, path));
+    return ground.looked.get(path);
+  };
   const word: Calculation['word'] = <T extends string>(path: string) => {
-    const value = valueAt(reader.book, path);
+    const value = lookUp(path);
     return typeof value === 'string' ? known(value as T, path) : undefined;
   };
   const run: Calculation['run'] = <I extends object, O extends object>(
@@ -329,7 +339,7 @@ export const makeCalculation = (reader: BookReader, ground: Ground): Calculation
     numberOr: (path, kind, assumed) =>
       number(path, kind) ?? known(reader.numberOr(path, kind, assumed), path, true),
     plain: (path, otherwise) => {
-      const value = valueAt(reader.book, path);
+      const value = lookUp(path);
       if (typeof value === 'number') return known(value, path);
       return otherwise === undefined ? undefined : known(otherwise, path, true);
     },

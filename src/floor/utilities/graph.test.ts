@@ -48,7 +48,8 @@ describe('the steps of a calculation', () => {
       for (const need of needsOf(demo, floor)) {
         const scope = reader.scope();
         const { demand, have } = need.answer(makeCalculation(scope, ground));
-        for (const { path, ends } of uncertainPlaces([scope.account])) {
+        for (const place of uncertainPlaces([scope.account])) {
+          const { path, ends } = place;
           const varied = reader.vary(new Map([[path, ends[0]]]));
           const again = need.answer(makeCalculation(varied, groundOf(where)));
           for (const [name, known, anew] of [
@@ -61,7 +62,7 @@ describe('the steps of a calculation', () => {
                 ? known.ref.path === path
                   ? ends[0]
                   : known.value
-                : ground.graph.after(variedBy(ground, path, ends[0]), known.ref, known.value);
+                : ground.graph.after(variedBy(ground, place)[0], known.ref, known.value);
             const scale = Math.abs(anew.value) + Math.abs(known.value);
             // a stroke goes along its secant in a variation: the pressure of a drop does not
             if (by === undefined || Math.abs(by - anew.value) > 1e-9 * scale) {

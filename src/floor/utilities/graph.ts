@@ -24,12 +24,11 @@ export interface Graph {
   /**
    * Puts one value of the book to another and computes what rests on it.
    *
-   * Symbols  before  what this variation changed when there were fewer steps; it is continued
-   * Returns  the steps that change
+   * Returns  the steps that change, of those that there are by now
    * Assumes  the same steps: a choice that the calculation made between two ways stands as it was made
    * Cost     the steps that rest on the value, each once
    */
-  readonly vary: (path: string, value: number, before?: Changed) => Changed;
+  readonly vary: (path: string, value: number) => Changed;
   /** A number after a variation; undefined where it can't be computed. */
   readonly after: (changed: Changed, ref: Ref | undefined, before: number) => number | undefined;
 }
@@ -57,13 +56,16 @@ const sameValues = (a: Values, b: Values): boolean => {
 
 export const makeGraph = (): Graph => {
   const steps: Step[] = [];
-  /** Steps that read each place of the book, for a start. */
+  /** Steps that rest on each place of the book, and on each step. */
   const readers = new Map<string, number[]>();
-  /** How many steps each variation has seen: later questions add more. */
-  const done = new WeakMap<Changed, number>();
+  const dependents: number[][] = [];
 
   const note = (ref: Ref | undefined, step: number): void => {
-    if (ref === undefined || !('path' in ref)) return;
+    if (ref === undefined) return;
+    if ('step' in ref) {
+      dependents[ref.step]!.push(step);
+      return;
+    }
     const found = readers.get(ref.path);
     if (found === undefined) readers.set(ref.path, [step]);
     else found.push(step);
@@ -121,6 +123,7 @@ export const makeGraph = (): Graph => {
     add: (step) => {
       const index = steps.length;
       steps.push(step);
+      dependents.push([]);
       for (const name in step.refs) {
         const ref = step.refs[name];
         if (isList(ref)) for (const each of ref) note(each, index);
@@ -128,18 +131,22 @@ export const makeGraph = (): Graph => {
       }
       return index;
     },
-    vary: (path, value, before = new Map()) => {
-      const changed = before as Map<number, Values | undefined>;
-      const first = readers.get(path)?.[0];
+    vary: (path, value) => {
+      const changed = new Map<number, Values | undefined>();
+      const first = readers.get(path);
       if (first === undefined) return changed;
-      for (let i = Math.max(first, done.get(changed) ?? 0); i < steps.length; i++) {
+      const marked = new Uint8Array(steps.length);
+      for (const step of first) marked[step] = 1;
+      for (let i = first[0]!; i < steps.length; i++) {
+        if (marked[i] === 0) continue;
         const step = steps[i]!;
         const inputs = inputsAfter(step, changed, path, value);
         if (inputs === undefined) continue;
         const outputs = inputs === null ? undefined : step.compute(inputs);
-        if (outputs === undefined || !sameValues(outputs, step.outputs)) changed.set(i, outputs);
+        if (outputs !== undefined && sameValues(outputs, step.outputs)) continue;
+        changed.set(i, outputs);
+        for (const next of dependents[i]!) marked[next] = 1;
       }
-      done.set(changed, steps.length);
       return changed;
     },
     after: (changed, ref, before) => {

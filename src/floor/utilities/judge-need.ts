@@ -2,9 +2,10 @@ import type { Kind } from '../../quantity/kinds.ts';
 import type { BookReader } from '../book-reader.ts';
 import type { Figure, Origin } from '../finding.ts';
 import { causesOf, type GapSum, type Interval, type Move, nothing } from '../interval-sum.ts';
-import { type UncertainPlace, uncertainPlaces } from '../uncertain-places.ts';
+import { uncertainPlaces } from '../uncertain-places.ts';
 import { verdictOf } from '../verdict-of.ts';
-import { type Ground, type Known, makeCalculation, variedBy } from './calculation.ts';
+import { type Ground, type Known, type Met, makeCalculation, variedBy } from './calculation.ts';
+import type { Changed } from './graph.ts';
 import { type Answer, type Draw, type Need, needId } from './need.ts';
 import type { UtilityFigure, UtilityFinding } from './utility-finding.ts';
 
@@ -58,18 +59,19 @@ const figureOf = (
   };
 };
 
-/** A number with one value of the book at each of its ends. */
-const atEnds = (
-  ground: Ground,
-  { path, ends }: UncertainPlace,
+/** A number after a variation; undefined where it is not known, or is lost. */
+const afterwards = (
+  { graph }: Ground,
+  changed: Changed,
+  path: string,
+  end: number,
   known: Known | undefined,
-): readonly (number | undefined)[] =>
-  ends.map((end) => {
-    const ref = known?.ref;
-    if (known === undefined) return undefined;
-    if (ref !== undefined && 'path' in ref) return ref.path === path ? end : known.value;
-    return ground.graph.after(variedBy(ground, path, end), ref, known.value);
-  });
+): number | undefined => {
+  if (known === undefined) return undefined;
+  const { ref, value } = known;
+  if (ref !== undefined && 'path' in ref) return ref.path === path ? end : value;
+  return graph.after(changed, ref, value);
+};
 
 /** Intervals of demand, have and the gap between them, with what makes them. */
 const spread = (need: Need, ground: Ground, { demand, have }: Answer, { account }: BookReader) => {
@@ -78,13 +80,15 @@ const spread = (need: Need, ground: Ground, { demand, have }: Answer, { account 
   const gap: GapSum = { ...nothing(), places: [] };
   const before = gapOf(need.sense, demand?.value, have?.value);
   for (const place of uncertainPlaces([account], ground.uncertain)) {
-    const demands = atEnds(ground, place, demand);
-    const haves = atEnds(ground, place, have);
+    const { path, ends, doubt } = place;
+    const varied = variedBy(ground, place);
+    const demands = ends.map((end, i) => afterwards(ground, varied[i]!, path, end, demand));
+    const haves = ends.map((end, i) => afterwards(ground, varied[i]!, path, end, have));
     add(demandSum, demand?.value, demands);
     add(haveSum, have?.value, haves);
     const gaps = haves.map((value, i) => gapOf(need.sense, demands[i], value));
     const move = add(gap, before, gaps);
-    if (move.down > 0 || move.up > 0) gap.places.push({ path: place.path, doubt: place.doubt, move });
+    if (move.down > 0 || move.up > 0) gap.places.push({ path, doubt, move });
   }
   return {
     demand: intervalOf(demand?.value, demandSum),
@@ -98,7 +102,7 @@ const spread = (need: Need, ground: Ground, { demand, have }: Answer, { account 
 const leversOf = (need: Need, reader: BookReader, ground: Ground): readonly string[] => {
   const { tracer: _, ...plain } = ground;
   const levers = need.levers!(makeCalculation(reader.scope(), plain));
-  return [...new Set(levers.filter(({ steps }) => steps.length > 0).map(({ id }) => id))];
+  return [...new Set(levers.map(({ id }) => id))];
 };
 
 /**
@@ -110,14 +114,33 @@ const leversOf = (need: Need, reader: BookReader, ground: Ground): readonly stri
  * Assumes  the uncertain values are independent
  * Cost     the steps that rest on an uncertain value, twice
  */
-export const judgeNeed = (need: Need, reader: BookReader, ground: Ground): UtilityFinding => {
+export const judgeNeed = (need: Need, reader: BookReader, ground: Ground): UtilityFinding =>
+  askNeed(need, reader, ground)();
+
+/**
+ * The same in two halves: the question is answered now, and judged when the second half is called. Several questions are
+ * all answered before any is judged, so that a variation is computed once for all of them.
+ */
+export const askNeed = (need: Need, reader: BookReader, ground: Ground): (() => UtilityFinding) => {
   const scope = reader.scope();
   const calculation = makeCalculation(scope, ground);
   const answer = need.answer(calculation);
+  return () => judgeAnswer({ need, reader, ground, scope, met: calculation.met, answer });
+};
+
+interface Asked {
+  readonly need: Need;
+  readonly reader: BookReader;
+  readonly ground: Ground;
+  readonly scope: BookReader;
+  readonly met: Met;
+  readonly answer: Answer;
+}
+
+const judgeAnswer = ({ need, reader, ground, scope, met, answer }: Asked): UtilityFinding => {
   const { demand, have, gap, causes } = spread(need, ground, answer, scope);
   const own = gapOf(need.sense, answer.demand?.value, answer.have?.value);
   const verdict = answer.verdict ?? verdictOf(own, gap, Math.abs(answer.demand?.value ?? 1));
-  const { met } = calculation;
   const haveFigure = figureOf('have', need.kind, answer.have, have, scope);
   const demandFigure = figureOf('demand', need.kind, answer.demand, demand, scope);
   const decides =
@@ -152,16 +175,30 @@ const numberOf = (known: Known<number | string> | undefined): Known | undefined 
   typeof known?.value === 'number' ? (known as Known) : undefined;
 
 /** A figure that nothing is held against, with its interval. */
-export const drawFigure = (draw: Draw, reader: BookReader, ground: Ground): UtilityFigure => {
+export const askDraw = (draw: Draw, reader: BookReader, ground: Ground): (() => UtilityFigure) => {
   const scope = reader.scope();
   const calculation = makeCalculation(scope, ground);
   const known = draw.answer(calculation);
+  return () => figureAnswer({ draw, ground, scope, met: calculation.met, known });
+};
+
+interface Drawn {
+  readonly draw: Draw;
+  readonly ground: Ground;
+  readonly scope: BookReader;
+  readonly met: Met;
+  readonly known: Known<number | string> | undefined;
+}
+
+const figureAnswer = ({ draw, ground, scope, met, known }: Drawn): UtilityFigure => {
   const number = numberOf(known);
   const sum = nothing();
   for (const place of number === undefined ? [] : uncertainPlaces([scope.account], ground.uncertain)) {
-    add(sum, number?.value, atEnds(ground, place, number));
+    const varied = variedBy(ground, place);
+    const ends = place.ends.map((end, i) => afterwards(ground, varied[i]!, place.path, end, number));
+    add(sum, number?.value, ends);
   }
-  const { notes, refusals } = calculation.met;
+  const { notes, refusals } = met;
   return {
     id: draw.id,
     utility: draw.utility,

@@ -19,7 +19,8 @@ export interface UtilityLever {
   /** Book place that it turns. */
   readonly path: string;
   readonly kind: Kind;
-  readonly steps: readonly {
+  /** Made when somebody asks what would carry it. */
+  readonly steps: () => readonly {
     readonly patches: readonly Patch[];
     /** The changed value, SI. */
     readonly value: number;

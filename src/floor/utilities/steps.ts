@@ -44,11 +44,12 @@ export const quantityLever = (
       id,
       path,
       kind,
-      steps: numbers(written.number, written.unit).map((number) => ({
-        patches: [writtenPatch(book, written, number)],
-        value: writtenSi(written, number),
-        text: writtenText(written, number),
-      })),
+      steps: () =>
+        numbers(written.number, written.unit).map((number) => ({
+          patches: [writtenPatch(book, written, number)],
+          value: writtenSi(written, number),
+          text: writtenText(written, number),
+        })),
     },
   ];
 };
@@ -69,13 +70,14 @@ export const boreLevers = (
         id: 'bore',
         path: at,
         kind: 'length' as const,
-        steps: seriesFor(piece.material, piece.name)
-          .bores.filter(({ bore }) => bore > now * 1.001)
-          .map(({ name, bore }) => ({
-            patches: [{ path: at, value: `${Number((1000 * bore).toPrecision(5))} mm` }],
-            value: bore,
-            text: name,
-          })),
+        steps: () =>
+          seriesFor(piece.material, piece.name)
+            .bores.filter(({ bore }) => bore > now * 1.001)
+            .map(({ name, bore }) => ({
+              patches: [{ path: at, value: `${Number((1000 * bore).toPrecision(5))} mm` }],
+              value: bore,
+              text: name,
+            })),
       },
     ];
   });

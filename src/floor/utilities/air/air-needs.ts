@@ -178,14 +178,15 @@ const dryerLever = (c: Calculation) => {
       id: 'dryer',
       path: `${path}/dewPoint`,
       kind: 'temperature' as const,
-      steps: dryerSteps.map(({ kind, dewPoint }) => ({
-        patches: [
-          { path: `${path}/kind`, value: kind },
-          { path: `${path}/dewPoint`, value: `${dewPoint} degC` },
-        ],
-        value: dewPoint + 273.15,
-        text: `${kind}, ${dewPoint} degC`,
-      })),
+      steps: () =>
+        dryerSteps.map(({ kind, dewPoint }) => ({
+          patches: [
+            { path: `${path}/kind`, value: kind },
+            { path: `${path}/dewPoint`, value: `${dewPoint} degC` },
+          ],
+          value: dewPoint + 273.15,
+          text: `${kind}, ${dewPoint} degC`,
+        })),
     },
   ];
 };

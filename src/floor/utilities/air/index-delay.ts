@@ -101,11 +101,11 @@ export const indexDelay = (reader: BookReader, where: Where, cylinders: readonly
       : {
           added: added.value,
           assumed: [...new Set(scopes.flatMap(({ account }) => [...account.assumed.keys()]))],
-          places: uncertainPlaces(scopes.map(({ account }) => account)).map(({ path, doubt, ends }) => ({
-            path,
-            doubt,
-            ends: ends.map(
-              (end) => ground.graph.after(variedBy(ground, path, end), added.ref, added.value) ?? added.value,
+          places: uncertainPlaces(scopes.map(({ account }) => account)).map((place) => ({
+            path: place.path,
+            doubt: place.doubt,
+            ends: variedBy(ground, place).map(
+              (changed) => ground.graph.after(changed, added.ref, added.value) ?? added.value,
             ),
           })),
         };

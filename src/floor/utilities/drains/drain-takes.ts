@@ -50,13 +50,14 @@ const boreLever = (c: Calculation, path: string): readonly UtilityLever[] => {
       id: 'drainBore',
       path,
       kind: 'length',
-      steps: sizes
-        .filter(([, bore]) => bore > now * 1.001)
-        .map(([text, bore]) => ({
-          patches: [{ path, value: `${Number((1000 * bore).toPrecision(5))} mm` }],
-          value: bore,
-          text,
-        })),
+      steps: () =>
+        sizes
+          .filter(([, bore]) => bore > now * 1.001)
+          .map(([text, bore]) => ({
+            patches: [{ path, value: `${Number((1000 * bore).toPrecision(5))} mm` }],
+            value: bore,
+            text,
+          })),
     },
   ];
 };

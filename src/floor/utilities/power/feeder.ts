@@ -159,11 +159,12 @@ export const sizeLevers = (c: Calculation): readonly UtilityLever[] => {
       id: 'feederSize',
       path,
       kind: 'conductorArea',
-      steps: sizes.slice(place + 1).map((size) => ({
-        patches: [{ path, value: size }],
-        value: areaOf(size),
-        text: size,
-      })),
+      steps: () =>
+        sizes.slice(place + 1).map((size) => ({
+          patches: [{ path, value: size }],
+          value: areaOf(size),
+          text: size,
+        })),
     },
   ];
 };

@@ -77,7 +77,7 @@ const motorLevers =
               id: 'inverter',
               path: `${path}/inverter`,
               kind: 'frequency' as const,
-              steps: [
+              steps: () => [
                 {
                   patches: [{ path: `${path}/inverter`, value: true }],
                   value: frequency.value,

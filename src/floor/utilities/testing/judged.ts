@@ -3,7 +3,7 @@ import { bookReader } from '../../book-reader.ts';
 import type { Verdict } from '../../finding.ts';
 import { makeTracer } from '../../tracer.ts';
 import { groundOf, makeCalculation } from '../calculation.ts';
-import { drawFigure, judgeNeed } from '../judge-need.ts';
+import { askDraw, judgeNeed } from '../judge-need.ts';
 import { needId } from '../need.ts';
 import { drawsOf, needsOf } from '../needs-of.ts';
 import type { UtilityFigure, UtilityFinding } from '../utility-finding.ts';
@@ -24,7 +24,7 @@ export const askedOf = (book: Book): readonly string[] => needsOf(book, 0).map(n
 export const figureOf = (book: Book, id: string, of?: string): UtilityFigure => {
   const draw = drawsOf(book).find((each) => each.id === id && each.of === of);
   if (draw === undefined) throw new Error(`${id} is not drawn`);
-  return drawFigure(draw, bookReader(book), groundOf(where, makeTracer()));
+  return askDraw(draw, bookReader(book), groundOf(where, makeTracer()))();
 };
 
 /** Verdict after each step of a lever, from the least change on. */
@@ -38,7 +38,7 @@ export const stepsOf = (
     ?.levers?.(makeCalculation(bookReader(book), groundOf(where)))
     .find((each) => each.id === lever);
   if (found === undefined) throw new Error(`${id} has no ${lever}`);
-  return found.steps.map(({ patches, text, value }) => ({
+  return found.steps().map(({ patches, text, value }) => ({
     text,
     value,
     verdict: judged(tryPatches(book, patches), id).verdict,
