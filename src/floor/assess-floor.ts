@@ -5,7 +5,7 @@ import { cycleChart, holdOf } from './cycle-chart.ts';
 import { type FigureId, slowestLane, worstJet } from './figure-values.ts';
 import { type Judged, judgeFloor, type Opens } from './judge-floor.ts';
 import { laneFigures } from './lane-figures.ts';
-import type { FloorInputs } from './read-floor.ts';
+import { type FloorInputs, formatOf } from './read-floor.ts';
 import { readLimits } from './read-limits.ts';
 import type { FloorSolution } from './solve-floor.ts';
 import { supplyCurve, tankOverTime } from './supply-curve.ts';
@@ -20,6 +20,7 @@ import { traceLine } from './trace-line.ts';
 import { type SupplyTrace, tracePressureNeeded, traceSupply } from './trace-supply.ts';
 import { makeTracer, type Tracer } from './tracer.ts';
 import { assessUtilities } from './utilities/assess-utilities.ts';
+import { beginInquiry } from './utilities/calculation.ts';
 
 const traceAll = (
   tracer: Tracer,
@@ -96,6 +97,7 @@ export const assessFloor = (
   format: string | undefined,
 ): FloorAssessment => {
   const tracer = makeTracer();
+  const inquiry = beginInquiry(reader, { floor, formatPath: formatOf(reader.book, format).path }, tracer);
   let lanes: readonly LaneTrace[] = [];
   const { inputs, solution, figures, findings } = judgeFloor(reader, floor, format, {
     opens: (judged) => {
@@ -105,7 +107,7 @@ export const assessFloor = (
     },
   });
   const book = reader.book.floors![floor]!;
-  const utilities = assessUtilities(reader, { floor, formatPath: inputs.formatPath }, tracer);
+  const utilities = assessUtilities(reader, inquiry);
   const hold = holdOf(inputs, solution);
   return {
     floor: book.tag,

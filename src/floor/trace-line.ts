@@ -14,7 +14,6 @@ import { stationOf } from './station-of.ts';
 import type { LaneTrace } from './trace-lanes.ts';
 import { at, outOf, type SupplyTrace } from './trace-supply.ts';
 import type { Tracer } from './tracer.ts';
-import { traceIndexDelay } from './utilities/air/index-delay.ts';
 
 export interface LineTrace {
   readonly washerIndex?: number;
@@ -46,12 +45,9 @@ export const traceLine = (
 
   const washer = stationOf(book, 'washer');
   if (washer !== undefined && times.washer !== undefined) {
-    const { added } = inputs.timesRead.delay;
-    const where = { floor: inputs.floorNumber, formatPath: inputs.formatPath };
-    const later =
-      added === 0 ? undefined : traceIndexDelay(read, where, washer.station.cylinders ?? [], tracer);
+    const { added, known } = inputs.timesRead.delay;
     found.washerIndex = tracer.trace(indexPeriodSheet, {
-      ...(later === undefined ? {} : { added: later }),
+      ...(added === 0 || known === undefined ? {} : { added: known }),
       stroke: at(read.number(`${washer.path}/stroke`, 'time') ?? 0, `${washer.path}/stroke`),
       dwell: at(read.number(`${washer.path}/dwell`, 'time') ?? 0, `${washer.path}/dwell`),
       stretch: { value: inputs.timesRead.stretch },

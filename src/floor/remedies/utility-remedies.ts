@@ -2,7 +2,7 @@ import { type Book, patchBook, tryPatches } from '../../book/index.ts';
 import type { Remedy } from '../assessment.ts';
 import { bookReader } from '../book-reader.ts';
 import { formatOf } from '../read-floor.ts';
-import { groundOf, makeCalculation } from '../utilities/calculation.ts';
+import { inquiryOf, makeCalculation } from '../utilities/calculation.ts';
 import { judgeNeed } from '../utilities/judge-need.ts';
 import { needId, type UtilityLever } from '../utilities/need.ts';
 import { needsOf } from '../utilities/needs-of.ts';
@@ -22,7 +22,7 @@ export interface UtilityQuestion {
 const judged = (book: Book, { floor, finding, format }: UtilityQuestion): UtilityFinding | undefined => {
   const need = needsOf(book, floor).find((each) => needId(each) === finding);
   const where = { floor, formatPath: formatOf(book, format).path };
-  return need === undefined ? undefined : judgeNeed(need, bookReader(book), groundOf(where));
+  return need === undefined ? undefined : judgeNeed(need, bookReader(book), inquiryOf(where));
 };
 
 /**
@@ -40,7 +40,7 @@ export function* eachUtilityRemedy(book: Book, question: UtilityQuestion): Gener
   const need = needsOf(book, question.floor).find((each) => needId(each) === question.finding)!;
   const where = { floor: question.floor, formatPath: formatOf(book, question.format).path };
   const levers: readonly UtilityLever[] =
-    need.levers?.(makeCalculation(bookReader(book), groundOf(where))) ?? [];
+    need.levers?.(makeCalculation(bookReader(book), inquiryOf(where))) ?? [];
   let before: ReturnType<typeof allFindings> | undefined;
   for (const { id, path, kind, steps } of levers) {
     const none = {

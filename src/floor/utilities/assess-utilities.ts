@@ -1,14 +1,13 @@
 import type { BookReader } from '../book-reader.ts';
-import type { Tracer } from '../tracer.ts';
-import { groundOf, type Where } from './calculation.ts';
+import { type Inquiry, inquiryOf, type Where } from './calculation.ts';
 import { askDraw, askNeed } from './judge-need.ts';
 import { drawsOf, needsOf } from './needs-of.ts';
 import type { UtilityAssessment, UtilityFinding } from './utility-finding.ts';
 
 /** The findings alone, without their workings. */
 export const judgeUtilities = (reader: BookReader, where: Where): readonly UtilityFinding[] => {
-  const ground = groundOf(where);
-  const asked = needsOf(reader.book, where.floor).map((need) => askNeed(need, reader, ground));
+  const inquiry = inquiryOf(where);
+  const asked = needsOf(reader.book, where.floor).map((need) => askNeed(need, reader, inquiry));
   return asked.map((judge) => judge());
 };
 
@@ -19,9 +18,8 @@ export const judgeUtilities = (reader: BookReader, where: Where): readonly Utili
  * Assumes  the line runs at its agreed rate: that is what a utility must carry
  * Cost     some dozen sheets a question, and those that rest on an uncertain value twice more
  */
-export const assessUtilities = (reader: BookReader, where: Where, tracer: Tracer): UtilityAssessment => {
-  const ground = groundOf(where, tracer);
-  const needs = needsOf(reader.book, where.floor).map((need) => askNeed(need, reader, ground));
-  const draws = drawsOf(reader.book).map((draw) => askDraw(draw, reader, ground));
+export const assessUtilities = (reader: BookReader, inquiry: Inquiry): UtilityAssessment => {
+  const needs = needsOf(reader.book, inquiry.where.floor).map((need) => askNeed(need, reader, inquiry));
+  const draws = drawsOf(reader.book).map((draw) => askDraw(draw, reader, inquiry));
   return { findings: needs.map((judge) => judge()), figures: draws.map((judge) => judge()) };
 };

@@ -103,7 +103,7 @@ interface Shared {
 }
 
 /** Everything that the questions of one floor have in common. */
-export interface Ground {
+export interface Inquiry {
   readonly where: Where;
   readonly graph: Graph;
   /** Intermediate results of the floor. */
@@ -118,7 +118,7 @@ export interface Ground {
   readonly tracer?: Tracer;
 }
 
-export const groundOf = (where: Where, tracer?: Tracer): Ground => ({
+export const inquiryOf = (where: Where, tracer?: Tracer): Inquiry => ({
   where,
   graph: makeGraph(),
   shared: new Map(),
@@ -128,8 +128,21 @@ export const groundOf = (where: Where, tracer?: Tracer): Ground => ({
   ...(tracer === undefined ? {} : { tracer }),
 });
 
+const keyOf = ({ floor, formatPath }: Where): string => `inquiry ${floor} ${formatPath}`;
+
+/** The inquiry that is being made of a floor, for whoever asks of the same floor. */
+export const keptInquiry = (reader: BookReader, where: Where): Inquiry | undefined =>
+  reader.found.get(keyOf(where)) as Inquiry | undefined;
+
+/** Begins an inquiry of a floor whose results the line's own questions share. */
+export const beginInquiry = (reader: BookReader, where: Where, tracer: Tracer): Inquiry => {
+  const inquiry = inquiryOf(where, tracer);
+  reader.found.set(keyOf(where), inquiry);
+  return inquiry;
+};
+
 /** What changes with one value of the book at both of its ends; found once for all questions. */
-export const variedBy = ({ graph, varied }: Ground, place: UncertainPlace): readonly [Changed, Changed] => {
+export const variedBy = ({ graph, varied }: Inquiry, place: UncertainPlace): readonly [Changed, Changed] => {
   let found = varied.get(place);
   if (found === undefined) {
     const [low, high] = place.ends;
@@ -242,8 +255,11 @@ const refusalOf = (
   ],
 });
 
-export const makeCalculation = (reader: BookReader, ground: Ground): Calculation & { readonly met: Met } => {
-  const { where, graph, shared, tracer } = ground;
+export const makeCalculation = (
+  reader: BookReader,
+  inquiry: Inquiry,
+): Calculation & { readonly met: Met } => {
+  const { where, graph, shared, tracer } = inquiry;
   const { floor, formatPath } = where;
   const met: Met = { notes: [], refusals: [] };
   const known = <T extends number | string>(value: T, path: string, assumed = false): Known<T> => {
@@ -255,8 +271,8 @@ export const makeCalculation = (reader: BookReader, ground: Ground): Calculation
     return value === undefined ? undefined : known(value, path);
   };
   const lookUp = (path: string): unknown => {
-    if (!ground.looked.has(path)) ground.looked.set(path, valueAt(reader.book, path));
-    return ground.looked.get(path);
+    if (!inquiry.looked.has(path)) inquiry.looked.set(path, valueAt(reader.book, path));
+    return inquiry.looked.get(path);
   };
   const word: Calculation['word'] = <T extends string>(path: string) => {
     const value = lookUp(path);
@@ -301,7 +317,7 @@ export const makeCalculation = (reader: BookReader, ground: Ground): Calculation
       let found = shared.get(key);
       if (found === undefined) {
         const scope = reader.scope();
-        const inner = makeCalculation(scope, ground);
+        const inner = makeCalculation(scope, inquiry);
         found = { value: make(inner), reader: scope, met: inner.met };
         shared.set(key, found);
       }

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readBook } from '../../book/index.ts';
 import { bookReader } from '../book-reader.ts';
 import { uncertainPlaces } from '../uncertain-places.ts';
-import { groundOf, makeCalculation, variedBy } from './calculation.ts';
+import { inquiryOf, makeCalculation, variedBy } from './calculation.ts';
 import { makeGraph } from './graph.ts';
 import { needId } from './need.ts';
 import { needsOf } from './needs-of.ts';
@@ -44,14 +44,14 @@ describe('the steps of a calculation', () => {
     for (const floor of (demo.floors ?? []).keys()) {
       const where = { floor, formatPath: '/line/formats/0' };
       const reader = bookReader(demo);
-      const ground = groundOf(where);
+      const inquiry = inquiryOf(where);
       for (const need of needsOf(demo, floor)) {
         const scope = reader.scope();
-        const { demand, have } = need.answer(makeCalculation(scope, ground));
+        const { demand, have } = need.answer(makeCalculation(scope, inquiry));
         for (const place of uncertainPlaces([scope.account])) {
           const { path, ends } = place;
           const varied = reader.vary(new Map([[path, ends[0]]]));
-          const again = need.answer(makeCalculation(varied, groundOf(where)));
+          const again = need.answer(makeCalculation(varied, inquiryOf(where)));
           for (const [name, known, anew] of [
             ['demand', demand, again.demand],
             ['have', have, again.have],
@@ -62,7 +62,7 @@ describe('the steps of a calculation', () => {
                 ? known.ref.path === path
                   ? ends[0]
                   : known.value
-                : ground.graph.after(variedBy(ground, place)[0], known.ref, known.value);
+                : inquiry.graph.after(variedBy(inquiry, place)[0], known.ref, known.value);
             const scale = Math.abs(anew.value) + Math.abs(known.value);
             // a stroke goes along its secant in a variation: the pressure of a drop does not
             if (by === undefined || Math.abs(by - anew.value) > 1e-9 * scale) {

@@ -4,7 +4,7 @@ import type { Figure, Origin } from '../finding.ts';
 import { causesOf, type GapSum, type Interval, type Move, nothing } from '../interval-sum.ts';
 import { uncertainPlaces } from '../uncertain-places.ts';
 import { verdictOf } from '../verdict-of.ts';
-import { type Ground, type Known, type Met, makeCalculation, variedBy } from './calculation.ts';
+import { type Inquiry, type Known, type Met, makeCalculation, variedBy } from './calculation.ts';
 import type { Changed } from './graph.ts';
 import { type Answer, type Draw, type Need, needId } from './need.ts';
 import type { UtilityFigure, UtilityFinding } from './utility-finding.ts';
@@ -61,7 +61,7 @@ const figureOf = (
 
 /** A number after a variation; undefined where it is not known, or is lost. */
 const afterwards = (
-  { graph }: Ground,
+  { graph }: Inquiry,
   changed: Changed,
   path: string,
   end: number,
@@ -74,16 +74,16 @@ const afterwards = (
 };
 
 /** Intervals of demand, have and the gap between them, with what makes them. */
-const spread = (need: Need, ground: Ground, { demand, have }: Answer, { account }: BookReader) => {
+const spread = (need: Need, inquiry: Inquiry, { demand, have }: Answer, { account }: BookReader) => {
   const demandSum = nothing();
   const haveSum = nothing();
   const gap: GapSum = { ...nothing(), places: [] };
   const before = gapOf(need.sense, demand?.value, have?.value);
-  for (const place of uncertainPlaces([account], ground.uncertain)) {
+  for (const place of uncertainPlaces([account], inquiry.uncertain)) {
     const { path, ends, doubt } = place;
-    const varied = variedBy(ground, place);
-    const demands = ends.map((end, i) => afterwards(ground, varied[i]!, path, end, demand));
-    const haves = ends.map((end, i) => afterwards(ground, varied[i]!, path, end, have));
+    const varied = variedBy(inquiry, place);
+    const demands = ends.map((end, i) => afterwards(inquiry, varied[i]!, path, end, demand));
+    const haves = ends.map((end, i) => afterwards(inquiry, varied[i]!, path, end, have));
     add(demandSum, demand?.value, demands);
     add(haveSum, have?.value, haves);
     const gaps = haves.map((value, i) => gapOf(need.sense, demands[i], value));
@@ -99,8 +99,8 @@ const spread = (need: Need, ground: Ground, { demand, have }: Answer, { account 
 };
 
 /** Names of what may be changed; looked up only where something is short. */
-const leversOf = (need: Need, reader: BookReader, ground: Ground): readonly string[] => {
-  const { tracer: _, ...plain } = ground;
+const leversOf = (need: Need, reader: BookReader, inquiry: Inquiry): readonly string[] => {
+  const { tracer: _, ...plain } = inquiry;
   const levers = need.levers!(makeCalculation(reader.scope(), plain));
   return [...new Set(levers.map(({ id }) => id))];
 };
@@ -114,31 +114,31 @@ const leversOf = (need: Need, reader: BookReader, ground: Ground): readonly stri
  * Assumes  the uncertain values are independent
  * Cost     the steps that rest on an uncertain value, twice
  */
-export const judgeNeed = (need: Need, reader: BookReader, ground: Ground): UtilityFinding =>
-  askNeed(need, reader, ground)();
+export const judgeNeed = (need: Need, reader: BookReader, inquiry: Inquiry): UtilityFinding =>
+  askNeed(need, reader, inquiry)();
 
 /**
  * The same in two halves: the question is answered now, and judged when the second half is called. Several questions are
  * all answered before any is judged, so that a variation is computed once for all of them.
  */
-export const askNeed = (need: Need, reader: BookReader, ground: Ground): (() => UtilityFinding) => {
+export const askNeed = (need: Need, reader: BookReader, inquiry: Inquiry): (() => UtilityFinding) => {
   const scope = reader.scope();
-  const calculation = makeCalculation(scope, ground);
+  const calculation = makeCalculation(scope, inquiry);
   const answer = need.answer(calculation);
-  return () => judgeAnswer({ need, reader, ground, scope, met: calculation.met, answer });
+  return () => judgeAnswer({ need, reader, inquiry, scope, met: calculation.met, answer });
 };
 
 interface Asked {
   readonly need: Need;
   readonly reader: BookReader;
-  readonly ground: Ground;
+  readonly inquiry: Inquiry;
   readonly scope: BookReader;
   readonly met: Met;
   readonly answer: Answer;
 }
 
-const judgeAnswer = ({ need, reader, ground, scope, met, answer }: Asked): UtilityFinding => {
-  const { demand, have, gap, causes } = spread(need, ground, answer, scope);
+const judgeAnswer = ({ need, reader, inquiry, scope, met, answer }: Asked): UtilityFinding => {
+  const { demand, have, gap, causes } = spread(need, inquiry, answer, scope);
   const own = gapOf(need.sense, answer.demand?.value, answer.have?.value);
   const verdict = answer.verdict ?? verdictOf(own, gap, Math.abs(answer.demand?.value ?? 1));
   const haveFigure = figureOf('have', need.kind, answer.have, have, scope);
@@ -157,7 +157,7 @@ const judgeAnswer = ({ need, reader, ground, scope, met, answer }: Asked): Utili
     have: haveFigure,
     causes,
     ifSaid: verdict !== 'unknown' && causes.some((cause) => cause.doubt !== 'given'),
-    levers: verdict === 'carries' || need.levers === undefined ? [] : leversOf(need, reader, ground),
+    levers: verdict === 'carries' || need.levers === undefined ? [] : leversOf(need, reader, inquiry),
     notes: met.notes,
     refusals: met.refusals,
     ...(need.of === undefined ? {} : { of: need.of }),
@@ -175,27 +175,27 @@ const numberOf = (known: Known<number | string> | undefined): Known | undefined 
   typeof known?.value === 'number' ? (known as Known) : undefined;
 
 /** A figure that nothing is held against, with its interval. */
-export const askDraw = (draw: Draw, reader: BookReader, ground: Ground): (() => UtilityFigure) => {
+export const askDraw = (draw: Draw, reader: BookReader, inquiry: Inquiry): (() => UtilityFigure) => {
   const scope = reader.scope();
-  const calculation = makeCalculation(scope, ground);
+  const calculation = makeCalculation(scope, inquiry);
   const known = draw.answer(calculation);
-  return () => figureAnswer({ draw, ground, scope, met: calculation.met, known });
+  return () => figureAnswer({ draw, inquiry, scope, met: calculation.met, known });
 };
 
 interface Drawn {
   readonly draw: Draw;
-  readonly ground: Ground;
+  readonly inquiry: Inquiry;
   readonly scope: BookReader;
   readonly met: Met;
   readonly known: Known<number | string> | undefined;
 }
 
-const figureAnswer = ({ draw, ground, scope, met, known }: Drawn): UtilityFigure => {
+const figureAnswer = ({ draw, inquiry, scope, met, known }: Drawn): UtilityFigure => {
   const number = numberOf(known);
   const sum = nothing();
-  for (const place of number === undefined ? [] : uncertainPlaces([scope.account], ground.uncertain)) {
-    const varied = variedBy(ground, place);
-    const ends = place.ends.map((end, i) => afterwards(ground, varied[i]!, place.path, end, number));
+  for (const place of number === undefined ? [] : uncertainPlaces([scope.account], inquiry.uncertain)) {
+    const varied = variedBy(inquiry, place);
+    const ends = place.ends.map((end, i) => afterwards(inquiry, varied[i]!, place.path, end, number));
     add(sum, number?.value, ends);
   }
   const { notes, refusals } = met;

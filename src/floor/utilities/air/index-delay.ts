@@ -2,9 +2,15 @@ import type { Book } from '../../../book/index.ts';
 import type { Direction } from '../../../sheets/air/piston-force.ts';
 import { strokeChangeSheet } from '../../../sheets/air/stroke-change.ts';
 import type { BookReader } from '../../book-reader.ts';
-import type { Tracer } from '../../tracer.ts';
 import { type Doubt, uncertainPlaces } from '../../uncertain-places.ts';
-import { type Ground, groundOf, type Known, makeCalculation, variedBy, type Where } from '../calculation.ts';
+import {
+  type Inquiry,
+  inquiryOf,
+  type Known,
+  keptInquiry,
+  makeCalculation,
+  type Where,
+} from '../calculation.ts';
 import { dropPressure } from './drop-pressure.ts';
 import { strokeAt } from './stroke-here.ts';
 
@@ -27,6 +33,8 @@ export interface IndexDelay {
   /** Time by which the index takes longer than where the line was built, s; shorter where it is negative. */
   readonly added: number;
   /** What moves it: the time with each uncertain value of the air at both of its ends. */
+  /** The same with what it rests on, for the working of the index. */
+  readonly known?: Known;
   readonly places: readonly {
     readonly path: string;
     readonly doubt: Doubt;
@@ -41,7 +49,7 @@ export interface IndexDelay {
 const nothing: IndexDelay = { added: 0, places: [], assumed: [] };
 
 interface Both {
-  readonly ground: Ground;
+  readonly inquiry: Inquiry;
   readonly scopes: readonly [BookReader, BookReader];
   readonly added?: Known;
   readonly stalls?: string;
@@ -53,13 +61,12 @@ const strokesOnBoth = (
   where: Where,
   built: number,
   cylinders: readonly string[],
-  tracer?: Tracer,
 ): Both => {
-  const ground = groundOf(where, tracer);
+  const inquiry = keptInquiry(reader, where) ?? inquiryOf(where);
   const scopes = [reader.scope(), reader.scope()] as const;
-  const here = makeCalculation(scopes[0], ground);
+  const here = makeCalculation(scopes[0], inquiry);
   const there = makeCalculation(scopes[1], {
-    ...ground,
+    ...inquiry,
     where: { ...where, floor: built },
     shared: new Map(),
   });
@@ -71,7 +78,7 @@ const strokesOnBoth = (
     const pressure = dropPressure(here, drop);
     if (before === undefined || pressure === undefined) continue;
     const after = strokeAt(here, index, direction, pressure)?.longest;
-    if (after === undefined) return { ground, scopes, stalls: reader.book.line!.cylinders![index]!.tag };
+    if (after === undefined) return { inquiry, scopes, stalls: reader.book.line!.cylinders![index]!.tag };
     const path = `/line/cylinders/${index}/${direction === 'extend' ? 'out' : 'back'}`;
     asBuilt.push(here.number(path, 'time') ?? before);
     then.push(before);
@@ -79,7 +86,7 @@ const strokesOnBoth = (
   }
   const added =
     now.length === 0 ? undefined : here.run(strokeChangeSheet, { asBuilt, there: then, here: now })?.added;
-  return { ground, scopes, ...(added === undefined ? {} : { added }) };
+  return { inquiry, scopes, ...(added === undefined ? {} : { added }) };
 };
 
 /**
@@ -94,35 +101,27 @@ export const indexDelay = (reader: BookReader, where: Where, cylinders: readonly
   const key = `index delay ${where.floor} ${where.formatPath}`;
   const known = reader.found.get(key) as IndexDelay | undefined;
   if (known !== undefined) return known;
-  const { ground, scopes, added, stalls } = strokesOnBoth(reader, where, built, cylinders);
+  const { inquiry, scopes, added, stalls } = strokesOnBoth(reader, where, built, cylinders);
   const found: IndexDelay =
     added === undefined
       ? { ...nothing, ...(stalls === undefined ? {} : { stalls }) }
       : {
           added: added.value,
+          known: added,
           assumed: [...new Set(scopes.flatMap(({ account }) => [...account.assumed.keys()]))],
           places: uncertainPlaces(scopes.map(({ account }) => account)).map((place) => ({
             path: place.path,
             doubt: place.doubt,
-            ends: variedBy(ground, place).map(
-              (changed) => ground.graph.after(changed, added.ref, added.value) ?? added.value,
+            // the questions of the utilities are not asked yet: nothing of this may be kept for them
+            ends: place.ends.map(
+              (end) =>
+                inquiry.graph.after(inquiry.graph.vary(place.path, end), added.ref, added.value) ??
+                added.value,
             ),
           })),
         };
   reader.found.set(key, found);
   return found;
-};
-
-/** The same with its workings. */
-export const traceIndexDelay = (
-  reader: BookReader,
-  where: Where,
-  cylinders: readonly string[],
-  tracer: Tracer,
-): Known | undefined => {
-  const built = builtOn(reader.book);
-  if (built < 0 || built === where.floor) return undefined;
-  return strokesOnBoth(reader, where, built, cylinders, tracer).added;
 };
 
 /** The place that stands for the delay as a whole where an interval is sought. */

@@ -2,7 +2,7 @@ import { type Book, tryPatches } from '../../../book/index.ts';
 import { bookReader } from '../../book-reader.ts';
 import type { Verdict } from '../../finding.ts';
 import { makeTracer } from '../../tracer.ts';
-import { groundOf, makeCalculation } from '../calculation.ts';
+import { inquiryOf, makeCalculation } from '../calculation.ts';
 import { askDraw, judgeNeed } from '../judge-need.ts';
 import { needId } from '../need.ts';
 import { drawsOf, needsOf } from '../needs-of.ts';
@@ -14,7 +14,7 @@ const where = { floor: 0, formatPath: '/line/formats/0' } as const;
 export const judged = (book: Book, id: string): UtilityFinding => {
   const need = needsOf(book, 0).find((each) => needId(each) === id);
   if (need === undefined) throw new Error(`${id} is not asked`);
-  return judgeNeed(need, bookReader(book), groundOf(where, makeTracer()));
+  return judgeNeed(need, bookReader(book), inquiryOf(where, makeTracer()));
 };
 
 /** Ids of all questions that are put to the first floor. */
@@ -24,7 +24,7 @@ export const askedOf = (book: Book): readonly string[] => needsOf(book, 0).map(n
 export const figureOf = (book: Book, id: string, of?: string): UtilityFigure => {
   const draw = drawsOf(book).find((each) => each.id === id && each.of === of);
   if (draw === undefined) throw new Error(`${id} is not drawn`);
-  return askDraw(draw, bookReader(book), groundOf(where, makeTracer()))();
+  return askDraw(draw, bookReader(book), inquiryOf(where, makeTracer()))();
 };
 
 /** Verdict after each step of a lever, from the least change on. */
@@ -35,7 +35,7 @@ export const stepsOf = (
 ): readonly { readonly text: string; readonly value: number; readonly verdict: Verdict }[] => {
   const need = needsOf(book, 0).find((each) => needId(each) === id);
   const found = need
-    ?.levers?.(makeCalculation(bookReader(book), groundOf(where)))
+    ?.levers?.(makeCalculation(bookReader(book), inquiryOf(where)))
     .find((each) => each.id === lever);
   if (found === undefined) throw new Error(`${id} has no ${lever}`);
   return found.steps().map(({ patches, text, value }) => ({
