@@ -22,7 +22,7 @@ export const AnswersReport = ({ read, take, leave }: AnswersReportProps): ReactE
     <div className="answers-report">
       {notUnderstood.length > 0 && (
         <>
-          <h5>{say('answers.not', { n: notUnderstood.length })}</h5>
+          <h4>{say('answers.not', { n: notUnderstood.length })}</h4>
           <ul>
             {notUnderstood.map(({ row, path, given, problems }) => (
               <li key={row}>
@@ -37,7 +37,7 @@ export const AnswersReport = ({ read, take, leave }: AnswersReportProps): ReactE
           </ul>
         </>
       )}
-      <h5>{say('answers.taken', { n: taken.length })}</h5>
+      <h4>{say('answers.taken', { n: taken.length })}</h4>
       <ul>
         {taken.map(({ row, path, value, before, notes, by, on, remark }) => (
           <li key={row}>

@@ -31,7 +31,7 @@ const Form = ({ utility, floor, path, id, close }: FormProps): ReactElement => {
   return (
     <section className="site-form" id={id} aria-label={name}>
       <div className="inner-head">
-        <h4>{name}</h4>
+        <h3>{name}</h3>
         <button type="button" onClick={close}>
           {say('utilities.form.close')}
         </button>

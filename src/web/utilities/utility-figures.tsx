@@ -130,7 +130,7 @@ export const UtilityFigures = (props: UtilityFiguresProps): ReactElement | null 
   const whole = rows.filter((row) => !each.includes(row));
   return (
     <div className="drawn-part">
-      <h4>{say('utilities.figures')}</h4>
+      <h3>{say('utilities.figures')}</h3>
       <Rows {...props} rows={whole} />
       {each.length > 0 && (
         <details open={open} onToggle={(event) => setOpen(event.currentTarget.open)}>

@@ -26,7 +26,7 @@ export const UtilityNotes = ({
   if (noted.size === 0) return null;
   return (
     <div className="utility-notes">
-      <h4>{words.say('utilities.notes')}</h4>
+      <h3>{words.say('utilities.notes')}</h3>
       <ul className="notes">
         {[...noted].map(([note, at]) => (
           <li key={note}>
