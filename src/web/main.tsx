@@ -10,6 +10,7 @@ import './style/ask.css';
 import './style/new-book.css';
 import './style/compare.css';
 import './style/utilities.css';
+import './style/found.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { makeClient } from '../server/client.ts';
@@ -20,6 +21,7 @@ import { saveEdits } from './commands/save-edits.ts';
 import { followNewest } from './commands/settle-conflict.ts';
 import { FaultDoor } from './shell/fault-door.tsx';
 import { routeOf } from './shell/route.ts';
+import { besideInWorker } from './state/beside-in-worker.ts';
 import { compareInWorker } from './state/compare-in-worker.ts';
 import { keepInBrowser } from './state/kept-edits.ts';
 import { keepNotes } from './state/kept-notes.ts';
@@ -57,6 +59,10 @@ const start = async (): Promise<void> => {
     compareBooks: compareInWorker(
       () => new Worker(new URL('./compare.worker.ts', import.meta.url), { type: 'module' }),
     ),
+    setBeside: besideInWorker(
+      () => new Worker(new URL('./found.worker.ts', import.meta.url), { type: 'module' }),
+    ),
+    now: () => new Date().toISOString(),
     later: (run, milliseconds) => void setTimeout(run, milliseconds),
     author: words.say('page.author'),
   };

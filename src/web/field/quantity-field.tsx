@@ -22,7 +22,7 @@ export const QuantityField = memo(
   ({ path, label, options, placeholder, wordy }: QuantityFieldProps): ReactElement => {
     const words = useWords();
     const ids = useId();
-    const { text, changed, problem, open, type, keep, giveUp, takeUp } = useTypedText(path);
+    const { text, changed, laid, problem, open, type, keep, giveUp, takeUp } = useTypedText(path);
     const onKeyDown = (event: KeyboardEvent<HTMLInputElement>): void => {
       if (event.key === 'Enter') {
         event.preventDefault();
@@ -45,6 +45,8 @@ export const QuantityField = memo(
           aria-describedby={problem === undefined ? undefined : `${ids}p`}
           className={changed ? 'changed' : undefined}
           placeholder={placeholder ?? words.say('edit.unknown')}
+          readOnly={laid}
+          {...(laid ? { title: words.say('found.field') } : {})}
           autoComplete="off"
           spellCheck={false}
           {...(options === undefined ? {} : { list: `${ids}o` })}

@@ -10,6 +10,8 @@ export interface TypedText {
   /** It differs from what the book holds. */
   readonly changed: boolean;
   readonly problem: Problem | undefined;
+  /** What stands here was read, or stands in for the visit: nothing can be written over it. */
+  readonly laid: boolean;
   /** Something is being written here. */
   readonly open: boolean;
   readonly type: (text: string) => void;
@@ -28,6 +30,9 @@ export const useTypedText = (path: string): TypedText => {
   const typing = usePagePart((state) => (state.typing?.path === path ? state.typing : undefined));
   const stored = usePagePart(({ shown }) => words.entryText(shown && valueAt(shown, path)));
   const kept = usePagePart(({ book }) => words.entryText(book && valueAt(book, path)));
+  const laid = usePagePart(
+    (state) => state.laid?.some((place) => path === place || path.startsWith(`${place}/`)) ?? false,
+  );
   const mine = typing ?? left;
   const text = mine?.text ?? stored;
   const type = (next: string): void => {
@@ -36,7 +41,8 @@ export const useTypedText = (path: string): TypedText => {
   };
   return {
     text,
-    changed: text !== kept,
+    changed: !laid && text !== kept,
+    laid,
     problem: mine?.problems[0],
     open: mine !== undefined,
     type,

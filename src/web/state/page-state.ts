@@ -66,6 +66,8 @@ export interface PageState {
   /** What the page shows: the typed text or the trial laid over the book. */
   readonly shown?: Book;
   readonly assessment?: Assessment;
+  /** Places of what is shown that are not as the book says them: they were read, or stand in for the visit. */
+  readonly laid?: readonly string[];
   readonly facing: readonly [string | undefined, string | undefined];
   readonly opened?: Opened;
   readonly trail: readonly Opened[];

@@ -1,5 +1,6 @@
 import type { Book } from '../../book/index.ts';
 import type { Remedy } from '../../floor/assessment.ts';
+import type { BookAsFound, FoundReading, PromisedAndFound } from '../../floor/found/index.ts';
 import type { BookComparison } from '../../floor/index.ts';
 import type { Client } from '../../server/client.ts';
 import type { Words } from '../words/words.ts';
@@ -32,6 +33,21 @@ export type CompareBooks = (
   answer: (comparison: BookComparison | 'failed') => void,
 ) => () => void;
 
+export interface BesideQuestion {
+  readonly book: Book;
+  readonly readings: readonly FoundReading[];
+}
+
+export type BesideAnswer =
+  | {
+      readonly places: readonly PromisedAndFound[];
+      readonly refused: BookAsFound['refused'];
+    }
+  | 'failed';
+
+/** Sets what was read beside what was promised, away from the page; gives back how to give it up. */
+export type SetBeside = (question: BesideQuestion, answer: (answer: BesideAnswer) => void) => () => void;
+
 /** Everything that a command may touch. */
 export interface Page {
   readonly state: Observed<PageState>;
@@ -44,6 +60,9 @@ export interface Page {
   readonly words: Words;
   readonly solveRemedies: SolveRemedies;
   readonly compareBooks: CompareBooks;
+  readonly setBeside: SetBeside;
+  /** Now, RFC 3339 in UTC, by the clock of this device. */
+  readonly now: () => string;
   /** Runs something later, e.g. the next try to reach the server. */
   readonly later: (run: () => void, milliseconds: number) => void;
   readonly author: string;

@@ -11,6 +11,8 @@ import { solveInTurn } from '../state/solve-in-turn.ts';
 import { WorkingPanel } from '../working/working-panel.tsx';
 import { AskSites } from './ask-site.tsx';
 import { FixContext } from './fix-line.tsx';
+import { FoundPart } from './found-part.tsx';
+import { FoundSwitch } from './found-switch.tsx';
 import { trades } from './trades.ts';
 import { UtilityHeads } from './utility-heads.tsx';
 import { UtilityPart } from './utility-part.tsx';
@@ -83,6 +85,7 @@ export const UtilitiesPage = (): ReactElement | null => {
             ) : (
               <div className="spine">
                 <UtilityHeads book={shown} assessment={assessment} left={left} right={right} />
+                <FoundSwitch />
                 <AskSites floors={floors} />
                 <SpineKey />
                 {trades.map((utility) => (
@@ -95,6 +98,7 @@ export const UtilitiesPage = (): ReactElement | null => {
                     thingOf={thingOf}
                   />
                 ))}
+                <FoundPart floors={floors} />
               </div>
             )}
           </div>

@@ -1,4 +1,5 @@
 import { bookProblemText } from '../../book/index.ts';
+import { foundProblemText } from '../../floor/found/problems.text.ts';
 import { kindText, quantityProblemText } from '../../quantity/index.ts';
 import { sheetProblemText } from '../../sheets/problems.text.ts';
 import type { SheetEntry } from '../../sheets/sheet-entry.ts';
@@ -15,6 +16,7 @@ import { askWords } from './ask.text.ts';
 import { bookWords } from './book.text.ts';
 import { compareWords } from './compare.text.ts';
 import { floorsWords } from './floors.text.ts';
+import { foundWords } from './found.text.ts';
 import { newBookWords } from './new-book.text.ts';
 import { pageWords } from './page.text.ts';
 import { schemaWords } from './schema-words.ts';
@@ -27,6 +29,7 @@ export const allWords = (sheets: readonly SheetEntry[] = [], more: readonly Bund
     quantityProblemText,
     bookProblemText,
     sheetProblemText,
+    foundProblemText,
     prefixed('kind.', kindText),
     schemaWords(),
     fieldWords,
@@ -35,6 +38,7 @@ export const allWords = (sheets: readonly SheetEntry[] = [], more: readonly Bund
     newBookWords,
     compareWords,
     floorsWords,
+    foundWords,
     workingWords,
     askWords,
     ...more,
