@@ -1,6 +1,7 @@
 import type { Finding, Remedy, RemedyChange } from '../../floor/assessment.ts';
+import { findingName, marginText } from '../finding-texts.ts';
 import type { PaperWords } from '../paper-words.ts';
-import { marginText, type ShownFloor, verdictText } from './spine.ts';
+import { type ShownFloor, verdictText } from './spine.ts';
 
 export interface PrintedRemedy {
   readonly what: string;
@@ -35,8 +36,11 @@ const printed = (remedy: Remedy, floors: readonly ShownFloor[], paper: PaperWord
   const [first = '', ...others] = remedy.changes.map((change) => changeText(change, paper));
   const harm = remedy.breaks
     .map(({ floor, finding }) => {
-      const name = floors.find((one) => one.floor.floor === floor)?.floor.name ?? floor;
-      return paper.say('prediction.remedies.of', { floor: name, finding: paper.name(finding) });
+      const there = floors.find((one) => one.floor.floor === floor)?.floor;
+      return paper.say('prediction.remedies.of', {
+        floor: there?.name ?? floor,
+        finding: there === undefined ? paper.name(finding) : findingName(finding, there, paper),
+      });
     })
     .join('; ');
   return {

@@ -1,6 +1,7 @@
 import type { Finding, FloorAssessment, Verdict } from '../../floor/assessment.ts';
 import { type BarShape, barShape } from '../../floor/bar-shape.ts';
 import { tellingDigits } from '../../floor/telling-digits.ts';
+import { marginText } from '../finding-texts.ts';
 import type { PaperWords } from '../paper-words.ts';
 import { holdSentence } from './hold-sentence.ts';
 
@@ -60,17 +61,10 @@ export const verdictText = (finding: Finding, { say, quantity }: PaperWords): st
   return say(sense === 'most' ? 'verdict.straddles.most' : 'verdict.straddles', asked);
 };
 
-export const marginText = ({ margin, sense }: Finding, { say, percent }: PaperWords): string | undefined => {
-  if (margin === undefined || !Number.isFinite(margin)) return undefined;
-  const share = { percent: percent(Math.abs(margin)) };
-  if (margin > 9.99) return say('paper.margin.ample');
-  return margin >= 0 ? say('paper.margin.over', share) : say(`paper.margin.under.${sense}`, share);
-};
-
 export const workingMark = (working: number | undefined, { say }: PaperWords): string | undefined =>
   working === undefined ? undefined : say('prediction.working', { number: working + 1 });
 
-const restsOnAssumed = ({ have, demand }: Finding): boolean =>
+export const restsOnAssumed = ({ have, demand }: Finding): boolean =>
   have.assumed.length > 0 || demand.assumed.length > 0;
 
 const sideOf = (finding: Finding, hue: number, paper: PaperWords): SpineSide => {
