@@ -7,6 +7,7 @@ import { type FiguresTable, figuresTable, type LanesTable, lanesTable } from './
 import { type RemedyGroup, remedyGroups } from './remedies-list.ts';
 import { type RestsOn, restsOn } from './rests-on.ts';
 import { type ShownFloor, type Spread, spreadOf } from './spine.ts';
+import { type UtilitiesPart, utilitiesPart } from './utilities-table.ts';
 import { type PrintedNote, type PrintedSheet, type WorkingsPart, workingsOf } from './workings-list.ts';
 
 /** Everything that stands on the prediction, worded and in the units of the reader. */
@@ -15,6 +16,7 @@ export interface PredictionContent {
   readonly subtitle: string;
   readonly spreads: readonly Spread[];
   readonly figures: FiguresTable;
+  readonly utilities: UtilitiesPart;
   readonly cycle: CyclePart;
   readonly lanes: readonly LanesTable[];
   readonly charts: readonly XyChart[];
@@ -43,6 +45,13 @@ const wordKeys = [
   'ifSaid',
   'assumedMark',
   'figures',
+  'utilities',
+  'utilities.trade',
+  'utilities.question',
+  'utilities.asks',
+  'utilities.has',
+  'utilities.verdict',
+  'utilities.more',
   'figure',
   'workingKey',
   'holds',
@@ -87,6 +96,7 @@ export const predictionContent = (
     subtitle: subtitleOf(paper, format),
     spreads: inPairs(shown).map((pair) => spreadOf(pair, paper)),
     figures: figuresTable(shown, paper),
+    utilities: utilitiesPart(shown, paper),
     cycle: cyclePart(shown, paper),
     lanes: shown.filter(({ floor }) => floor.lanes.length > 0).map(({ floor }) => lanesTable(floor, paper)),
     charts: chartsOf(shown, paper),
