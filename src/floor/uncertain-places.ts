@@ -12,7 +12,8 @@ export interface UncertainPlace {
   readonly doubt: Doubt;
 }
 
-const readPlace = (path: string, reading: Reading<Kind>): UncertainPlace | undefined => {
+/** The width of a value that was read; nothing where it is sure. */
+export const readPlace = (path: string, reading: Reading<Kind>): UncertainPlace | undefined => {
   const value = reading.value as number;
   if (reading.shape !== 'exact') return { path, ends: [reading.low, reading.high], doubt: 'given' };
   if (reading.standing === 'measured') return undefined;
@@ -21,34 +22,24 @@ const readPlace = (path: string, reading: Reading<Kind>): UncertainPlace | undef
   return width !== undefined && width > 0 ? { path, ends: [value - width, value + width], doubt } : undefined;
 };
 
-const assumedPlace = (path: string, taken: number | undefined): UncertainPlace | undefined => {
+/** The width of a default. */
+export const assumedPlace = (path: string, taken: number | undefined): UncertainPlace | undefined => {
   const width = taken === undefined ? undefined : assumedWidth(path, taken);
   return taken === undefined || width === undefined
     ? undefined
     : { path, ends: [taken - width, taken + width], doubt: 'assumed' };
 };
 
-/**
- * Places of a book that were read and whose values are not sure, each once.
- *
- * Symbols  known  what was found for each place before, in the same book
- */
-export const uncertainPlaces = (
-  accounts: readonly Account[],
-  known: Map<string, UncertainPlace | undefined> = new Map(),
-): readonly UncertainPlace[] => {
+/** Places of a book that were read and whose values are not sure, each once. */
+export const uncertainPlaces = (accounts: readonly Account[]): readonly UncertainPlace[] => {
   const places = new Map<string, UncertainPlace>();
+  const add = (path: string, make: () => UncertainPlace | undefined): void => {
+    const place = places.has(path) ? undefined : make();
+    if (place !== undefined) places.set(path, place);
+  };
   for (const account of accounts) {
-    for (const [path, reading] of account.used) {
-      if (!known.has(path)) known.set(path, readPlace(path, reading));
-      const place = known.get(path);
-      if (place !== undefined && !places.has(path)) places.set(path, place);
-    }
-    for (const [path, taken] of account.assumed) {
-      if (!known.has(path)) known.set(path, assumedPlace(path, taken));
-      const place = known.get(path);
-      if (place !== undefined && !places.has(path)) places.set(path, place);
-    }
+    for (const [path, reading] of account.used) add(path, () => readPlace(path, reading));
+    for (const [path, taken] of account.assumed) add(path, () => assumedPlace(path, taken));
   }
   return [...places.values()];
 };

@@ -2,10 +2,10 @@ import type { Book } from '../../book/index.ts';
 import { valueAt } from '../../book/value-at.ts';
 import type { Kind } from '../../quantity/kinds.ts';
 import type { Note, Sheet, Value, Values } from '../../sheets/frame.ts';
-import { type BookReader, gather } from '../book-reader.ts';
+import type { BookReader } from '../book-reader.ts';
 import type { Origin } from '../finding.ts';
 import type { Tracer } from '../tracer.ts';
-import type { UncertainPlace } from '../uncertain-places.ts';
+import { assumedPlace, readPlace, type UncertainPlace } from '../uncertain-places.ts';
 import { type Changed, type Graph, makeGraph, type Ref, type Step } from './graph.ts';
 import type { Refusal } from './utility-finding.ts';
 
@@ -40,7 +40,7 @@ export type KnownOutputs<O> = {
  */
 export interface Calculation {
   readonly book: Book;
-  /** Its reader, for what is computed outside the questions and noted in the same account. */
+  /** Its reader, for what is computed outside the questions. */
   readonly reader: BookReader;
   /** Index and place of the floor. */
   readonly floor: number;
@@ -87,7 +87,23 @@ export interface Calculation {
 export interface Met {
   readonly notes: Note[];
   readonly refusals: Refusal[];
+  readonly basis: Basis;
 }
+
+/** What an answer rests on. */
+export interface Basis {
+  /** Values that are not sure. */
+  readonly places: Set<UncertainPlace>;
+  /** Places for which a default was taken, and those that were wanted and are not there. */
+  readonly assumed: Set<string>;
+  readonly missing: Set<string>;
+}
+
+const gather = (into: Basis, from: Basis): void => {
+  for (const place of from.places) into.places.add(place);
+  for (const path of from.assumed) into.assumed.add(path);
+  for (const path of from.missing) into.missing.add(path);
+};
 
 /** On which floor, with which format. */
 export interface Where {
@@ -98,7 +114,6 @@ export interface Where {
 /** An intermediate result with what it rests on. */
 interface Shared {
   readonly value: unknown;
-  readonly reader: BookReader;
   readonly met: Met;
 }
 
@@ -261,14 +276,28 @@ export const makeCalculation = (
 ): Calculation & { readonly met: Met } => {
   const { where, graph, shared, tracer } = inquiry;
   const { floor, formatPath } = where;
-  const met: Met = { notes: [], refusals: [] };
+  const basis: Basis = { places: new Set(), assumed: new Set(), missing: new Set() };
+  const met: Met = { notes: [], refusals: [], basis };
+  const doubt = (path: string, make: () => UncertainPlace | undefined): void => {
+    if (!inquiry.uncertain.has(path)) inquiry.uncertain.set(path, make());
+    const place = inquiry.uncertain.get(path);
+    if (place !== undefined) basis.places.add(place);
+  };
   const known = <T extends number | string>(value: T, path: string, assumed = false): Known<T> => {
     const from = assumed ? { path, assumed } : { path };
     return typeof value === 'number' ? { value, from, ref: { path } } : { value, from };
   };
   const number: Calculation['number'] = (path, kind) => {
     const value = reader.number(path, kind);
-    return value === undefined ? undefined : known(value, path);
+    if (value === undefined) return undefined;
+    doubt(path, () => readPlace(path, reader.reading(path, kind)!));
+    return known(value, path);
+  };
+  /** A default, marked as assumed; another in a variation of its place. */
+  const takenAt = (path: string, assumed: number): Known => {
+    basis.assumed.add(path);
+    doubt(path, () => assumedPlace(path, assumed));
+    return known(reader.changes.get(path) ?? assumed, path, true);
   };
   const lookUp = (path: string): unknown => {
     if (!inquiry.looked.has(path)) inquiry.looked.set(path, valueAt(reader.book, path));
@@ -316,12 +345,11 @@ export const makeCalculation = (
     once: <T>(key: string, make: (c: Calculation) => T): T => {
       let found = shared.get(key);
       if (found === undefined) {
-        const scope = reader.scope();
-        const inner = makeCalculation(scope, inquiry);
-        found = { value: make(inner), reader: scope, met: inner.met };
+        const inner = makeCalculation(reader, inquiry);
+        found = { value: make(inner), met: inner.met };
         shared.set(key, found);
       }
-      gather(reader, [found.reader]);
+      gather(basis, found.met.basis);
       for (const each of found.met.notes) note(each.code, each.parts);
       met.refusals.push(...found.met.refusals.filter((each) => !met.refusals.includes(each)));
       return found.value as T;
@@ -349,11 +377,10 @@ export const makeCalculation = (
     number,
     needed: (path, kind) => {
       const found = number(path, kind);
-      if (found === undefined) reader.miss(path);
+      if (found === undefined) basis.missing.add(path);
       return found;
     },
-    numberOr: (path, kind, assumed) =>
-      number(path, kind) ?? known(reader.numberOr(path, kind, assumed), path, true),
+    numberOr: (path, kind, assumed) => number(path, kind) ?? takenAt(path, assumed),
     plain: (path, otherwise) => {
       const value = lookUp(path);
       if (typeof value === 'number') return known(value, path);
@@ -362,17 +389,17 @@ export const makeCalculation = (
     word,
     neededWord: (path) => {
       const found = word<never>(path);
-      if (found === undefined) reader.miss(path);
+      if (found === undefined) basis.missing.add(path);
       return found;
     },
     wordOr: (path, assumed) => {
       const found = word<typeof assumed>(path);
       if (found !== undefined) return found;
-      reader.assume(path);
+      basis.assumed.add(path);
       return known(assumed, path, true);
     },
-    miss: reader.miss,
-    assume: (path) => reader.assume(path),
+    miss: (path) => void basis.missing.add(path),
+    assume: (path) => void basis.assumed.add(path),
     run,
     note,
   };

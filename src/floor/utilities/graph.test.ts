@@ -2,7 +2,6 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readBook } from '../../book/index.ts';
 import { bookReader } from '../book-reader.ts';
-import { uncertainPlaces } from '../uncertain-places.ts';
 import { inquiryOf, makeCalculation, variedBy } from './calculation.ts';
 import { makeGraph } from './graph.ts';
 import { needId } from './need.ts';
@@ -45,10 +44,13 @@ describe('the steps of a calculation', () => {
       const where = { floor, formatPath: '/line/formats/0' };
       const reader = bookReader(demo);
       const inquiry = inquiryOf(where);
-      for (const need of needsOf(demo, floor)) {
-        const scope = reader.scope();
-        const { demand, have } = need.answer(makeCalculation(scope, inquiry));
-        for (const place of uncertainPlaces([scope.account])) {
+      const all = needsOf(demo, floor).map((need) => {
+        const { met, ...asked } = makeCalculation(reader, inquiry);
+        return { need, answer: need.answer(asked), places: met.basis.places };
+      });
+      for (const { need, answer, places } of all) {
+        const { demand, have } = answer;
+        for (const place of places) {
           const { path, ends } = place;
           const varied = reader.vary(new Map([[path, ends[0]]]));
           const again = need.answer(makeCalculation(varied, inquiryOf(where)));

@@ -2,9 +2,8 @@ import type { Kind } from '../../quantity/kinds.ts';
 import type { BookReader } from '../book-reader.ts';
 import type { Figure, Origin } from '../finding.ts';
 import { causesOf, type GapSum, type Interval, type Move, nothing } from '../interval-sum.ts';
-import { uncertainPlaces } from '../uncertain-places.ts';
 import { verdictOf } from '../verdict-of.ts';
-import { type Inquiry, type Known, type Met, makeCalculation, variedBy } from './calculation.ts';
+import { type Basis, type Inquiry, type Known, type Met, makeCalculation, variedBy } from './calculation.ts';
 import type { Changed } from './graph.ts';
 import { type Answer, type Draw, type Need, needId } from './need.ts';
 import type { UtilityFigure, UtilityFinding } from './utility-finding.ts';
@@ -46,13 +45,13 @@ const figureOf = (
   kind: Kind,
   known: Known | undefined,
   interval: Interval | undefined,
-  { account }: BookReader,
+  { assumed, missing }: Basis,
 ): Figure => {
   return {
     id,
     kind,
-    assumed: [...account.assumed.keys()],
-    missing: known === undefined ? [...account.missing] : [],
+    assumed: [...assumed],
+    missing: known === undefined ? [...missing] : [],
     ...(known === undefined ? {} : { value: known.value }),
     ...interval,
     ...placeOf(known?.from),
@@ -74,12 +73,12 @@ const afterwards = (
 };
 
 /** Intervals of demand, have and the gap between them, with what makes them. */
-const spread = (need: Need, inquiry: Inquiry, { demand, have }: Answer, { account }: BookReader) => {
+const spread = (need: Need, inquiry: Inquiry, { demand, have }: Answer, { places }: Basis) => {
   const demandSum = nothing();
   const haveSum = nothing();
   const gap: GapSum = { ...nothing(), places: [] };
   const before = gapOf(need.sense, demand?.value, have?.value);
-  for (const place of uncertainPlaces([account], inquiry.uncertain)) {
+  for (const place of places) {
     const { path, ends, doubt } = place;
     const varied = variedBy(inquiry, place);
     const demands = ends.map((end, i) => afterwards(inquiry, varied[i]!, path, end, demand));
@@ -101,7 +100,7 @@ const spread = (need: Need, inquiry: Inquiry, { demand, have }: Answer, { accoun
 /** Names of what may be changed; looked up only where something is short. */
 const leversOf = (need: Need, reader: BookReader, inquiry: Inquiry): readonly string[] => {
   const { tracer: _, ...plain } = inquiry;
-  const levers = need.levers!(makeCalculation(reader.scope(), plain));
+  const levers = need.levers!(makeCalculation(reader, plain));
   return [...new Set(levers.map(({ id }) => id))];
 };
 
@@ -122,31 +121,29 @@ export const judgeNeed = (need: Need, reader: BookReader, inquiry: Inquiry): Uti
  * all answered before any is judged, so that a variation is computed once for all of them.
  */
 export const askNeed = (need: Need, reader: BookReader, inquiry: Inquiry): (() => UtilityFinding) => {
-  const scope = reader.scope();
-  const calculation = makeCalculation(scope, inquiry);
+  const calculation = makeCalculation(reader, inquiry);
   const answer = need.answer(calculation);
-  return () => judgeAnswer({ need, reader, inquiry, scope, met: calculation.met, answer });
+  return () => judgeAnswer({ need, reader, inquiry, met: calculation.met, answer });
 };
 
 interface Asked {
   readonly need: Need;
   readonly reader: BookReader;
   readonly inquiry: Inquiry;
-  readonly scope: BookReader;
   readonly met: Met;
   readonly answer: Answer;
 }
 
-const judgeAnswer = ({ need, reader, inquiry, scope, met, answer }: Asked): UtilityFinding => {
-  const { demand, have, gap, causes } = spread(need, inquiry, answer, scope);
+const judgeAnswer = ({ need, reader, inquiry, met, answer }: Asked): UtilityFinding => {
+  const { demand, have, gap, causes } = spread(need, inquiry, answer, met.basis);
   const own = gapOf(need.sense, answer.demand?.value, answer.have?.value);
   const verdict = answer.verdict ?? verdictOf(own, gap, Math.abs(answer.demand?.value ?? 1));
-  const haveFigure = figureOf('have', need.kind, answer.have, have, scope);
-  const demandFigure = figureOf('demand', need.kind, answer.demand, demand, scope);
+  const haveFigure = figureOf('have', need.kind, answer.have, have, met.basis);
+  const demandFigure = figureOf('demand', need.kind, answer.demand, demand, met.basis);
   const decides =
     verdict !== 'unknown'
       ? undefined
-      : ([...scope.account.missing][0] ?? met.refusals[0]?.places[0] ?? causes[0]?.path);
+      : ([...met.basis.missing][0] ?? met.refusals[0]?.places[0] ?? causes[0]?.path);
   return {
     id: needId(need),
     question: need.question,
@@ -176,24 +173,22 @@ const numberOf = (known: Known<number | string> | undefined): Known | undefined 
 
 /** A figure that nothing is held against, with its interval. */
 export const askDraw = (draw: Draw, reader: BookReader, inquiry: Inquiry): (() => UtilityFigure) => {
-  const scope = reader.scope();
-  const calculation = makeCalculation(scope, inquiry);
+  const calculation = makeCalculation(reader, inquiry);
   const known = draw.answer(calculation);
-  return () => figureAnswer({ draw, inquiry, scope, met: calculation.met, known });
+  return () => figureAnswer({ draw, inquiry, met: calculation.met, known });
 };
 
 interface Drawn {
   readonly draw: Draw;
   readonly inquiry: Inquiry;
-  readonly scope: BookReader;
   readonly met: Met;
   readonly known: Known<number | string> | undefined;
 }
 
-const figureAnswer = ({ draw, inquiry, scope, met, known }: Drawn): UtilityFigure => {
+const figureAnswer = ({ draw, inquiry, met, known }: Drawn): UtilityFigure => {
   const number = numberOf(known);
   const sum = nothing();
-  for (const place of number === undefined ? [] : uncertainPlaces([scope.account], inquiry.uncertain)) {
+  for (const place of number === undefined ? [] : met.basis.places) {
     const varied = variedBy(inquiry, place);
     const ends = place.ends.map((end, i) => afterwards(inquiry, varied[i]!, place.path, end, number));
     add(sum, number?.value, ends);
@@ -203,7 +198,7 @@ const figureAnswer = ({ draw, inquiry, scope, met, known }: Drawn): UtilityFigur
     id: draw.id,
     utility: draw.utility,
     figure: {
-      ...figureOf(draw.id, draw.kind, number, intervalOf(number?.value, sum), scope),
+      ...figureOf(draw.id, draw.kind, number, intervalOf(number?.value, sum), met.basis),
       ...(typeof known?.value === 'string' ? { ...placeOf(known.from), missing: [] } : {}),
     },
     notes,

@@ -2,8 +2,9 @@ import type { Book } from '../../../book/index.ts';
 import type { Direction } from '../../../sheets/air/piston-force.ts';
 import { strokeChangeSheet } from '../../../sheets/air/stroke-change.ts';
 import type { BookReader } from '../../book-reader.ts';
-import { type Doubt, uncertainPlaces } from '../../uncertain-places.ts';
+import type { Doubt } from '../../uncertain-places.ts';
 import {
+  type Basis,
   type Inquiry,
   inquiryOf,
   type Known,
@@ -50,7 +51,7 @@ const nothing: IndexDelay = { added: 0, places: [], assumed: [] };
 
 interface Both {
   readonly inquiry: Inquiry;
-  readonly scopes: readonly [BookReader, BookReader];
+  readonly bases: readonly [Basis, Basis];
   readonly added?: Known;
   readonly stalls?: string;
 }
@@ -63,13 +64,13 @@ const strokesOnBoth = (
   cylinders: readonly string[],
 ): Both => {
   const inquiry = keptInquiry(reader, where) ?? inquiryOf(where);
-  const scopes = [reader.scope(), reader.scope()] as const;
-  const here = makeCalculation(scopes[0], inquiry);
-  const there = makeCalculation(scopes[1], {
+  const here = makeCalculation(reader, inquiry);
+  const there = makeCalculation(reader, {
     ...inquiry,
     where: { ...where, floor: built },
     shared: new Map(),
   });
+  const bases = [here.met.basis, there.met.basis] as const;
   const asBuilt: (Known | undefined)[] = [];
   const then: (Known | undefined)[] = [];
   const now: (Known | undefined)[] = [];
@@ -78,7 +79,7 @@ const strokesOnBoth = (
     const pressure = dropPressure(here, drop);
     if (before === undefined || pressure === undefined) continue;
     const after = strokeAt(here, index, direction, pressure)?.longest;
-    if (after === undefined) return { inquiry, scopes, stalls: reader.book.line!.cylinders![index]!.tag };
+    if (after === undefined) return { inquiry, bases, stalls: reader.book.line!.cylinders![index]!.tag };
     const path = `/line/cylinders/${index}/${direction === 'extend' ? 'out' : 'back'}`;
     asBuilt.push(here.number(path, 'time') ?? before);
     then.push(before);
@@ -86,7 +87,7 @@ const strokesOnBoth = (
   }
   const added =
     now.length === 0 ? undefined : here.run(strokeChangeSheet, { asBuilt, there: then, here: now })?.added;
-  return { inquiry, scopes, ...(added === undefined ? {} : { added }) };
+  return { inquiry, bases, ...(added === undefined ? {} : { added }) };
 };
 
 /**
@@ -101,15 +102,15 @@ export const indexDelay = (reader: BookReader, where: Where, cylinders: readonly
   const key = `index delay ${where.floor} ${where.formatPath}`;
   const known = reader.found.get(key) as IndexDelay | undefined;
   if (known !== undefined) return known;
-  const { inquiry, scopes, added, stalls } = strokesOnBoth(reader, where, built, cylinders);
+  const { inquiry, bases, added, stalls } = strokesOnBoth(reader, where, built, cylinders);
   const found: IndexDelay =
     added === undefined
       ? { ...nothing, ...(stalls === undefined ? {} : { stalls }) }
       : {
           added: added.value,
           known: added,
-          assumed: [...new Set(scopes.flatMap(({ account }) => [...account.assumed.keys()]))],
-          places: uncertainPlaces(scopes.map(({ account }) => account)).map((place) => ({
+          assumed: [...new Set(bases.flatMap(({ assumed }) => [...assumed]))],
+          places: [...new Set(bases.flatMap(({ places }) => [...places]))].map((place) => ({
             path: place.path,
             doubt: place.doubt,
             // the questions of the utilities are not asked yet: nothing of this may be kept for them
