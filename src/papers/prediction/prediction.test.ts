@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import gravityText from '../../../examples/gravity.json?raw';
+import demoText from '../../book/demo/flagon-line.json?raw';
 import type { Book } from '../../book/index.ts';
 import { assessBook, remediesFor } from '../../floor/index.ts';
 import { formatNumber } from '../../quantity/index.ts';
@@ -57,6 +58,29 @@ describe('the prediction of the floors', () => {
     const carrying = remedies.filter(({ changes }) => changes.length > 0);
     expect(carrying.length).toBeGreaterThan(0);
     for (const { changes } of carrying) expect(flat(pdf.text)).toContain(changes[0]?.text);
+  });
+
+  it('counts the utilities of each floor by trade', () => {
+    const text = flat(pdf.text);
+    const part = text.slice(text.indexOf('What comes out of the wall'), text.indexOf('Further figures'));
+    for (const { name, utilities } of assessment.floors) {
+      const count = (verdict: string) => utilities.findings.filter((one) => one.verdict === verdict).length;
+      if (count('short') + count('unknown') > 0) expect(part).toContain(`Short or not known at ${name}`);
+    }
+    const all = assessment.floors.flatMap(({ utilities }) => utilities.findings);
+    const sum = (word: RegExp) => [...part.matchAll(word)].reduce((total, [, n]) => total + Number(n), 0);
+    expect(sum(/(\d+) (?:carries|carry)\b/g)).toBe(all.filter(({ verdict }) => verdict === 'carries').length);
+    expect(sum(/(\d+) short\b/g)).toBe(all.filter(({ verdict }) => verdict === 'short').length);
+  });
+
+  it('lists what is short of a utility before what is not known', async () => {
+    const text = flat((await readPdf(predictionOf(bookOf(demoText), typesetter))).text);
+    const larkmoor = text.slice(text.indexOf('Short or not known at Larkmoor'));
+    const [short, unknown] = ['width of the way in', 'hardness of the water'].map((name) =>
+      larkmoor.indexOf(name),
+    );
+    expect(short).toBeGreaterThan(0);
+    expect(unknown).toBeGreaterThan(short ?? 0);
   });
 
   it('carries every working that a figure names', () => {

@@ -2,6 +2,7 @@ import type { Verdict } from '../../floor/assessment.ts';
 import type { BarShape } from '../../floor/bar-shape.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
+import type { Glance } from './power-glance.ts';
 
 /** The trades, in the order of their pages; each brings one utility, and the last is whoever runs the floor. */
 export const trades = ['power', 'water', 'air', 'heat', 'drains', 'building', 'site'] as const;
@@ -52,6 +53,8 @@ export interface PreparationDraw {
 
 export interface TradePage {
   readonly trade: Trade;
+  /** What is looked for first, before all the rows. */
+  readonly glance?: readonly Glance[];
   readonly rows: readonly PreparationRow[];
   /** Sentences to be known with the rows, each once. */
   readonly notes: readonly string[];
@@ -100,6 +103,7 @@ const groupsOf = (rows: readonly PreparationRow[]): readonly TieInGroup[] => {
 };
 
 const wordKeys = [
+  'glance',
   'rows',
   'rows.none',
   'draws',

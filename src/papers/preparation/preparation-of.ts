@@ -2,6 +2,7 @@ import type { Assessment, Finding, FloorAssessment, Remedy } from '../../floor/a
 import { barShape } from '../../floor/bar-shape.ts';
 import { openQuestions } from '../../floor/questions/index.ts';
 import type { Utility } from '../../floor/utilities/utility-finding.ts';
+import { readEntry } from '../../quantity/read-entry.ts';
 import { utilityName } from '../../text/words/utility-name.ts';
 import {
   type AnyFinding,
@@ -15,6 +16,7 @@ import {
 } from '../finding-texts.ts';
 import type { PaperWords } from '../paper-words.ts';
 import { fixOf } from './fix-of.ts';
+import { powerGlance } from './power-glance.ts';
 import {
   type Preparation,
   type PreparationDraw,
@@ -91,12 +93,19 @@ const rowOf = (
   };
 };
 
-const drawsOf = (
-  { utilities }: FloorAssessment,
-  utility: Utility,
-  paper: PaperWords,
-): readonly PreparationDraw[] =>
-  utilities.figures
+/** Currents at the voltage of the machine, which is not that of the floor where a transformer stands between. */
+const ofMachineSide: readonly string[] = ['motorCurrent', 'protectionAid'];
+
+const behindTransformer = ({ floor }: FloorAssessment, { book, say, utility }: PaperWords) => {
+  const secondary = book.floors?.find(({ tag }) => tag === floor)?.power?.stepTransformer?.secondary;
+  if (secondary === undefined) return undefined;
+  const read = readEntry(secondary, 'voltage', { path: '' });
+  return read.ok ? say('preparation.behind', { voltage: utility(read.value.value, 'voltage') }) : undefined;
+};
+
+const drawsOf = (floor: FloorAssessment, utility: Utility, paper: PaperWords): readonly PreparationDraw[] => {
+  const behind = behindTransformer(floor, paper);
+  return floor.utilities.figures
     .filter((one) => one.utility === utility && (one.said ?? one.figure.value) !== undefined)
     .map(({ id, of, figure, said }) => ({
       name: utilityName(
@@ -105,8 +114,12 @@ const drawsOf = (
         of === undefined ? undefined : nameOf(paper.book, of),
       ),
       value: said ?? figureText(figure, paper),
-      marks: figure.assumed.length === 0 ? [] : [paper.say('paper.assumed')],
+      marks: [
+        ...(behind !== undefined && ofMachineSide.includes(id) ? [behind] : []),
+        ...(figure.assumed.length === 0 ? [] : [paper.say('paper.assumed')]),
+      ],
     }));
+};
 
 /** What the trades bring to one floor and what they are asked, from its assessment. */
 export const preparationOf = (
@@ -149,6 +162,7 @@ export const preparationOf = (
   const pages = trades.map(
     (trade): TradePage => ({
       trade,
+      ...(trade === 'power' ? { glance: powerGlance(floor, paper) } : {}),
       rows: rowsOf(trade),
       notes: notesOf(floor, trade, paper),
       draws: trade === 'site' ? [] : drawsOf(floor, trade, paper),

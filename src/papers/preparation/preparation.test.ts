@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import { bookUnits } from '../../book/book-units.ts';
 import demoText from '../../book/demo/flagon-line.json?raw';
-import { assessBook } from '../../floor/index.ts';
+import { assessBook, remediesFor } from '../../floor/index.ts';
 import { openQuestions } from '../../floor/questions/index.ts';
 import type { UnitSystem } from '../../quantity/index.ts';
 import { makeTypesetter } from '../frame/typst-compiler.ts';
@@ -70,6 +70,39 @@ describe('the preparation of a site', () => {
     expect(text).toMatch(/T-PWR.*T-AIR/);
   });
 
+  it('begins the page of the electrician with supply, load, sizes, protection, earthing and unbalance', () => {
+    const text = flat(pdf.pages[0]?.text ?? '');
+    const at = [
+      'tie-in T-PWR',
+      'supply of the floor 208Y/120 V',
+      'feeder 130 A, 1 AWG, copper, 420 ft',
+      'protection 125 A, breaker',
+      'earthing solidly grounded wye',
+      'unbalance of the voltages not known',
+    ].map((part) => text.indexOf(part));
+    for (const place of at) expect(place).toBeGreaterThan(0);
+    for (const place of at) expect(place).toBeLessThan(text.indexOf('the floor has'));
+    // three-phase apparent power, S = √3 U I (memory): load and power of the same line on the 208 V of its floor
+    const [, amperes, kilovoltamperes] = /load, running ([\d.]+) A, ([\d.]+) kVA/.exec(text) ?? [];
+    expect((Math.sqrt(3) * 208 * Number(amperes)) / 1000).toBeCloseTo(Number(kilovoltamperes), 1);
+  });
+
+  it('says of a current behind the transformer that it is one', () => {
+    const text = flat(pdf.text);
+    expect(text).toMatch(/protection that would do, a check aid \d+ A at 480 V, behind the transformer/);
+  });
+
+  it('asks in sentences, what settles most first, and nothing of the builder', () => {
+    const text = flat(pdf.text);
+    expect(text).toContain('Power, feeder, length: Length one way.');
+    expect(text).toContain('nothing is said; settles unbalance of the three voltages');
+    expect(text.indexOf('feeder, length: Length')).toBeLessThan(text.indexOf('X/R'));
+    const builders = openQuestions(demo, assessment, 'LARKMOOR').filter(({ who }) => who === 'builder');
+    expect(builders.length).toBeGreaterThan(0);
+    const unbroken = pdf.text.replace(/\s+/g, '');
+    for (const { path } of builders) expect(unbroken).not.toContain(path);
+  });
+
   it('asks every open question of the site once, with the place that its answer goes to', () => {
     expect(floorQuestions.length).toBeGreaterThan(3);
     const unbroken = pdf.text.replace(/\s+/g, '');
@@ -90,6 +123,41 @@ describe('the preparation of a site', () => {
   it('is the same to the byte when it is made again', () => {
     const asked = preparationOf(assessment, 'OXBOW', [], wordsIn());
     expect(Buffer.compare(print(asked), print(asked))).toBe(0);
+  });
+});
+
+describe('what would carry a row', () => {
+  const sheetWith = async (finding: string) => {
+    const remedies = remediesFor(demo, { floor: 'LARKMOOR', finding });
+    const pdf = await readPdf(print(preparationOf(assessment, 'LARKMOOR', remedies, wordsIn())));
+    return { remedies, text: flat(pdf.text), pdf };
+  };
+
+  it('is the least change that breaks nothing, with the next smaller size that fails', async () => {
+    const { remedies, text, pdf } = await sheetWith('motorLoading -M2');
+    const best = remedies.find(({ changes, breaks }) => changes.length > 0 && breaks.length === 0);
+    expect(best?.nextSmaller?.margin).toBeLessThan(0);
+    expect(text).toContain(
+      `Would carry it: motor of ${best?.changes[0]?.text}; the next smaller, ${best?.nextSmaller?.text}, misses by`,
+    );
+    expect(outside(pdf)).toEqual([]);
+  });
+
+  it('names what it would break in the words of the sheet', async () => {
+    const { remedies, text } = await sheetWith('airRoute');
+    expect(remedies.map(({ breaks }) => breaks.map(({ finding }) => finding))).toEqual([['airDryer']]);
+    expect(text).toContain('but breaks: Larkmoor, dryer for this air');
+    expect(text).not.toContain('airDryer');
+  });
+
+  it('is said to be none where all that was tried fails', () => {
+    const tried = remediesFor(demo, { floor: 'LARKMOOR', finding: 'airRoute' }).map((one) => ({
+      ...one,
+      changes: [],
+      patch: [],
+    }));
+    const rows = preparationOf(assessment, 'LARKMOOR', tried, wordsIn()).pages.flatMap((page) => page.rows);
+    expect(rows.filter(({ fix }) => fix?.startsWith('None of the changes')).length).toBe(1);
   });
 });
 
@@ -116,7 +184,7 @@ describe('what a trade is asked', () => {
   it('is marked where it was assumed, and carries its fix', async () => {
     const marks = ['assumed: feeder, length'];
     const { text } = await readPdf(print(page([row({ marks, fix: 'Would carry it: feeder of 50 mm²' })])));
-    expect(flat(text)).toContain('assumed: feeder, length; Would carry it: feeder of 50 mm²');
+    expect(flat(text)).toContain('assumed: feeder, length Would carry it: feeder of 50 mm².');
   });
 
   it('is printed as it is and within the margins, however it is named', async () => {
