@@ -9,7 +9,7 @@ import type { World } from './world.ts';
 /** What of a book was replaced for one assessment; empty where it runs on what was promised. */
 export interface LaidOver {
   readonly found?: BookAsFound;
-  /** Names of the floors that stand on their temporary supply. */
+  /** Tags of the floors that stand on their temporary supply. */
   readonly temporary?: readonly string[];
 }
 

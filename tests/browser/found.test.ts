@@ -130,6 +130,23 @@ describe('promised and found', () => {
     expect(await page.locator('.found-place').count()).toBe(1);
   });
 
+  it('takes a reading of what is asked, decides the rows that waited for it, and still corrects it', async () => {
+    const { page } = watched;
+    const row = side(page, 'LARKMOOR', 'airPurity AIR-1');
+    await waitForText(row, /not known/);
+    await page.locator('[data-read="LARKMOOR"]').click();
+    await writeDown(page, { of: 'air/quality', value: 'ISO 8573-1 [1:4:1]', by: 'the engineer' });
+    const one = place(page, '/floors/1/air/quality');
+    await waitForText(one, /nothing to differ from.*nothing was said.*not known.*to carries/, 20_000);
+    await basis(page, 'found').check();
+    await waitForText(row, /carries/);
+    await page.locator('[data-correct]').click();
+    await waitForText(field(page, 'of').locator('option:checked'), /air, quality/);
+    await writeDown(page, { value: 'ISO 8573-1 [4:4:4]' });
+    await waitForText(one, /corrected; it was ISO 8573-1 \[1:4:1\]/);
+    await waitForText(row, /short|4:4:4/);
+  });
+
   it('says at the field what is wrong, and loses nothing: neither by Escape nor with the server', async () => {
     const { page } = watched;
     await page.locator('[data-read="LARKMOOR"]').click();

@@ -87,10 +87,12 @@ export const FoundForm = ({ floor, corrects, close }: FoundFormProps): ReactElem
     setRecordId(page.newId());
     setRefused(undefined);
   };
-  const chosen = places.find(({ of }) => of === draft.of);
-  const field = chosen === undefined ? undefined : fieldAt(chosen.path);
+  const floorPath = `/floors/${(book.floors ?? []).findIndex(({ tag }) => tag === floor.floor)}`;
+  // what was read and is asked no more has a name all the same
+  const chosen = draft.of === '' ? undefined : `${floorPath}/${draft.of}`;
+  const field = chosen === undefined ? undefined : fieldAt(chosen);
   const options = field?.is === 'word' ? field.words.map(String) : undefined;
-  const promise = chosen === undefined ? undefined : promiseText(words, book, chosen.path);
+  const promise = chosen === undefined ? undefined : promiseText(words, book, chosen);
   const send = async (event: FormEvent): Promise<void> => {
     event.preventDefault();
     setAsked(true);
@@ -115,7 +117,7 @@ export const FoundForm = ({ floor, corrects, close }: FoundFormProps): ReactElem
     if ('refused' in added) return setRefused(added.refused);
     rememberReader(page, body.by);
     keepDraft(page, kept, undefined);
-    const place = chosen === undefined ? draft.of : ownPlace(words, book, chosen.path);
+    const place = chosen === undefined ? draft.of : ownPlace(words, book, chosen);
     close(say('found.kept', { place, value: body.value }));
   };
   const shared = (name: keyof FoundDraft, hint: boolean) => ({
@@ -153,7 +155,7 @@ export const FoundForm = ({ floor, corrects, close }: FoundFormProps): ReactElem
     corrects === undefined
       ? say('found.form', { floor: floor.name })
       : say('found.form.correct', {
-          place: chosen === undefined ? corrects.of : ownPlace(words, book, chosen.path),
+          place: chosen === undefined ? corrects.of : ownPlace(words, book, chosen),
           value: typedText(corrects),
         });
   return (
@@ -173,7 +175,9 @@ export const FoundForm = ({ floor, corrects, close }: FoundFormProps): ReactElem
       <Field name="of" id={id} label={say('found.place')} problem={problems.of}>
         <select {...shared('of', false)} onChange={(event) => change('of', event.target.value)}>
           <option value="">{say('found.place.choose')}</option>
-          {draft.of !== '' && chosen === undefined && <option value={draft.of}>{draft.of}</option>}
+          {chosen !== undefined && !places.some(({ of }) => of === draft.of) && (
+            <option value={draft.of}>{ownPlace(words, book, chosen)}</option>
+          )}
           {option(false)}
           <optgroup label={say('found.place.asked')}>{option(true)}</optgroup>
         </select>

@@ -6,7 +6,7 @@ import { assessBook } from '../../floor/index.ts';
 import { observe } from '../state/observed.ts';
 import { emptyPage, type PageState } from '../state/page-state.ts';
 import { withShown } from '../state/shown-book.ts';
-import { stateOn } from './found-state.ts';
+import { bookOn, hasTemporary, stateOn } from './found-state.ts';
 import { readablePlaces } from './readable-places.ts';
 
 const read = readBook(readFileSync('src/book/demo/flagon-line.json', 'utf8'));
@@ -66,6 +66,20 @@ describe('the state of a page on what was found', () => {
     const { trial: _trial, ...rest } = on.get();
     on.set(withShown(rest));
     expect(verdictOf(on.get())).toBe('short');
+  });
+});
+
+describe('a book on its temporary supplies', () => {
+  it('has them in the place of the lasting ones, on the floors that have one', () => {
+    const source = { kind: 'main', static: '2 bar' };
+    const patched = patchBook(book, [{ path: '/floors/1/temporarySupply', value: { source } }]);
+    if (!patched.ok) throw new Error('not patched');
+    const on = bookOn(patched.value, 'temporary', [reading]);
+    expect(on.laid).toEqual(['/floors/1/supply']);
+    expect(valueAt(on.book, '/floors/1/supply/source')).toEqual(source);
+    expect(on.book.floors![0]).toBe(patched.value.floors![0]);
+    expect(valueAt(on.book, `${cutIn}/value`)).toBe('88 psi');
+    expect([hasTemporary(book), hasTemporary(patched.value)]).toEqual([false, true]);
   });
 });
 
