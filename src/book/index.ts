@@ -17,6 +17,7 @@ export { pointerOf, stepsOf } from './pointer.ts';
 export { bookProblemText } from './problems.text.ts';
 export { type BookProblemCode, bookProblems } from './problems.ts';
 export { readBook } from './read-book.ts';
+export { restOfBook } from './rest-of-book.ts';
 export { bookSchema, bookVersion } from './schema/book.ts';
 export type { Quantity } from './schema/quantity.ts';
 export type { Thing } from './schema/tag.ts';

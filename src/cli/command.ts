@@ -28,6 +28,8 @@ export type Ended =
       readonly heading?: string | undefined;
       /** A sentence for each, where whoever found the problems has words that are not in this catalogue. */
       readonly sentences?: readonly string[];
+      /** The document that the command answers without what is wrong. */
+      readonly answer?: unknown;
     };
 
 export interface Command {

@@ -19,6 +19,10 @@ export const problemsSchema = z
     document: z.literal('twinfloor problems'),
     version: z.literal(1),
     problems: z.array(problemSchema),
+    answer: z
+      .unknown()
+      .optional()
+      .describe('What the command answers without what is wrong, where something is left'),
   })
   .describe(
     'Answer of every command with `--json` that ended with status 2: all that is wrong with what was given',
@@ -40,8 +44,10 @@ export const problemDocument = (
 export const problemsDocument = (
   problems: readonly Problem[],
   sentences: readonly string[],
+  answer?: unknown,
 ): z.infer<typeof problemsSchema> => ({
   document: 'twinfloor problems',
   version: 1,
   problems: problems.map((problem, i) => problemDocument(problem, sentences[i])),
+  ...(answer === undefined ? {} : { answer }),
 });

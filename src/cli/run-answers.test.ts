@@ -175,7 +175,7 @@ describe('answers', () => {
       '/floors/1/air/quality': ['ISO 8573-1 [1:4:1]'],
       '/floors/1/power/feeder/length': ['1,500', 'ft'],
       '/floors/1/air/compressor/cutOut': ['9', 'bananas'],
-      '/floors/1/air/dryer/dewPoint': ['-400', '°C'],
+      '/floors/1/water/hardness': ['-400', 'mg/L CaCO₃'],
     });
     const { status, out } = await call(['answers', book, sheet, '--write']);
     expect(status).toBe(2);

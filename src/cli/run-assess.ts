@@ -8,7 +8,7 @@ import { assessText } from './assess-text.ts';
 import type { Call, Ended } from './command.ts';
 import { laidText } from './laid-document.ts';
 import { laidOver, leftOut } from './laid-over.ts';
-import { headingOf, readBookFile } from './read-book-file.ts';
+import { bookIn, headingOf, readBookFile } from './read-book-file.ts';
 import { remediesOf } from './remedies-of.ts';
 import type { World } from './world.ts';
 
@@ -17,10 +17,12 @@ export const runAssess = async (call: Call, world: World): Promise<Ended> => {
   const { operands, values, flags } = call;
   const path = operands[0] ?? '-';
   const file = await readBookFile(path, world);
-  if (!file.ok) return { problems: file.problems, heading: headingOf(path, file) };
-  const missing = askedInVain(file.value, path, call);
+  const given = bookIn(file);
+  const wrong = file.ok ? undefined : { problems: file.problems, heading: headingOf(path, file) };
+  if (given === undefined) return wrong!;
+  const missing = askedInVain(given, path, call);
   if (missing.length > 0) return { problems: missing };
-  const on = await laidOver(file.value, call, world);
+  const on = await laidOver(given, call, world);
   if (!on.ok) return on;
   const { book, laid } = on;
   const { format, floor } = values;
@@ -31,7 +33,9 @@ export const runAssess = async (call: Call, world: World): Promise<Ended> => {
   };
   const remedies = flags.has('remedies') ? remediesOf(book, assessment.floors, format) : undefined;
   if (flags.has('json')) {
-    world.out(`${JSON.stringify(assessDocument(book, assessment, remedies, laid), null, 2)}\n`);
+    const answer = assessDocument(book, assessment, remedies, laid);
+    if (wrong !== undefined) return { ...wrong, answer };
+    world.out(`${JSON.stringify(answer, null, 2)}\n`);
   } else {
     const wishes = bookUnits(book, values.units as UnitSystem | undefined);
     world.out(laidText(book, laid) + assessText(assessment, remedies, { book, wishes, world }));
@@ -39,5 +43,7 @@ export const runAssess = async (call: Call, world: World): Promise<Ended> => {
   const isShort = assessment.floors.some(({ findings }) =>
     findings.some(({ verdict }) => verdict === 'short'),
   );
+  // what is wrong was left out of the answer, and is said after it
+  if (wrong !== undefined) return wrong;
   return leftOut(laid) ? 2 : isShort ? 1 : 0;
 };

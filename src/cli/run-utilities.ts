@@ -5,7 +5,7 @@ import { askedInVain } from './asked-in-vain.ts';
 import type { Call, Ended } from './command.ts';
 import { laidText } from './laid-document.ts';
 import { laidOver, leftOut } from './laid-over.ts';
-import { headingOf, readBookFile } from './read-book-file.ts';
+import { bookIn, headingOf, readBookFile } from './read-book-file.ts';
 import { remediesOf } from './remedies-of.ts';
 import { utilitiesDocument } from './utilities-document.ts';
 import { utilitiesText } from './utilities-text.ts';
@@ -16,10 +16,12 @@ export const runUtilities = async (call: Call, world: World): Promise<Ended> => 
   const { operands, values, flags } = call;
   const path = operands[0] ?? '-';
   const file = await readBookFile(path, world);
-  if (!file.ok) return { problems: file.problems, heading: headingOf(path, file) };
-  const missing = askedInVain(file.value, path, call);
+  const given = bookIn(file);
+  const wrong = file.ok ? undefined : { problems: file.problems, heading: headingOf(path, file) };
+  if (given === undefined) return wrong!;
+  const missing = askedInVain(given, path, call);
   if (missing.length > 0) return { problems: missing };
-  const on = await laidOver(file.value, call, world);
+  const on = await laidOver(given, call, world);
   if (!on.ok) return on;
   const { book, laid } = on;
   const { format, floor } = values;
@@ -30,7 +32,9 @@ export const runUtilities = async (call: Call, world: World): Promise<Ended> => 
     ? remediesOf(book, floors, format, ({ utilities }) => utilities.findings)
     : undefined;
   if (flags.has('json')) {
-    world.out(`${JSON.stringify(utilitiesDocument(book, assessment, remedies, laid), null, 2)}\n`);
+    const answer = utilitiesDocument(book, assessment, remedies, laid);
+    if (wrong !== undefined) return { ...wrong, answer };
+    world.out(`${JSON.stringify(answer, null, 2)}\n`);
   } else {
     const wishes = bookUnits(book, values.units as UnitSystem | undefined);
     world.out(laidText(book, laid) + utilitiesText(assessment, remedies, { book, wishes, world }));
@@ -38,5 +42,7 @@ export const runUtilities = async (call: Call, world: World): Promise<Ended> => 
   const isShort = floors.some(({ utilities }) =>
     utilities.findings.some(({ verdict }) => verdict === 'short'),
   );
+  // what is wrong was left out of the answer, and is said after it
+  if (wrong !== undefined) return wrong;
   return leftOut(laid) ? 2 : isShort ? 1 : 0;
 };

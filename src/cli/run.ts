@@ -23,14 +23,15 @@ interface Refusal {
   readonly problems: readonly Problem[];
   readonly heading?: string | undefined;
   readonly sentences?: readonly string[];
+  readonly answer?: unknown;
 }
 
 const tell = async (refusal: Refusal, json: boolean, world: World): Promise<number> => {
-  const { problems, heading, sentences = problems.map(sentenceOf) } = refusal;
+  const { problems, heading, answer, sentences = problems.map(sentenceOf) } = refusal;
   if (json) {
     // loaded only here: it brings the schema library
     const { problemsDocument } = await import('./problem-document.ts');
-    world.out(`${JSON.stringify(problemsDocument(problems, sentences), null, 2)}\n`);
+    world.out(`${JSON.stringify(problemsDocument(problems, sentences, answer), null, 2)}\n`);
     return 2;
   }
   const first =
