@@ -94,7 +94,7 @@ const rowOf = (
 };
 
 /** Currents at the voltage of the machine, which is not that of the floor where a transformer stands between. */
-const ofMachineSide: readonly string[] = ['motorCurrent', 'protectionAid'];
+const ofMachineSide: readonly string[] = ['motorCurrent'];
 
 const behindTransformer = ({ floor }: FloorAssessment, { book, say, utility }: PaperWords) => {
   const secondary = book.floors?.find(({ tag }) => tag === floor)?.power?.stepTransformer?.secondary;

@@ -89,7 +89,8 @@ describe('the preparation of a site', () => {
 
   it('says of a current behind the transformer that it is one', () => {
     const text = flat(pdf.text);
-    expect(text).toMatch(/protection that would do, a check aid \d+ A at 480 V, behind the transformer/);
+    expect(text).toMatch(/current of the motor, wash pump [\d.]+ A at 480 V, behind the transformer/);
+    expect(text).toMatch(/protection that would do, a check aid 125 A/);
   });
 
   it('asks in sentences, what settles most first, and nothing of the builder', () => {

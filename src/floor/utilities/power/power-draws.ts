@@ -2,6 +2,7 @@ import type { Book } from '../../../book/index.ts';
 import { conductorIecSheet } from '../../../sheets/power/conductor-iec.ts';
 import { conductorUsSheet } from '../../../sheets/power/conductor-us.ts';
 import { energyShiftSheet } from '../../../sheets/power/energy-shift.ts';
+import { standardDeviceSheet } from '../../../sheets/power/standard-device.ts';
 import type { Calculation, Known } from '../calculation.ts';
 import type { Draw } from '../need.ts';
 import { faultByPoints } from './fault.ts';
@@ -40,17 +41,30 @@ const conductorAid = (c: Calculation): Known<string> | undefined => {
       })?.size;
 };
 
-const deviceAid = (c: Calculation): Known | undefined =>
-  rulesOf(c) === 'us'
-    ? machineSupplyUs(c)?.deviceRating
-    : c.run(conductorIecSheet, {
-        current: feederDemand(c),
-        protection: {
-          value: 'circuit-breaker',
-          from: { path: `${c.floorPath}/power/protection`, assumed: true },
-        },
-        method: c.wordOr<'b2-multicore'>(`${c.floorPath}/power/feeder/method`, 'b2-multicore'),
-      })?.rating;
+/**
+ * Device at the head of the feeder. Before a transformer the rules of the machine's own supply don't reach: there it is the
+ * standard rating next above what the feeder must carry.
+ */
+const deviceAid = (c: Calculation): Known | undefined => {
+  const stepped = c.book.floors![c.floor]!.power?.stepTransformer !== undefined;
+  if (rulesOf(c) === 'us') {
+    return stepped
+      ? c.run(standardDeviceSheet, {
+          current: feederDemand(c),
+          list: { value: 'us-breaker', from: { path: `${c.floorPath}/power/protection`, assumed: true } },
+          rounding: { value: 'up', from: { path: `${c.floorPath}/power/protection`, assumed: true } },
+        })?.rating
+      : machineSupplyUs(c)?.deviceRating;
+  }
+  return c.run(conductorIecSheet, {
+    current: feederDemand(c),
+    protection: {
+      value: 'circuit-breaker',
+      from: { path: `${c.floorPath}/power/protection`, assumed: true },
+    },
+    method: c.wordOr<'b2-multicore'>(`${c.floorPath}/power/feeder/method`, 'b2-multicore'),
+  })?.rating;
+};
 
 const energy = (c: Calculation): Known | undefined => {
   const drives = (c.book.line?.drives ?? []).map((_, i) => `/line/drives/${i}`);
