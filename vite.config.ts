@@ -16,6 +16,10 @@ export default defineConfig({
     manifest: true,
     target: 'es2023',
     modulePreload: { polyfill: false },
+    rolldownOptions: {
+      // no module of ours does anything by being imported: what a page does not use of an index file stays out of it
+      treeshake: { moduleSideEffects: [{ test: /\/src\/.*\.ts$/, sideEffects: false }] },
+    },
   },
   worker: { format: 'es' },
   server: { proxy: { '/api': 'http://127.0.0.1:4780' } },

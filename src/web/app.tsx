@@ -16,9 +16,9 @@ const BookPage = lazy(() => import('./book-page/book-page.tsx').then((m) => ({ d
 const UtilitiesDoor = lazy(() =>
   import('./utilities/utilities-door.tsx').then((m) => ({ default: m.UtilitiesDoor })),
 );
-const NewPage = lazy(() => import('./first-book/new-page.tsx').then((m) => ({ default: m.NewPage })));
-const ComparePage = lazy(() =>
-  import('./compare/compare-page.tsx').then((m) => ({ default: m.ComparePage })),
+const NewDoor = lazy(() => import('./first-book/new-door.tsx').then((m) => ({ default: m.NewDoor })));
+const CompareDoor = lazy(() =>
+  import('./compare/compare-door.tsx').then((m) => ({ default: m.CompareDoor })),
 );
 
 // a hundred sheets and their words, of which a floor opens two dozen
@@ -33,7 +33,7 @@ const BookMessage = (): ReactElement => {
       {load === 'absent' && (
         <p>
           <GoLink to="/">{words.say('page.absent.next')}</GoLink>{' '}
-          <GoLink to="/new">{words.say('first.nav')}</GoLink>
+          <GoLink to="/new">{words.say('page.new')}</GoLink>
         </p>
       )}
       {load === 'unreadable' && (
@@ -61,14 +61,14 @@ const Shown = ({ route }: { readonly route: Route }): ReactElement => {
   if (route.page === 'new') {
     return (
       <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
-        <NewPage form={route.form} />
+        <NewDoor form={route.form} />
       </Suspense>
     );
   }
   if (load === 'ready' && route.page === 'compare') {
     return (
       <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
-        <ComparePage left={route.left} right={route.right} />
+        <CompareDoor left={route.left} right={route.right} />
       </Suspense>
     );
   }
@@ -142,7 +142,7 @@ export const App = (): ReactElement => {
     void loadBook(page, wanted === undefined || wanted === '' ? undefined : wanted);
   }, [page, wanted]);
   useEffect(() => {
-    const title = route.page === 'new' ? say('first.head') : (shown?.about?.title ?? say('page.untitled'));
+    const title = route.page === 'new' ? say('page.new') : (shown?.about?.title ?? say('page.untitled'));
     document.title = say('page.title', { title });
   }, [say, shown, route.page]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another page, and what was open beside the last one is shut
@@ -174,7 +174,7 @@ export const App = (): ReactElement => {
             {say('page.sheets')}
           </GoLink>
           <GoLink to="/new" current={route.page === 'new'}>
-            {say('first.nav')}
+            {say('page.new')}
           </GoLink>
         </nav>
         <main>

@@ -1,7 +1,7 @@
 import type { Page } from '../state/page.ts';
 
 /** Milliseconds in which the browser paints the figures. */
-const pause = 150;
+const pause = 400;
 
 const open = (page: Page): void => {
   const state = page.state.get();

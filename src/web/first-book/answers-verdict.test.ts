@@ -2,10 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { mostQuestions, questions } from '../../book/first-book/questions.ts';
 import { allWords } from '../words/all-words.ts';
+import { newBookWords } from '../words/new-book.text.ts';
 import { makeWords } from '../words/words.ts';
 import { firstVerdict } from './answers-verdict.ts';
 
-const words = makeWords(allWords(), 'en');
+const words = makeWords(allWords([], [newBookWords]), 'en');
 const twelve: Record<string, string> = {
   title: 'Bottle line 2',
   rate: '1050 bottles/h',

@@ -1,13 +1,9 @@
-import {
-  type Answers,
-  answerProblems,
-  type Book,
-  bookFromAnswers,
-  boundFor,
-  firstVerdictAfter,
-  type Question,
-  questionsFor,
-} from '../../book/index.ts';
+import { boundFor } from '../../book/first-book/blank-line.ts';
+// these come with the form alone: through the index of the book they would come with the first figures
+import { answerProblems, bookFromAnswers } from '../../book/first-book/book-from-answers.ts';
+import type { Answers, Question } from '../../book/first-book/question.ts';
+import { firstVerdictAfter, questionsFor } from '../../book/first-book/questions.ts';
+import type { Book } from '../../book/index.ts';
 import type { Finding, FloorAssessment } from '../../floor/assessment.ts';
 import { assessBook } from '../../floor/index.ts';
 

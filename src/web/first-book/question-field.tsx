@@ -1,5 +1,6 @@
 import { type KeyboardEvent, memo, type ReactElement, useId } from 'react';
-import { answerProblems, type Question } from '../../book/index.ts';
+import { answerProblems } from '../../book/first-book/book-from-answers.ts';
+import type { Question } from '../../book/first-book/question.ts';
 import { useWords } from '../state/page-context.ts';
 import type { Words } from '../words/words.ts';
 

@@ -7,7 +7,7 @@ import {
   useMemo,
   useState,
 } from 'react';
-import { firstVerdictAfter } from '../../book/index.ts';
+import { firstVerdictAfter } from '../../book/first-book/questions.ts';
 import { saveNewBook } from '../commands/save-new-book.ts';
 import { GoContext } from '../shell/go-link.tsx';
 import { usePage } from '../state/page-context.ts';

@@ -3,11 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { readBook } from '../../book/index.ts';
 import { assessBook, figureKinds, remediesFor } from '../../floor/index.ts';
 import { sheetEntries } from '../../sheets/registry.ts';
+import { utilityWords } from '../../text/words/utilities.text.ts';
 import { allWords } from './all-words.ts';
 import { placeName, thingName } from './place-name.ts';
 import { entryText, makeWords } from './words.ts';
 
-const catalogue = allWords(sheetEntries);
+const catalogue = allWords(sheetEntries, [utilityWords]);
 const words = makeWords(catalogue, 'en');
 const demo = readBook(readFileSync('src/book/demo/flagon-line.json', 'utf8'));
 if (!demo.ok) throw new Error('the demo book does not read');

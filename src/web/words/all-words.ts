@@ -10,22 +10,19 @@ import {
   flattened,
   makeCatalogue,
   prefixed,
-  sharedWords,
 } from '../../text/index.ts';
+import { firstWords } from '../../text/words/first-words.ts';
 import { askWords } from './ask.text.ts';
 import { bookWords } from './book.text.ts';
-import { compareWords } from './compare.text.ts';
 import { floorsWords } from './floors.text.ts';
-import { foundWords } from './found.text.ts';
-import { newBookWords } from './new-book.text.ts';
 import { pageWords } from './page.text.ts';
 import { schemaWords } from './schema-words.ts';
 import { workingWords } from './working.text.ts';
 
-/** Every word that the pages may say; those of the sheets come later, with the sheets. */
+/** The words of the first figures, with those of sheets and of the pages that come when somebody asks for them. */
 export const allWords = (sheets: readonly SheetEntry[] = [], more: readonly Bundle[] = []): Catalogue =>
   makeCatalogue([
-    ...sharedWords,
+    ...firstWords,
     quantityProblemText,
     bookProblemText,
     sheetProblemText,
@@ -35,10 +32,7 @@ export const allWords = (sheets: readonly SheetEntry[] = [], more: readonly Bund
     fieldWords,
     bookWords,
     pageWords,
-    newBookWords,
-    compareWords,
     floorsWords,
-    foundWords,
     workingWords,
     askWords,
     ...more,

@@ -37,11 +37,5 @@ export const compareWords: Bundle = {
     'compare.reason': 'why',
     'compare.beside': 'face each other',
     'compare.withBefore': 'with revision {n}',
-    'trial.compare': 'Compare',
-    'trial.why': 'Why it is kept',
-    'trial.why.hint': 'agreed with the site, for instance',
-    'trial.keepNow': 'Keep it as a revision',
-    'trial.notYet': 'Not yet',
-    'trial.kept': '{reason} ({label})',
   },
 };

@@ -22,7 +22,6 @@ export const foundWords: Bundle = {
     'found.title': 'Promised and found',
     'found.about':
       'What is read on arrival is written down beside what was stated. A reading is never changed: a correction is written beside it.',
-    'found.field': 'not as promised: correct the reading instead',
     'found.floor': '{floor}: what was read',
     'found.none': 'Nothing was read here yet.',
     'found.working': 'what it does is being worked out',

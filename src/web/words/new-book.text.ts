@@ -43,8 +43,6 @@ const namesOf = (side: string, at: string): Readonly<Record<string, string>> => 
 /** Words of the ways to a new book and of the questions of the short form. */
 export const newBookWords: Bundle = {
   en: {
-    'first.nav': 'New book',
-    'first.head': 'New book',
     'first.title': 'Title',
     'first.form': 'From a short form',
     'first.form.about':
