@@ -75,7 +75,7 @@ describe('the preparation of a site', () => {
     const at = [
       'tie-in T-PWR',
       'supply of the floor 208Y/120 V',
-      'feeder 130 A, 1 AWG, copper, 420 ft',
+      'feeder 130 A, 1 AWG, copper, 480 ft',
       'protection 125 A, breaker',
       'earthing solidly grounded wye',
       'unbalance of the voltages not known',
