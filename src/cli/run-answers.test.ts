@@ -173,7 +173,7 @@ describe('answers', () => {
   it('tells each row that it did not understand and why, and takes nothing of it', async () => {
     const sheet = await filledIn('csv', {
       '/floors/1/air/quality': ['ISO 8573-1 [1:4:1]'],
-      '/floors/1/power/feeder/length': ['1,500', 'ft'],
+      '/floors/1/air/compressor/freeAir': ['1,500', 'ft³/min'],
       '/floors/1/air/compressor/cutOut': ['9', 'bananas'],
       '/floors/1/water/hardness': ['-400', 'mg/L CaCO₃'],
     });
@@ -181,18 +181,18 @@ describe('answers', () => {
     expect(status).toBe(2);
     expect(out).toContain('1 answer was taken');
     expect(out).toContain('3 rows were not understood and change nothing');
-    expect(out).toMatch(/row \d+: Larkmoor, power, feeder, length: "1,500 ft"/);
+    expect(out).toMatch(/row \d+: Larkmoor, air, compressor, free air: "1,500 ft³\/min"/);
     expect(out).not.toMatch(/undefined|\{\w+\}|ANSWER_|QUANTITY_/);
     const book0 = readBook(readFileSync(demoPath, 'utf8'));
     if (!book0.ok) throw new Error('the demo book does not read');
-    for (const path of ['/floors/1/power/feeder/length', '/floors/1/air/compressor/cutOut']) {
+    for (const path of ['/floors/1/air/compressor/freeAir', '/floors/1/air/compressor/cutOut']) {
       expect(valueAt(now(), path)).toEqual(valueAt(book0.value, path));
     }
     expect(valueAt(now(), '/floors/1/air/quality')).toBe('ISO 8573-1 [1:4:1]');
   });
 
   it('refuses to write where nothing was taken, and says so beside the rows', async () => {
-    const sheet = await filledIn('csv', { '/floors/1/power/feeder/length': ['long'] });
+    const sheet = await filledIn('csv', { '/floors/1/air/compressor/freeAir': ['long'] });
     const before = readFileSync(book);
     const { status, out, err } = await call(['answers', book, sheet, '--write']);
     expect(status).toBe(2);

@@ -224,13 +224,13 @@ describe('the open questions of a floor', () => {
   it('say why: nothing stands there, a sheet refuses it, it is not sure enough, it was only assumed', () => {
     const why = Object.fromEntries(asked(demo).map(({ path, why }) => [path, why]));
     expect(why['/floors/1/air/quality']).toBe('missing');
-    expect(why['/floors/1/power/feeder/length']).toBe('unsure');
+    expect(why['/floors/1/air/compressor/freeAir']).toBe('unsure');
     expect(why['/floors/1/air/dryer/ratedInlet']).toBe('assumed');
   });
 
   it('keep the unit in which a place is written, else that of the book', () => {
     const unit = (book: Book, path: string) => asked(book).find((each) => each.path === path)?.unit;
-    expect(unit(demo, '/floors/1/power/feeder/length')).toBe('ft');
+    expect(unit(demo, '/floors/1/air/compressor/freeAir')).toBe('ft3/min');
     expect(unit(without('/floors/1/supply/run/0/bore'), '/floors/1/supply/run/0/bore')).toBe('mm');
   });
 
