@@ -129,11 +129,11 @@ describe('the page of utilities', () => {
     expect(download.suggestedFilename()).toBe('questions Larkmoor.csv');
     const lines = readFileSync(await download.path(), 'utf8').split('\r\n');
     const answered = lines.map((line) => {
-      if (!/\/floors\/1\/air\/quality/.test(line) && !/\/floors\/1\/power\/feeder\/length/.test(line))
+      if (!/\/floors\/1\/air\/quality/.test(line) && !/\/floors\/1\/air\/compressor\/freeAir/.test(line))
         return line;
-      // number, question, answer, unit: what is asked of the feeder is answered with nonsense
+      // number, question, answer, unit: what is asked of the compressor is answered with nonsense
       const [number, question, , ...rest] = line.match(/("[^"]*"|[^,]*)(?:,|$)/g) ?? [];
-      const answer = /feeder/.test(line) ? 'far,' : '"ISO 8573-1 [1:4:1]",';
+      const answer = /freeAir/.test(line) ? 'far,' : '"ISO 8573-1 [1:4:1]",';
       return `${number}${question}${answer}${rest.join('').replace(/,+$/, '')}`;
     });
     const chooser = page.locator('.ask-site').nth(1).locator('input[type="file"]');
