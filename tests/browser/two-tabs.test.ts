@@ -6,6 +6,8 @@ import { ownServerForEach, server, watched } from './own-server.ts';
 ownServerForEach();
 beforeEach(async () => {
   await openBook(watched.page, server.address());
+  // what is fetched after the first figures must be there before a server may end
+  await watched.page.getByRole('button', { name: 'Close', exact: true }).waitFor();
 });
 
 const write = async (page: Watched['page'], path: string, text: string): Promise<void> => {
