@@ -1,6 +1,7 @@
 import type { BlowOff, Cylinder } from '../../../book/index.ts';
 import { cylinderDemandSheet } from '../../../sheets/air/cylinder-demand.ts';
 import { deadVolumeSheet } from '../../../sheets/air/dead-volume.ts';
+import { flowTogetherSheet } from '../../../sheets/air/flow-together.ts';
 import { machineDemandSheet } from '../../../sheets/air/machine-demand.ts';
 import { nozzleDischargeSheet } from '../../../sheets/air/nozzle-discharge.ts';
 import { agreedPeriod } from '../agreed-period.ts';
@@ -37,6 +38,10 @@ export const tubeVolume = (c: Calculation, cylinder: Cylinder, path: string): Kn
     length: c.needed(`${path}/tube/length`, 'length'),
   })?.volume;
 };
+
+/** Time of a stroke out, as it was measured where the line was built. */
+export const strokeOut = (c: Calculation, index: number): Known =>
+  c.numberOr(`/line/cylinders/${index}/out`, 'time', usualStroke);
 
 const cylinderDraw = (c: Calculation, cylinder: Cylinder, path: string, period: Known | undefined) => {
   const dead = tubeVolume(c, cylinder, path);
@@ -91,7 +96,7 @@ export const airDemand = (c: Calculation, drop?: string) =>
       const draw = cylinderDraw(c, cylinder, path, period);
       perIndex.push(draw?.perIndex);
       strokes.push(draw?.extendDraw);
-      durations.push(c.numberOr(`${path}/out`, 'time', usualStroke));
+      durations.push(strokeOut(c, i));
     }
     for (const [i, blow] of blowOffs.entries()) {
       if (!hangs(blow.drop)) continue;
@@ -99,8 +104,10 @@ export const airDemand = (c: Calculation, drop?: string) =>
       blowFlows.push(blowFlow(c, blow, path));
       blowTimes.push(c.needed(`${path}/time`, 'time'));
     }
-    if (perIndex.length + blowFlows.length === 0) c.miss('/line/cylinders');
-    if (perIndex.length + blowFlows.length === 0) return undefined;
+    if (perIndex.length + blowFlows.length === 0) {
+      c.miss('/line/cylinders');
+      return undefined;
+    }
     return c.run(machineDemandSheet, {
       perIndex,
       strokes,
@@ -110,4 +117,12 @@ export const airDemand = (c: Calculation, drop?: string) =>
       period,
       leak: c.numberOr(`${dropPath(c, drop)}/leak`, 'ratio', usualLeak),
     });
+  });
+
+/** What the line and the others on the same air draw together, on average or at the peak. */
+export const allDraw = (c: Calculation, which: 'averageFlow' | 'peakFlow'): Known | undefined =>
+  c.once(`allDraw ${which}`, (c) => {
+    const line = airDemand(c)?.[which];
+    const others = c.numberOr(`${c.floorPath}/air/otherUsers`, 'normalAirFlow', 0);
+    return others.value === 0 ? line : c.run(flowTogetherSheet, { flows: [line, others] })?.flow;
   });

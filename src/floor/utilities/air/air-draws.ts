@@ -3,6 +3,7 @@ import { actualFlowSheet } from '../../../sheets/air/actual-flow.ts';
 import { condensateSheet } from '../../../sheets/air/condensate.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Draw } from '../need.ts';
+import { shiftTime } from '../shift-time.ts';
 import { airDemand } from './air-demand.ts';
 import { compressorAt } from './air-needs.ts';
 import { intakeState, treatedDewPoint } from './air-quality.ts';
@@ -29,7 +30,7 @@ const condensed = (c: Calculation) =>
         inlet ??
         c.derive([room], (t) => t + overRoom, { path: `${c.floorPath}/air/dryer/inlet`, assumed: true }),
       dryerDewPoint: treatedDewPoint(c),
-      time: c.numberOr('/agreement/shift', 'time', 8 * 3600),
+      time: shiftTime(c),
     });
   });
 

@@ -3,31 +3,21 @@ import { coldestPointSheet } from '../../../sheets/air/coldest-point.ts';
 import { compressorCapacitySheet } from '../../../sheets/air/compressor-capacity.ts';
 import { compressorStartsSheet } from '../../../sheets/air/compressor-starts.ts';
 import { dryerCapacitySheet } from '../../../sheets/air/dryer-capacity.ts';
-import { flowTogetherSheet } from '../../../sheets/air/flow-together.ts';
 import { leastPressureSheet } from '../../../sheets/air/least-pressure.ts';
 import { receiverBandSheet } from '../../../sheets/air/receiver-band.ts';
 import type { Calculation, Known } from '../calculation.ts';
 import type { Answer, Need } from '../need.ts';
+import { shiftTime } from '../shift-time.ts';
 import { boreLevers, preferredAbove, quantityLever } from '../steps.ts';
-import { airDemand } from './air-demand.ts';
+import { allDraw, strokeOut } from './air-demand.ts';
 import { intakeState, productAirAnswer, purityAnswer, treatedDewPoint } from './air-quality.ts';
-import { dropPressure, receiverLow } from './drop-pressure.ts';
+import { dropPressure, receiverLow, usualBand } from './drop-pressure.ts';
 import { airTemperature, atmosphereHere } from './site-air.ts';
 
 /** Share of the time for which a piston compressor may run loaded, memory. */
 const usualDuty = 0.7;
 /** Air that a heatless desiccant dryer blows off, memory. */
 const usualPurge = 0.15;
-const usualBand = 1e5;
-const usualDurations = 0.5;
-
-/** What the line and the others draw, on average or at the peak. */
-const drawn = (c: Calculation, which: 'averageFlow' | 'peakFlow'): Known | undefined =>
-  c.once(`drawn ${which}`, (c) => {
-    const line = airDemand(c)?.[which];
-    const others = c.numberOr(`${c.floorPath}/air/otherUsers`, 'normalAirFlow', 0);
-    return others.value === 0 ? line : c.run(flowTogetherSheet, { flows: [line, others] })?.flow;
-  });
 
 /** Compressors that run, as one. */
 const delivery = (c: Calculation): Known | undefined => {
@@ -44,7 +34,7 @@ export const compressorAt = (c: Calculation) =>
     const desiccant = c.word(`${path}/dryer/kind`)?.value === 'desiccant';
     const none = (of: string): Known => ({ value: 0, from: { path: of, assumed: true } });
     return c.run(compressorCapacitySheet, {
-      demand: drawn(c, 'averageFlow'),
+      demand: allDraw(c, 'averageFlow'),
       counting: { value: 'humidity left out', from: { path: '/line/cylinders' } },
       altitude: c.numberOr(`${c.floorPath}/room/altitude`, 'length', 0),
       temperature,
@@ -65,7 +55,7 @@ const receiverAnswer = (c: Calculation): Answer => {
   const high = receiverLow(c);
   const { cylinders = [] } = c.book.line ?? {};
   const longest = cylinders
-    .map((_, i) => c.numberOr(`/line/cylinders/${i}/out`, 'time', usualDurations))
+    .map((_, i) => strokeOut(c, i))
     .reduce<Known | undefined>((a, b) => (a === undefined || b.value > a.value ? b : a), undefined);
   const arrives = dropPressure(c, drops[0]!.tag);
   const needed = c.needed('/line/airDrops/0/pressure', 'gaugePressure');
@@ -77,7 +67,7 @@ const receiverAnswer = (c: Calculation): Answer => {
     have,
     demand: c.run(receiverBandSheet, {
       time: longest,
-      demand: drawn(c, 'peakFlow'),
+      demand: allDraw(c, 'peakFlow'),
       supply: compressorAt(c)?.capacity,
       high,
       low,
@@ -105,7 +95,7 @@ const startsAnswer = (c: Calculation): Answer => {
     have: c.run(compressorStartsSheet, {
       receiver: c.needed(`${c.floorPath}/air/receiver`, 'volume'),
       delivery: compressorAt(c)?.capacity,
-      demand: drawn(c, 'averageFlow'),
+      demand: allDraw(c, 'averageFlow'),
       band,
       allowed: demand,
     })?.starts,
@@ -121,8 +111,8 @@ export const routeAt = (c: Calculation) =>
       atmosphere: atmosphereHere(c),
       pressures: [pressure],
       temperatures: [c.needed(`${c.floorPath}/air/coldest`, 'temperature')],
-      flow: drawn(c, 'averageFlow'),
-      time: c.numberOr('/agreement/shift', 'time', 8 * 3600),
+      flow: allDraw(c, 'averageFlow'),
+      time: shiftTime(c),
     });
   });
 
@@ -158,7 +148,7 @@ const dryerAnswer = (c: Calculation): Answer => {
       ambient: hottest,
       inlet: c.needed(`${path}/inlet`, 'temperature'),
       dewPoint: treatedDewPoint(c),
-      flow: drawn(c, first ? 'averageFlow' : 'peakFlow'),
+      flow: allDraw(c, first ? 'averageFlow' : 'peakFlow'),
     })?.ratedNeeded,
   };
 };

@@ -1,28 +1,15 @@
-import {
-  type Fitting,
-  fittings,
-  type PipeMaterial,
-  pipeMaterials,
-  type RunPiece,
-} from '../../../book/index.ts';
+import type { RunPiece } from '../../../book/index.ts';
 import { filterLossSheet } from '../../../sheets/air/filter-loss.ts';
 import { fittingEquivalentSheet } from '../../../sheets/air/fitting-equivalent.ts';
 import { lineLossSheet } from '../../../sheets/air/line-loss.ts';
 import { restrictionOutletSheet } from '../../../sheets/air/restriction-outlet.ts';
 import { sonicConductanceSheet } from '../../../sheets/air/sonic-conductance.ts';
 import type { Calculation, Known } from '../calculation.ts';
+import { lossSum, roughnessOf } from '../pipe-piece.ts';
 import { airTemperature, atmosphereHere } from './site-air.ts';
 
-/** A real valve has 0.2 to 0.5, memory. */
-const usualCriticalRatio = 0.3;
-
-const roughnessOf = (c: Calculation, material: string | undefined, at: string): Known => {
-  const given = c.number(`${at}/roughness`, 'length');
-  if (given !== undefined) return given;
-  const known = material === undefined ? undefined : pipeMaterials[material as PipeMaterial]?.roughness;
-  if (known !== undefined) return { value: known, from: { path: `${at}/material` } };
-  return c.numberOr(`${at}/roughness`, 'length', pipeMaterials['commercial steel'].roughness);
-};
+/** Critical pressure ratio of ISO 6358: a real valve has 0.2 to 0.5, memory. */
+export const usualCriticalRatio = 0.3;
 
 const pieceOutlet = (
   c: Calculation,
@@ -54,15 +41,12 @@ const pieceOutlet = (
     return c.run(restrictionOutletSheet, { ...air, conductance, criticalRatio })?.outletPressure;
   }
   const bore = c.needed(`${at}/bore`, 'length');
-  const kSum = (piece.fittings ?? []).reduce(
-    (sum, fitting) => sum + (fitting.k ?? fittings[fitting.kind as Fitting]?.k ?? 0) * (fitting.count ?? 1),
-    0,
-  );
+  const kSum = lossSum(piece);
   return c.run(lineLossSheet, {
     ...air,
     bore,
     length: c.needed(`${at}/length`, 'length'),
-    roughness: roughnessOf(c, piece.material, at),
+    roughness: roughnessOf(c, piece, at),
     ...(kSum === 0
       ? {}
       : {

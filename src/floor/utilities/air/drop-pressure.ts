@@ -1,13 +1,12 @@
 import { filterLossSheet } from '../../../sheets/air/filter-loss.ts';
-import { flowTogetherSheet } from '../../../sheets/air/flow-together.ts';
 import { regulatorOutletSheet } from '../../../sheets/air/regulator-outlet.ts';
 import type { Calculation, Known } from '../calculation.ts';
-import { airDemand } from './air-demand.ts';
+import { airDemand, allDraw } from './air-demand.ts';
 import { alongPieces } from './along-pieces.ts';
 import { atmosphereHere } from './site-air.ts';
 
 /** Band between loading and unloading, and losses of what nobody gave a loss for; memory. */
-const usualBand = 1e5;
+export const usualBand = 1e5;
 const usualDryerLoss = 0.2e5;
 const usualFilterLoss = 0.2e5;
 
@@ -60,8 +59,7 @@ const linePressure = (c: Calculation): Known | undefined =>
       return undefined;
     }
     const all = airDemand(c)?.peakFlow;
-    const others = c.numberOr(`${path}/otherUsers`, 'normalAirFlow', 0);
-    const flow = others.value === 0 ? all : c.run(flowTogetherSheet, { flows: [all, others] })?.flow;
+    const flow = allDraw(c, 'peakFlow');
     const pressure = alongPieces(c, air?.run ?? [], `${path}/run`, flow, afterTreatment(c, flow));
     if (air?.regulator?.set === undefined) return pressure;
     return c.run(regulatorOutletSheet, {

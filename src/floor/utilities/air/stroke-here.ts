@@ -7,9 +7,9 @@ import { tubeConductanceSheet } from '../../../sheets/air/tube-conductance.ts';
 import type { Calculation, Known } from '../calculation.ts';
 import type { Step } from '../graph.ts';
 import { tubeVolume } from './air-demand.ts';
+import { usualCriticalRatio } from './along-pieces.ts';
 import { airTemperature, atmosphereHere } from './site-air.ts';
 
-const usualCriticalRatio = 0.3;
 /** Mass that a cylinder of a bottling line moves where nobody said, common practice. */
 const usualMass = 2;
 /** Friction of seals as a share of the force at 6 bar, memory. */

@@ -5,6 +5,7 @@ import { energyShiftSheet } from '../../../sheets/power/energy-shift.ts';
 import { standardDeviceSheet } from '../../../sheets/power/standard-device.ts';
 import type { Calculation, Known } from '../calculation.ts';
 import type { Draw } from '../need.ts';
+import { shiftTime } from '../shift-time.ts';
 import { faultByPoints } from './fault.ts';
 import { feederDemand, feederRunning, machineSupplyUs, motorCurrent } from './machine-load.ts';
 import { motorHere } from './motor-needs.ts';
@@ -73,7 +74,7 @@ const energy = (c: Calculation): Known | undefined => {
   );
   const plate = (path: string): Known | undefined => c.needed(`${path}/power`, 'power');
   return c.run(energyShiftSheet, {
-    hours: c.numberOr('/agreement/shift', 'time', 8 * 3600),
+    hours: shiftTime(c),
     motorPower: drives.map((path) => c.number(`${path}/shaftPower`, 'power') ?? plate(path)),
     loadFactor: drives.map((path) => ({ value: 1, from: { path: `${path}/shaftPower` } })),
     efficiency: drives.map((path) => c.numberOr(`${path}/efficiency`, 'ratio', usualEfficiency)),

@@ -1,34 +1,15 @@
-import {
-  type Fitting,
-  fittings,
-  type PipeMaterial,
-  pipeMaterials,
-  type RunPiece,
-} from '../../../book/index.ts';
+import type { RunPiece } from '../../../book/index.ts';
 import { runLossSheet } from '../../../sheets/water/run-loss.ts';
 import { waterDensitySheet } from '../../../sheets/water/water-density.ts';
 import { waterViscositySheet } from '../../../sheets/water/water-viscosity.ts';
 import type { Calculation, Known } from '../calculation.ts';
 import { coldWater } from '../heat/bath-water.ts';
+import { lossSum, roughnessOf } from '../pipe-piece.ts';
 
 /** Stands for the bore of a piece that has none: its length and fittings are nothing, so that it loses nothing as a pipe. */
 const noBore = 1;
 
 const fixed = (value: number, path: string): Known => ({ value, from: { path } });
-
-const roughnessOf = (c: Calculation, material: string | undefined, at: string): Known => {
-  const given = c.number(`${at}/roughness`, 'length');
-  if (given !== undefined) return given;
-  const known = material === undefined ? undefined : pipeMaterials[material as PipeMaterial]?.roughness;
-  if (known !== undefined) return fixed(known, `${at}/material`);
-  return c.numberOr(`${at}/roughness`, 'length', pipeMaterials['commercial steel'].roughness);
-};
-
-const kSum = (piece: Extract<RunPiece, { kind: 'pipe' }>): number =>
-  (piece.fittings ?? []).reduce(
-    (sum, fitting) => sum + (fitting.k ?? fittings[fitting.kind as Fitting]?.k ?? 0) * (fitting.count ?? 1),
-    0,
-  );
 
 export const waterDensity = (c: Calculation): Known | undefined =>
   c.once('waterDensity', (c) => c.run(waterDensitySheet, { temperature: coldWater(c) })?.density);
@@ -46,8 +27,8 @@ export const waterRunLoss = (
     return {
       bore: pipe ? c.needed(`${at}/bore`, 'length') : fixed(noBore, at),
       length: pipe ? c.needed(`${at}/length`, 'length') : fixed(0, at),
-      roughness: pipe ? roughnessOf(c, piece.material, at) : fixed(0, at),
-      fittings: fixed(pipe ? kSum(piece) : 0, `${at}/fittings`),
+      roughness: pipe ? roughnessOf(c, piece, at) : fixed(0, at),
+      fittings: fixed(pipe ? lossSum(piece) : 0, `${at}/fittings`),
       kv: piece.kind === 'valve' ? c.needed(`${at}/kv`, 'flowCoefficient') : fixed(0, at),
       constantLoss: piece.kind === 'constant' ? c.needed(`${at}/loss`, 'pressureDifference') : fixed(0, at),
     };
