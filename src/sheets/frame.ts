@@ -92,47 +92,36 @@ export const defineSheet = <I extends object, O extends object>(sheet: Sheet<I, 
 /** Longer than any pump curve or run; keeps a hostile file from filling memory or the argument stack. */
 const longestList = 10_000;
 
-const fieldProblems = (name: string, field: Field, value: unknown): Problem[] => {
-  const wrong = (code: string, allowed: string): Problem => ({ code, path: name, given: value, allowed });
-  if (field.type === 'choice') {
-    return typeof value === 'string' && field.options.includes(value)
-      ? []
-      : [{ code: 'SHEET_CHOICE', path: name, given: value, allowed: field.options }];
+/** What is wrong with a value, as code and what is allowed; nothing is made for the good ones, which nearly all are. */
+type Wrong = readonly [code: string, allowed: string | readonly string[]] | undefined;
+
+const numberWrong = (field: NumberField | ListField, n: unknown): Wrong => {
+  if (typeof n !== 'number' || !Number.isFinite(n)) return ['SHEET_NUMBER', 'a finite number'];
+  if (field.above !== undefined && !(n > field.above)) return ['SHEET_RANGE', `> ${field.above}`];
+  if (field.least !== undefined && n < field.least) return ['SHEET_RANGE', `>= ${field.least}`];
+  if (field.most !== undefined && n > field.most) return ['SHEET_RANGE', `<= ${field.most}`];
+  if (field.type === 'number' && field.below !== undefined && !(n < field.below)) {
+    return ['SHEET_RANGE', `< ${field.below}`];
   }
-  const numbers = field.type === 'list' ? value : [value];
-  if (!Array.isArray(numbers)) return [wrong('SHEET_LIST', 'a list of numbers')];
-  if (field.type === 'list' && numbers.length < (field.fewest ?? 1)) {
-    return [wrong('SHEET_LIST_SHORT', `${field.fewest ?? 1}`)];
-  }
-  if (numbers.length > longestList) return [wrong('SHEET_LIST_LONG', `${longestList}`)];
-  for (const n of numbers) {
-    if (typeof n !== 'number' || !Number.isFinite(n)) return [wrong('SHEET_NUMBER', 'a finite number')];
-    if (field.above !== undefined && !(n > field.above)) return [wrong('SHEET_RANGE', `> ${field.above}`)];
-    if (field.least !== undefined && n < field.least) return [wrong('SHEET_RANGE', `>= ${field.least}`)];
-    if (field.most !== undefined && n > field.most) return [wrong('SHEET_RANGE', `<= ${field.most}`)];
-    if (field.type === 'number' && field.below !== undefined && !(n < field.below)) {
-      return [wrong('SHEET_RANGE', `< ${field.below}`)];
-    }
-  }
-  return [];
+  return undefined;
 };
 
-/** Whether one number is what a field takes; in step with `fieldProblems`, which says what is wrong with one that is not. */
-const isTaken = (field: NumberField | ListField, n: unknown): boolean =>
-  typeof n === 'number' &&
-  Number.isFinite(n) &&
-  (field.above === undefined || n > field.above) &&
-  (field.least === undefined || n >= field.least) &&
-  (field.most === undefined || n <= field.most) &&
-  (field.type === 'list' || field.below === undefined || n < field.below);
-
-/** The same for a whole field, without a word about it: nearly every value that comes is a good one. */
-const fits = (field: Field, value: unknown): boolean => {
-  if (field.type === 'choice') return typeof value === 'string' && field.options.includes(value);
-  if (field.type === 'number') return isTaken(field, value);
-  if (!Array.isArray(value) || value.length < (field.fewest ?? 1) || value.length > longestList) return false;
-  for (const n of value) if (!isTaken(field, n)) return false;
-  return true;
+/** The same for a whole field; of a list the first number that is wrong. */
+const fieldWrong = (field: Field, value: unknown): Wrong => {
+  if (field.type === 'choice') {
+    return typeof value === 'string' && field.options.includes(value)
+      ? undefined
+      : ['SHEET_CHOICE', field.options];
+  }
+  if (field.type === 'number') return numberWrong(field, value);
+  if (!Array.isArray(value)) return ['SHEET_LIST', 'a list of numbers'];
+  if (value.length < (field.fewest ?? 1)) return ['SHEET_LIST_SHORT', `${field.fewest ?? 1}`];
+  if (value.length > longestList) return ['SHEET_LIST_LONG', `${longestList}`];
+  for (const n of value) {
+    const wrong = numberWrong(field, n);
+    if (wrong !== undefined) return wrong;
+  }
+  return undefined;
 };
 
 const finite = (value: Value): boolean =>
@@ -161,9 +150,13 @@ export const runSheet = <I extends object, O extends object>(
       value = field.assumed;
       assumed.push(name);
     }
-    if (value === undefined) problems.push({ code: 'SHEET_INPUT_MISSING', path: name });
-    else if (!fits(field, value)) problems.push(...fieldProblems(name, field, value));
     inputs[name] = value;
+    if (value === undefined) {
+      problems.push({ code: 'SHEET_INPUT_MISSING', path: name });
+      continue;
+    }
+    const wrong = fieldWrong(field, value);
+    if (wrong !== undefined) problems.push({ code: wrong[0], path: name, given: value, allowed: wrong[1] });
   }
   if (problems.length === 0) problems.push(...(sheet.check?.(inputs as I) ?? []));
   if (problems.length > 0) return refuse(...problems);
