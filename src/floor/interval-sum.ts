@@ -42,3 +42,9 @@ export const causesOf = ({ down, up, places }: GapSum): readonly Cause[] => {
 };
 
 export const nothing = (): Move => ({ down: 0, up: 0 });
+
+/** The ends about a centre of changes that were added as squares. */
+export const intervalAbout = (centre: number, { down, up }: Move): Interval => ({
+  low: centre - Math.sqrt(down),
+  high: centre + Math.sqrt(up),
+});

@@ -3,7 +3,15 @@ import type { TimeLeft } from '../line/time-left-for-fill.ts';
 import type { BookReader } from './book-reader.ts';
 import { type FigureId, type FigureValues, figureValues } from './figure-values.ts';
 import { findingSpecs, gapOf } from './finding-specs.ts';
-import { type Cause, causesOf, type GapSum, type Interval, type Move, nothing } from './interval-sum.ts';
+import {
+  type Cause,
+  causesOf,
+  type GapSum,
+  type Interval,
+  intervalAbout,
+  type Move,
+  nothing,
+} from './interval-sum.ts';
 import { type FloorInputs, readFloor } from './read-floor.ts';
 import { readLimits } from './read-limits.ts';
 import { type FloorModel, type FloorSolution, solveFill, solveFloor } from './solve-floor.ts';
@@ -207,20 +215,16 @@ export const intervalsOf = (solved: SolvedFloor): Intervals => {
       );
     }
   }
-  const spread = (centre: number, move: Move): Interval => ({
-    low: centre - Math.sqrt(move.down),
-    high: centre + Math.sqrt(move.up),
-  });
   return {
     figures: Object.fromEntries(
       Object.entries(figures)
         .filter(([, move]) => move.down > 0 || move.up > 0)
-        .map(([id, move]) => [id, spread(values[id as FigureId]!, move)]),
+        .map(([id, move]) => [id, intervalAbout(values[id as FigureId]!, move)]),
     ),
     gaps: Object.fromEntries(
       Object.entries(gaps).map(([id, move]) => {
         const spec = findingSpecs.find((each) => each.id === id)!;
-        return [id, { ...spread(gapOf(spec, values)!, move), causes: causesOf(move) }];
+        return [id, { ...intervalAbout(gapOf(spec, values)!, move), causes: causesOf(move) }];
       }),
     ),
   };

@@ -2,11 +2,9 @@ import { type Book, kindAt, tryPatches, valueAt } from '../../book/index.ts';
 import type { Kind } from '../../quantity/kinds.ts';
 import { readEntry } from '../../quantity/read-entry.ts';
 import { bookReader } from '../book-reader.ts';
-import type { Finding, Verdict } from '../finding.ts';
-import { judgeFloor } from '../judge-floor.ts';
-import { formatOf } from '../read-floor.ts';
-import { judgeUtilities } from '../utilities/assess-utilities.ts';
-import type { Utility } from '../utilities/utility-finding.ts';
+import { type EveryFinding, everyFinding } from '../every-finding.ts';
+import type { Verdict } from '../finding.ts';
+import type { AnyFinding } from '../utilities/utility-finding.ts';
 import { bookAsFound, type Laid } from './book-as-found.ts';
 import type { FoundReading } from './reading.ts';
 
@@ -53,23 +51,10 @@ export interface PromisedAndFound {
 /** A margin that moves by less than this share of what is asked has not moved. */
 const still = 1e-6;
 
-type AnyFinding = Finding & { readonly utility?: Utility };
-
 const rates: ReadonlySet<string> = new Set(['runningRate', 'hourRate']);
 
 const touchedBy = ({ id, utility }: AnyFinding): Touched =>
   rates.has(id) ? 'rate' : id === 'washerRate' || utility === 'heat' ? 'washing' : 'margin';
-
-const findingsOf = (book: Book, floor: number, format: string | undefined): readonly AnyFinding[] => {
-  const reader = bookReader(book);
-  return [
-    ...judgeFloor(reader, floor, format).findings,
-    ...judgeUtilities(reader, { floor, formatPath: formatOf(book, format).path }),
-  ];
-};
-
-const rateOf = (book: Book, floor: number, format: string | undefined): number | undefined =>
-  judgeFloor(bookReader(book), floor, format, { noHour: true }).values.runningRate;
 
 const shiftsOf = (before: readonly AnyFinding[], after: readonly AnyFinding[]): readonly FindingShift[] => {
   const now = new Map(after.map((finding) => [finding.id, finding]));
@@ -125,28 +110,28 @@ export const promisedAndFound = (
   { format }: { readonly format?: string } = {},
 ): readonly PromisedAndFound[] => {
   const as = bookAsFound(book, readings);
-  const before = new Map<number, { findings: readonly AnyFinding[]; rate: number | undefined }>();
+  const judged = (of: Book, floor: number): EveryFinding => everyFinding(bookReader(of), floor, format);
+  const before = new Map<number, EveryFinding>();
   const one = ({ path, reading }: Laid): PromisedAndFound => {
     const floor = (book.floors ?? []).findIndex(({ tag }) => tag === reading.floor);
     const kind = kindAt(path);
     const alone = tryPatches(book, [{ path, value: valueAt(as.book, path) }]);
-    const base = before.get(floor) ?? {
-      findings: findingsOf(book, floor, format),
-      rate: rateOf(book, floor, format),
-    };
+    const base = before.get(floor) ?? judged(book, floor);
     before.set(floor, base);
+    const after = judged(alone, floor);
     const said = entryAt(book, path, kind);
     const promised = rangeOf(book, path, kind);
     const found = rangeOf(as.book, path, kind);
     const stood = valueAt(book, path);
-    const rateTo = rateOf(alone, floor, format);
+    const rateFrom = base.values.runningRate;
+    const rateTo = after.values.runningRate;
     const who = said?.by ?? personOf(book, floor);
     return {
       floor: reading.floor,
       path,
       reading,
       found,
-      shifts: shiftsOf(base.findings, findingsOf(alone, floor, format)),
+      shifts: shiftsOf(base.findings, after.findings),
       owner: book.floors![floor]!.role === 'built on' ? 'builder' : 'site',
       differs:
         promised.low === undefined || found.low === undefined
@@ -156,7 +141,7 @@ export const promisedAndFound = (
       ...(stood === undefined
         ? {}
         : { promised: { ...promised, ...(said?.by === undefined ? {} : { by: said.by }) } }),
-      ...(base.rate === undefined ? {} : { rateFrom: base.rate }),
+      ...(rateFrom === undefined ? {} : { rateFrom }),
       ...(rateTo === undefined ? {} : { rateTo }),
       ...(who === undefined ? {} : { who }),
     };

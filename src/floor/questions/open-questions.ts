@@ -3,8 +3,8 @@ import { type Book, kindAt, valueAt } from '../../book/index.ts';
 import { placeAt } from '../../book/place-at.ts';
 import { readEntry } from '../../quantity/read-entry.ts';
 import type { Assessment, FloorAssessment } from '../assessment.ts';
-import type { Figure, Finding } from '../finding.ts';
-import type { Refusal, Utility } from '../utilities/utility-finding.ts';
+import type { Figure } from '../finding.ts';
+import type { AnyFinding, Refusal, Utility } from '../utilities/utility-finding.ts';
 import { answerablePlaces, type Takes, takenAt } from './answerable-places.ts';
 import type { FloorQuestion } from './floor-question.ts';
 import { placesBehind, type Waits } from './places-behind.ts';
@@ -36,8 +36,6 @@ interface Gathered {
   readonly figures: Set<string>;
   utility?: Utility | undefined;
 }
-
-type AnyFinding = Finding & { readonly refusals?: readonly Refusal[]; readonly utility?: Utility };
 
 /** The heaviest reason first. */
 const reasons = ['missing', 'refused', 'unsure', 'assumed'] as const;

@@ -1,12 +1,10 @@
 import type { Book } from '../../book/index.ts';
 import type { RemedyHarm } from '../assessment.ts';
 import { bookReader } from '../book-reader.ts';
+import { everyFinding } from '../every-finding.ts';
 import type { Finding } from '../finding.ts';
-import { judgeFloor } from '../judge-floor.ts';
-import { formatOf } from '../read-floor.ts';
-import { judgeUtilities } from '../utilities/assess-utilities.ts';
 
-/** Every finding of one floor: those of the main question and those of its utilities. */
+/** Every finding of one floor. */
 interface FloorFindings {
   readonly floor: string;
   readonly findings: readonly Finding[];
@@ -15,13 +13,9 @@ interface FloorFindings {
 /** What every floor of a book comes to, without the workings. */
 export const allFindings = (book: Book, format: string | undefined): readonly FloorFindings[] => {
   const reader = bookReader(book);
-  const { path } = formatOf(book, format);
   return (book.floors ?? []).map(({ tag }, floor) => ({
     floor: tag,
-    findings: [
-      ...judgeFloor(reader, floor, format).findings,
-      ...judgeUtilities(reader, { floor, formatPath: path }),
-    ],
+    findings: everyFinding(reader, floor, format).findings,
   }));
 };
 

@@ -40,7 +40,7 @@ export type KnownOutputs<O> = {
  */
 export interface Calculation {
   readonly book: Book;
-  /** Its reader, for what is computed outside the questions. */
+  /** Its reader, for what is computed outside the questions and for costly results that it keeps. */
   readonly reader: BookReader;
   /** Index and place of the floor. */
   readonly floor: number;
@@ -77,8 +77,6 @@ export interface Calculation {
     from?: Origin,
   ) => Known | undefined;
   readonly note: (code: string, parts?: Note['parts']) => void;
-  /** Costly results of this book, as `BookReader` keeps them. */
-  readonly found: Map<string, unknown>;
   /** An intermediate result that several questions share, computed once a floor. */
   readonly once: <T>(key: string, make: (c: Calculation) => T) => T;
 }
@@ -341,7 +339,6 @@ export const makeCalculation = (
   };
   return {
     met,
-    found: reader.found,
     once: <T>(key: string, make: (c: Calculation) => T): T => {
       let found = shared.get(key);
       if (found === undefined) {

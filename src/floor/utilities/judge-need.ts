@@ -1,7 +1,7 @@
 import type { Kind } from '../../quantity/kinds.ts';
 import type { BookReader } from '../book-reader.ts';
 import type { Figure, Origin } from '../finding.ts';
-import { causesOf, type GapSum, type Interval, type Move, nothing } from '../interval-sum.ts';
+import { causesOf, type GapSum, type Interval, intervalAbout, type Move, nothing } from '../interval-sum.ts';
 import { verdictOf } from '../verdict-of.ts';
 import { type Basis, type Inquiry, type Known, type Met, makeCalculation, variedBy } from './calculation.ts';
 import type { Changed } from './graph.ts';
@@ -27,10 +27,8 @@ const add = (sum: Move, from: number | undefined, values: readonly (number | und
   return move;
 };
 
-const intervalOf = (centre: number | undefined, { down, up }: Move): Interval | undefined =>
-  centre === undefined || (down === 0 && up === 0)
-    ? undefined
-    : { low: centre - Math.sqrt(down), high: centre + Math.sqrt(up) };
+const intervalOf = (centre: number | undefined, move: Move): Interval | undefined =>
+  centre === undefined || (move.down === 0 && move.up === 0) ? undefined : intervalAbout(centre, move);
 
 /** Where a value can be looked at: a working, or its place in the book. */
 const placeOf = (from: Origin | undefined) =>

@@ -30,6 +30,9 @@ export interface UtilityFinding extends Finding {
   readonly refusals: readonly Refusal[];
 }
 
+/** A finding of the main question or of a utility: what only a utility's has may be absent. */
+export type AnyFinding = Finding & Partial<Omit<UtilityFinding, keyof Finding>>;
+
 /** A figure of a utility that nothing is held against: what the line draws, water that condenses in a shift. */
 export interface UtilityFigure {
   readonly id: string;

@@ -1,12 +1,8 @@
-import type { Finding } from '../../floor/assessment.ts';
 import { tellingDigits } from '../../floor/telling-digits.ts';
-import type { UtilityFinding } from '../../floor/utilities/utility-finding.ts';
+import type { AnyFinding } from '../../floor/utilities/utility-finding.ts';
 import type { Kind } from '../../quantity/index.ts';
 import { utilityName } from '../../text/words/utility-name.ts';
 import type { Shown, ShowOptions, Words } from '../words/words.ts';
-
-/** A finding of the spine or of the utilities. */
-export type AnyFinding = Finding & Partial<Pick<UtilityFinding, 'question' | 'said' | 'gap' | 'refusals'>>;
 
 /** A value of a finding; a share is said in per cent. */
 export const findingQuantity = (words: Words, value: number, kind: Kind, show: ShowOptions): Shown =>

@@ -1,5 +1,5 @@
 import type { Figure, Finding } from '../../floor/assessment.ts';
-import type { AnyFinding } from '../floors/verdict-text.ts';
+import type { AnyFinding } from '../../floor/utilities/utility-finding.ts';
 
 /** Kinds of which a share says nothing, with the difference that fills the length up to the tick. */
 const spans: Readonly<Record<string, number>> = { temperature: 25, acidity: 5 };

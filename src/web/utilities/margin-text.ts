@@ -1,4 +1,4 @@
-import type { AnyFinding } from '../floors/verdict-text.ts';
+import type { AnyFinding } from '../../floor/utilities/utility-finding.ts';
 import type { ShowOptions, Words } from '../words/words.ts';
 
 /** From here on nobody thinks in per cent. */

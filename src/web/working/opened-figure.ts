@@ -1,6 +1,5 @@
 import type { Figure, FloorAssessment, Working } from '../../floor/assessment.ts';
-import type { UtilityFigure } from '../../floor/utilities/utility-finding.ts';
-import type { AnyFinding } from '../floors/verdict-text.ts';
+import type { AnyFinding, UtilityFigure } from '../../floor/utilities/utility-finding.ts';
 import type { Opened } from '../state/page-state.ts';
 
 /** What the panel has before it: the floor, and as far as there is one the finding, the figure, the working. */

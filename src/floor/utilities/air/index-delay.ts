@@ -33,9 +33,9 @@ const builtOn = (book: Book): number => (book.floors ?? []).findIndex((floor) =>
 export interface IndexDelay {
   /** Time by which the index takes longer than where the line was built, s; shorter where it is negative. */
   readonly added: number;
-  /** What moves it: the time with each uncertain value of the air at both of its ends. */
   /** The same with what it rests on, for the working of the index. */
   readonly known?: Known;
+  /** What moves it: the time with each uncertain value of the air at both of its ends. */
   readonly places: readonly {
     readonly path: string;
     readonly doubt: Doubt;

@@ -149,7 +149,7 @@ export const strokeAt = (
   if (inputs === undefined) return undefined;
   const way = wayOf(c, c.book.line!.cylinders![index]!, `/line/cylinders/${index}`, pressure);
   return c.run(
-    strokeSheetOf(c.found),
+    strokeSheetOf(c.reader.found),
     {
       ...inputs,
       pressure,
