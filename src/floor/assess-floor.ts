@@ -20,7 +20,7 @@ import { traceLine } from './trace-line.ts';
 import { type SupplyTrace, tracePressureNeeded, traceSupply } from './trace-supply.ts';
 import { makeTracer, type Tracer } from './tracer.ts';
 import { assessUtilities } from './utilities/assess-utilities.ts';
-import { beginInquiry } from './utilities/calculation.ts';
+import { beginInquiry } from './utilities/inquiry.ts';
 
 const traceAll = (
   tracer: Tracer,

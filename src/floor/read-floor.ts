@@ -9,7 +9,7 @@ import { type FloorSupply, readSupply } from './read-supply.ts';
 import type { FloorModel } from './solve-floor.ts';
 import { stationOf } from './station-of.ts';
 import { delayPlace } from './utilities/air/index-delay.ts';
-import type { Where } from './utilities/calculation.ts';
+import type { Where } from './utilities/inquiry.ts';
 
 /** Accounts of the three parts of the fill, so that one value that is varied rereads only its own. */
 export interface FillReaders {

@@ -3,7 +3,7 @@ import { indexPeriod } from '../sheets/rate/index-period.ts';
 import type { BookReader } from './book-reader.ts';
 import { stationOf } from './station-of.ts';
 import { delayPlace, type IndexDelay, indexDelay } from './utilities/air/index-delay.ts';
-import type { Where } from './utilities/calculation.ts';
+import type { Where } from './utilities/inquiry.ts';
 
 /**
  * Share by which a drive that runs straight on the supply stretches its times on this floor.

@@ -1,7 +1,8 @@
 import { agreedPeriodSheet } from '../../sheets/rate/agreed-period.ts';
 import { ratePathOf } from '../rate-path.ts';
 import { stationOf } from '../station-of.ts';
-import type { Calculation, Known } from './calculation.ts';
+import type { Calculation } from './calculation.ts';
+import type { Known } from './known.ts';
 
 /** Bottles that the line moves on at once: the washer's row, or one a lane. */
 export const bottlesAtOnce = (c: Calculation): Known | undefined => {

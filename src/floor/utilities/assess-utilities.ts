@@ -1,5 +1,5 @@
 import type { BookReader } from '../book-reader.ts';
-import { type Inquiry, inquiryOf, type Where } from './calculation.ts';
+import { type Inquiry, inquiryOf, type Where } from './inquiry.ts';
 import { askDraw, askNeed } from './judge-need.ts';
 import { drawsOf, needsOf } from './needs-of.ts';
 import type { UtilityAssessment, UtilityFinding } from './utility-finding.ts';

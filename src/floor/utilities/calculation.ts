@@ -4,35 +4,21 @@ import type { Kind } from '../../quantity/kinds.ts';
 import type { Note, Sheet, Value, Values } from '../../sheets/frame.ts';
 import type { BookReader } from '../book-reader.ts';
 import type { Origin } from '../finding.ts';
-import type { Tracer } from '../tracer.ts';
 import { assumedPlace, readPlace, type UncertainPlace } from '../uncertain-places.ts';
-import { type Changed, type Graph, makeGraph, type Ref, type Step } from './graph.ts';
-import type { Refusal } from './utility-finding.ts';
-
-/** A value with where it came from, to be shown, and what it rests on, to be varied. */
-export interface Known<T extends number | string = number> {
-  readonly value: T;
-  readonly from: Origin;
-  /** Absent: it stays as it is whatever is varied. */
-  readonly ref?: Ref;
-}
-
-/** Inputs of a sheet: a key that is left out takes the sheet's own default, one that is undefined makes all unknown. */
-export type KnownInputs<I> = {
-  readonly [K in keyof I]?: I[K] extends readonly number[]
-    ? readonly (Known | undefined)[] | undefined
-    : I[K] extends number
-      ? Known | undefined
-      : Known<I[K] & string> | undefined;
-};
-
-export type KnownOutputs<O> = {
-  readonly [K in keyof O]: O[K] extends readonly number[]
-    ? readonly Known[]
-    : O[K] extends number
-      ? Known
-      : Known<O[K] & string>;
-};
+import type { Step } from './graph.ts';
+import { type Basis, gather, type Inquiry, type Met } from './inquiry.ts';
+import {
+  type Given,
+  type Known,
+  type KnownInputs,
+  type KnownOutputs,
+  knownOutputs,
+  nowhere,
+  originsBy,
+  refsBy,
+  refusalOf,
+  valuesOf,
+} from './known.ts';
 
 /**
  * One question put to the book and the sheets, with an account of what it rests on. Every sheet that it runs is kept as a
@@ -81,151 +67,6 @@ export interface Calculation {
   readonly once: <T>(key: string, make: (c: Calculation) => T) => T;
 }
 
-/** What a calculation met on its way. */
-export interface Met {
-  readonly notes: Note[];
-  readonly refusals: Refusal[];
-  readonly basis: Basis;
-}
-
-/** What an answer rests on. */
-export interface Basis {
-  /** Values that are not sure. */
-  readonly places: Set<UncertainPlace>;
-  /** Places for which a default was taken, and those that were wanted and are not there. */
-  readonly assumed: Set<string>;
-  readonly missing: Set<string>;
-}
-
-const gather = (into: Basis, from: Basis): void => {
-  for (const place of from.places) into.places.add(place);
-  for (const path of from.assumed) into.assumed.add(path);
-  for (const path of from.missing) into.missing.add(path);
-};
-
-/** On which floor, with which format. */
-export interface Where {
-  readonly floor: number;
-  readonly formatPath: string;
-}
-
-/** An intermediate result with what it rests on. */
-interface Shared {
-  readonly value: unknown;
-  readonly met: Met;
-}
-
-/** Everything that the questions of one floor have in common. */
-export interface Inquiry {
-  readonly where: Where;
-  readonly graph: Graph;
-  /** Intermediate results of the floor. */
-  readonly shared: Map<string, Shared>;
-  /** What each uncertain value changes at both of its ends. */
-  readonly varied: Map<UncertainPlace, readonly [Changed, Changed]>;
-  /** Words and plain numbers of the book that were looked up. */
-  readonly looked: Map<string, unknown>;
-  /** Which places of the book are not sure, by path. */
-  readonly uncertain: Map<string, UncertainPlace | undefined>;
-  /** Keeps the workings; without it nothing is shown of what was computed. */
-  readonly tracer?: Tracer;
-}
-
-export const inquiryOf = (where: Where, tracer?: Tracer): Inquiry => ({
-  where,
-  graph: makeGraph(),
-  shared: new Map(),
-  varied: new Map(),
-  looked: new Map(),
-  uncertain: new Map(),
-  ...(tracer === undefined ? {} : { tracer }),
-});
-
-const keyOf = ({ floor, formatPath }: Where): string => `inquiry ${floor} ${formatPath}`;
-
-/** The inquiry that is being made of a floor, for whoever asks of the same floor. */
-export const keptInquiry = (reader: BookReader, where: Where): Inquiry | undefined =>
-  reader.found.get(keyOf(where)) as Inquiry | undefined;
-
-/** Begins an inquiry of a floor whose results the line's own questions share. */
-export const beginInquiry = (reader: BookReader, where: Where, tracer: Tracer): Inquiry => {
-  const inquiry = inquiryOf(where, tracer);
-  reader.found.set(keyOf(where), inquiry);
-  return inquiry;
-};
-
-/** What changes with one value of the book at both of its ends; found once for all questions. */
-export const variedBy = ({ graph, varied }: Inquiry, place: UncertainPlace): readonly [Changed, Changed] => {
-  let found = varied.get(place);
-  if (found === undefined) {
-    const [low, high] = place.ends;
-    found = [graph.vary(place.path, low), graph.vary(place.path, high)];
-    varied.set(place, found);
-  }
-  return found;
-};
-
-type Given = Known<number | string> | readonly (Known | undefined)[] | undefined;
-
-const isList = (given: Given): given is readonly (Known | undefined)[] => Array.isArray(given);
-
-/** Plain values of the inputs; undefined where one of them is not known. */
-const valuesOf = (inputs: Readonly<Record<string, Given>>): Record<string, Value> | undefined => {
-  const values: Record<string, Value> = {};
-  for (const name in inputs) {
-    const given = inputs[name];
-    if (given === undefined) return undefined;
-    if (!isList(given)) {
-      values[name] = given.value;
-      continue;
-    }
-    const list = new Array<number>(given.length);
-    for (let i = 0; i < given.length; i++) {
-      const one = given[i];
-      if (one === undefined) return undefined;
-      list[i] = one.value;
-    }
-    values[name] = list;
-  }
-  return values;
-};
-
-const originsOf = (given: Given): readonly Origin[] =>
-  given === undefined
-    ? []
-    : isList(given)
-      ? given.flatMap((one) => (one === undefined ? [] : [one.from]))
-      : [given.from];
-
-/** Origins by input, a list's members each on its own: as a working keeps them. */
-const originsBy = (inputs: Readonly<Record<string, Given>>): Record<string, Origin> => {
-  const from: Record<string, Origin> = {};
-  for (const name in inputs) {
-    const given = inputs[name];
-    if (isList(given)) {
-      for (let i = 0; i < given.length; i++)
-        if (given[i] !== undefined) from[`${name}.${i}`] = given[i]!.from;
-    } else if (given !== undefined) from[name] = given.from;
-  }
-  return from;
-};
-
-const knownOutputs = <O>(outputs: Values, step: number, working: number | undefined): KnownOutputs<O> => {
-  const known: Record<string, unknown> = {};
-  for (const output in outputs) {
-    const value = outputs[output]!;
-    const from = working === undefined ? nowhere : { working, output };
-    known[output] =
-      typeof value === 'object'
-        ? value.map((one, item) => ({ value: one, from, ref: { step, output, item } }))
-        : { value, from, ref: { step, output } };
-  }
-  return known as KnownOutputs<O>;
-};
-
-const refsOf = (given: Given): Step['refs'][string] =>
-  isList(given) ? given.map((one) => one?.ref) : given?.ref;
-
 /** A sheet as a step: only computed, its fields not looked at again. */
 const stepOf =
   <I extends object, O extends object>(sheet: Sheet<I, O>) =>
@@ -249,24 +90,6 @@ const withDefaults = (
   }
   return full;
 };
-
-const nowhere: Origin = { path: '' };
-
-const refusalOf = (
-  sheet: string,
-  problems: Refusal['problems'],
-  inputs: Readonly<Record<string, Given>>,
-): Refusal => ({
-  sheet,
-  problems,
-  places: [
-    ...new Set(
-      problems.flatMap(({ path }) =>
-        originsOf(inputs[path ?? '']).flatMap((from) => ('path' in from ? [from.path] : [])),
-      ),
-    ),
-  ],
-});
 
 export const makeCalculation = (
   reader: BookReader,
@@ -326,9 +149,7 @@ export const makeCalculation = (
       } else met.refusals.push(refusalOf(sheet.id, kept.problems, given));
     }
     if (outputs === undefined || full === undefined) return undefined;
-    const refs: Record<string, Step['refs'][string]> = {};
-    for (const name in given) refs[name] = refsOf(given[name]);
-    const exact: Step = { inputs: full, refs, outputs, compute };
+    const exact: Step = { inputs: full, refs: refsBy(given), outputs, compute };
     const step = graph.add(near === undefined ? exact : { ...exact, compute: near(exact) });
     return knownOutputs<O>(outputs, step, working);
   };

@@ -2,8 +2,9 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readBook } from '../../book/index.ts';
 import { bookReader } from '../book-reader.ts';
-import { inquiryOf, makeCalculation, variedBy } from './calculation.ts';
+import { makeCalculation } from './calculation.ts';
 import { makeGraph } from './graph.ts';
+import { inquiryOf, variedBy } from './inquiry.ts';
 import { needId } from './need.ts';
 import { needsOf } from './needs-of.ts';
 

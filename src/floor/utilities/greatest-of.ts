@@ -1,4 +1,5 @@
-import type { Calculation, Known } from './calculation.ts';
+import type { Calculation } from './calculation.ts';
+import type { Known } from './known.ts';
 
 /** The greatest of the values that are known; with others another of them may be it. Undefined where none is known. */
 export const greatestOf = (c: Calculation, all: readonly (Known | undefined)[]): Known | undefined => {

@@ -3,8 +3,10 @@ import type { BookReader } from '../book-reader.ts';
 import type { Figure, Origin } from '../finding.ts';
 import { causesOf, type GapSum, type Interval, intervalAbout, type Move, nothing } from '../interval-sum.ts';
 import { verdictOf } from '../verdict-of.ts';
-import { type Basis, type Inquiry, type Known, type Met, makeCalculation, variedBy } from './calculation.ts';
+import { makeCalculation } from './calculation.ts';
 import type { Changed } from './graph.ts';
+import { type Basis, type Inquiry, type Met, variedBy } from './inquiry.ts';
+import type { Known } from './known.ts';
 import { type Answer, type Draw, type Need, needId } from './need.ts';
 import type { UtilityFigure, UtilityFinding } from './utility-finding.ts';
 

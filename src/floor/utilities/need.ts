@@ -1,7 +1,8 @@
 import type { Patch } from '../../book/index.ts';
 import type { Kind } from '../../quantity/kinds.ts';
 import type { Verdict } from '../finding.ts';
-import type { Calculation, Known } from './calculation.ts';
+import type { Calculation } from './calculation.ts';
+import type { Known } from './known.ts';
 import type { Utility } from './utility-finding.ts';
 
 /** What a question comes to on one floor. */

@@ -1,5 +1,6 @@
 import { type Fitting, fittings, type Pipe, type PipeMaterial, pipeMaterials } from '../../book/index.ts';
-import type { Calculation, Known } from './calculation.ts';
+import type { Calculation } from './calculation.ts';
+import type { Known } from './known.ts';
 
 /** Roughness of a pipe of a run: its own, else that of its material, else that of commercial steel as a default. */
 export const roughnessOf = (c: Calculation, { material }: Pipe, at: string): Known => {

@@ -1,4 +1,5 @@
-import type { Calculation, Known } from './calculation.ts';
+import type { Calculation } from './calculation.ts';
+import type { Known } from './known.ts';
 
 /** A shift where the agreement names none, common practice. */
 const usualShift = 8 * 3600;

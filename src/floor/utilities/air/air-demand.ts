@@ -5,7 +5,8 @@ import { flowTogetherSheet } from '../../../sheets/air/flow-together.ts';
 import { machineDemandSheet } from '../../../sheets/air/machine-demand.ts';
 import { nozzleDischargeSheet } from '../../../sheets/air/nozzle-discharge.ts';
 import { agreedPeriod } from '../agreed-period.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import { airTemperature, atmosphereHere } from './site-air.ts';
 
 /** Stroke of a cylinder that nobody timed: common practice. */

@@ -5,7 +5,8 @@ import { compressorStartsSheet } from '../../../sheets/air/compressor-starts.ts'
 import { dryerCapacitySheet } from '../../../sheets/air/dryer-capacity.ts';
 import { leastPressureSheet } from '../../../sheets/air/least-pressure.ts';
 import { receiverBandSheet } from '../../../sheets/air/receiver-band.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import type { Answer, Need } from '../need.ts';
 import { shiftTime } from '../shift-time.ts';
 import { boreLevers, preferredAbove, quantityLever } from '../steps.ts';

@@ -6,7 +6,8 @@ import {
   treatmentChainSheet,
 } from '../../../sheets/air/treatment-chain.ts';
 import { waterClassSheet } from '../../../sheets/air/water-class.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import type { Answer } from '../need.ts';
 import { receiverLow } from './drop-pressure.ts';
 import { airTemperature, atmosphereHere } from './site-air.ts';

@@ -4,7 +4,8 @@ import { fittingEquivalentSheet } from '../../../sheets/air/fitting-equivalent.t
 import { lineLossSheet } from '../../../sheets/air/line-loss.ts';
 import { restrictionOutletSheet } from '../../../sheets/air/restriction-outlet.ts';
 import { sonicConductanceSheet } from '../../../sheets/air/sonic-conductance.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import { lossSum, roughnessOf } from '../pipe-piece.ts';
 import { airTemperature, atmosphereHere } from './site-air.ts';
 

@@ -1,6 +1,7 @@
 import { filterLossSheet } from '../../../sheets/air/filter-loss.ts';
 import { regulatorOutletSheet } from '../../../sheets/air/regulator-outlet.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import { airDemand, allDraw } from './air-demand.ts';
 import { alongPieces } from './along-pieces.ts';
 import { atmosphereHere } from './site-air.ts';

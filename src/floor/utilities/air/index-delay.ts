@@ -3,15 +3,9 @@ import type { Direction } from '../../../sheets/air/piston-force.ts';
 import { strokeChangeSheet } from '../../../sheets/air/stroke-change.ts';
 import type { BookReader } from '../../book-reader.ts';
 import type { Doubt } from '../../uncertain-places.ts';
-import {
-  type Basis,
-  type Inquiry,
-  inquiryOf,
-  type Known,
-  keptInquiry,
-  makeCalculation,
-  type Where,
-} from '../calculation.ts';
+import { makeCalculation } from '../calculation.ts';
+import { type Basis, type Inquiry, inquiryOf, keptInquiry, type Where } from '../inquiry.ts';
+import type { Known } from '../known.ts';
 import { dropPressure } from './drop-pressure.ts';
 import { strokeAt } from './stroke-here.ts';
 

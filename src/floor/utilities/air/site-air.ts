@@ -1,5 +1,6 @@
 import { atmosphericPressureSheet } from '../../../sheets/water/atmospheric-pressure.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 
 /** Where nothing is said of a room: what most are kept at, common practice. */
 const usualRoom = 293.15;

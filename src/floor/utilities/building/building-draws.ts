@@ -1,7 +1,8 @@
 import type { Book } from '../../../book/index.ts';
 import { rampPushSheet } from '../../../sheets/building/ramp-push.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
 import { greatestOf } from '../greatest-of.ts';
+import type { Known } from '../known.ts';
 import type { Draw } from '../need.ts';
 import { roomHeat, roomMoisture, ventilationAir } from './room-load.ts';
 import { type SectionAt, sectionsOf } from './sections-of.ts';

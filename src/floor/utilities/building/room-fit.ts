@@ -1,5 +1,6 @@
 import { lineExtentSheet } from '../../../sheets/building/line-extent.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import type { Answer } from '../need.ts';
 import { type SectionAt, sectionsOf } from './sections-of.ts';
 

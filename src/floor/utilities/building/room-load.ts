@@ -1,10 +1,11 @@
 import { roomHeatSheet } from '../../../sheets/heat/room-heat.ts';
 import { roomMoistureSheet } from '../../../sheets/heat/room-moisture.ts';
 import { airTemperature, atmosphereHere } from '../air/site-air.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
 import { greatestOf } from '../greatest-of.ts';
 import { bathLoss } from '../heat/bath-load.ts';
 import { zonesOf } from '../heat/zones-of.ts';
+import type { Known } from '../known.ts';
 
 /** Motors of small machines, where nobody gave it; memory. */
 const usualEfficiency = 0.8;

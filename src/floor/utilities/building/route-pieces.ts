@@ -1,6 +1,7 @@
 import type { Book } from '../../../book/index.ts';
 import type { Kind } from '../../../quantity/kinds.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 
 type Room = NonNullable<NonNullable<Book['floors']>[number]['room']>;
 export type RoutePiece = NonNullable<Room['route']>[number];

@@ -1,5 +1,6 @@
 import { footLoadSheet } from '../../../sheets/building/foot-load.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import type { Answer, UtilityLever } from '../need.ts';
 import { preferredAbove, quantityLever } from '../steps.ts';
 import type { SectionAt } from './sections-of.ts';

@@ -1,7 +1,8 @@
 import { cornerTurnSheet } from '../../../sheets/building/corner-turn.ts';
 import { gearLoadSheet } from '../../../sheets/building/gear-load.ts';
 import { passageSheet } from '../../../sheets/building/passage.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import type { Answer } from '../need.ts';
 import { narrowest, type PieceFigure, pieceName, piecesWith } from './route-pieces.ts';
 import type { SectionAt } from './sections-of.ts';

@@ -1,7 +1,8 @@
 import type { Book } from '../../../book/index.ts';
 import { tankDumpSheet } from '../../../sheets/water/tank-dump.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
 import { type ZoneAt, zonesOf } from '../heat/zones-of.ts';
+import type { Known } from '../known.ts';
 import { type TieInAt, tieInsOf } from '../water/water-draw.ts';
 
 /** Zones that let go into a drain; the first drain takes those that name none. */

@@ -1,10 +1,11 @@
 import { drainMixSheet } from '../../../sheets/heat/drain-mix.ts';
 import { neutralisingAcidSheet } from '../../../sheets/water/neutralising-acid.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
 import { greatestOf } from '../greatest-of.ts';
 import { coldWater, feedTemperature } from '../heat/bath-water.ts';
 import { bathVolume } from '../heat/heat-up.ts';
 import type { ZoneAt } from '../heat/zones-of.ts';
+import type { Known } from '../known.ts';
 import type { Answer } from '../need.ts';
 import type { TieInAt } from '../water/water-draw.ts';
 import { bathsDumped, zoneOverflow, zonesDraining } from './drain-flows.ts';

@@ -1,7 +1,8 @@
 import { drainCapacitySheet } from '../../../sheets/water/drain-capacity.ts';
 import { schedule40Series } from '../../remedies/pipe-series.ts';
 import { writtenAt, writtenSi } from '../../remedies/written-value.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import type { UtilityLever } from '../need.ts';
 import { preferredAbove, quantityLever } from '../steps.ts';
 import type { TieInAt } from '../water/water-draw.ts';

@@ -1,8 +1,9 @@
 import type { Book } from '../../../book/index.ts';
 import { designStep, glassShockSheet } from '../../../sheets/heat/glass-shock.ts';
 import { type PlasticBottle, plasticTemperatureSheet } from '../../../sheets/heat/plastic-temperature.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
 import { greatestOf } from '../greatest-of.ts';
+import type { Known } from '../known.ts';
 import type { Answer } from '../need.ts';
 import { bottleBefore } from './bottle-path.ts';
 import { type ZoneAt, zonesOf } from './zones-of.ts';

@@ -1,5 +1,6 @@
 import { airTemperature } from '../air/site-air.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import { type ZoneAt, zonesBeside } from './zones-of.ts';
 
 /**

@@ -1,4 +1,5 @@
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import type { ZoneAt } from './zones-of.ts';
 
 /**

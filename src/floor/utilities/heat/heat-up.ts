@@ -1,6 +1,7 @@
 import { heatUpTimeSheet } from '../../../sheets/heat/heat-up-time.ts';
 import { airTemperature } from '../air/site-air.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import type { Answer } from '../need.ts';
 import { bathLoss } from './bath-load.ts';
 import { coldWater } from './bath-water.ts';

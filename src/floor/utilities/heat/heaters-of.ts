@@ -1,6 +1,7 @@
 import type { Book } from '../../../book/index.ts';
 import { heaterSheet } from '../../../sheets/power/heater.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import { machineVoltage } from '../power/machine-load.ts';
 
 type Heater = NonNullable<NonNullable<Book['line']>['heaters']>[number];

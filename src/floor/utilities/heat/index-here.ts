@@ -1,6 +1,7 @@
 import { indexPeriodSheet } from '../../../sheets/rate/index-period.ts';
 import { indexDelay } from '../air/index-delay.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import type { ZoneAt } from './zones-of.ts';
 
 /** Rated frequency of the drive over that of the floor; 1 behind an inverter or where either is not known. */

@@ -1,6 +1,7 @@
 import { counterCurrentSheet } from '../../../sheets/hygiene/counter-current.ts';
 import { rinsePerBottleSheet } from '../../../sheets/hygiene/rinse-per-bottle.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import { carryOver } from './carry-over.ts';
 import { indexHere } from './index-here.ts';
 import { type ZoneAt, zonesBeside } from './zones-of.ts';

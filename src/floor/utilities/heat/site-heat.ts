@@ -1,8 +1,9 @@
 import { heatingWaterNeedSheet } from '../../../sheets/heat/heating-water-need.ts';
 import { steamNeedSheet } from '../../../sheets/heat/steam-need.ts';
 import { atmosphereHere } from '../air/site-air.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
 import { greatestOf } from '../greatest-of.ts';
+import type { Known } from '../known.ts';
 import { bathLoad } from './bath-load.ts';
 import { type HeatKind, heatersOfZone } from './heaters-of.ts';
 import { type ZoneAt, zonesOf } from './zones-of.ts';

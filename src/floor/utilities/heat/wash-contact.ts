@@ -2,8 +2,9 @@ import { contactGatedSheet } from '../../../sheets/hygiene/contact-gated.ts';
 import { contactShareSheet } from '../../../sheets/hygiene/contact-share.ts';
 import { contactSoakSheet } from '../../../sheets/hygiene/contact-soak.ts';
 import { agreedPeriod } from '../agreed-period.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
 import { greatestOf } from '../greatest-of.ts';
+import type { Known } from '../known.ts';
 import { indexHere } from './index-here.ts';
 import type { ZoneAt } from './zones-of.ts';
 

@@ -4,7 +4,8 @@ import {
   type SanitisingAlternative,
   sanitisingAlternatives,
 } from '../../../sheets/hygiene/sanitising-rules.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import { contactAt } from './wash-contact.ts';
 import { type HeldRule, type NamedRule, ruleOf } from './wash-rules.ts';
 import type { ZoneAt } from './zones-of.ts';

@@ -3,7 +3,8 @@ import { faultPointToPointSheet } from '../../../sheets/power/fault-point-to-poi
 import { faultVectorSheet } from '../../../sheets/power/fault-vector.ts';
 import { panelFaultSheet } from '../../../sheets/power/panel-fault.ts';
 import { transformerFaultSheet } from '../../../sheets/power/transformer-fault.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import { feederImpedance, feederSize } from './feeder.ts';
 import { motorCurrents, onFloorSide } from './machine-load.ts';
 

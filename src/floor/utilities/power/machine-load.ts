@@ -7,7 +7,8 @@ import { motorCurrentIecSheet } from '../../../sheets/power/motor-current-iec.ts
 import { motorCurrentUs, motorCurrentUsSheet } from '../../../sheets/power/motor-current-us.ts';
 import { motorInputSheet } from '../../../sheets/power/motor-input.ts';
 import { throughTransformerSheet } from '../../../sheets/power/through-transformer.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import { rulesOf } from './rule-set.ts';
 
 type SheetPhases = 'three-phase' | 'single-phase';

@@ -1,7 +1,8 @@
 import type { Book, Drive } from '../../../book/index.ts';
 import { frequencyChangeSheet, type LoadLaw } from '../../../sheets/power/frequency-change.ts';
 import { overloadSettingSheet } from '../../../sheets/power/overload-setting.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import type { Need, UtilityLever } from '../need.ts';
 import { quantityLever } from '../steps.ts';
 import { machineVoltage } from './machine-load.ts';

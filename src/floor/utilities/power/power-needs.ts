@@ -4,7 +4,8 @@ import { supplyToleranceSheet } from '../../../sheets/power/supply-tolerance.ts'
 import { transformerSizeSheet } from '../../../sheets/power/transformer-size.ts';
 import { transformerSizes } from '../../../sheets/power/transformer-sizes.ts';
 import { voltageUnbalanceSheet } from '../../../sheets/power/voltage-unbalance.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import type { Answer, Need } from '../need.ts';
 import { quantityLever } from '../steps.ts';
 import { faultWithMotors } from './fault.ts';

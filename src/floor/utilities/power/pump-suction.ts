@@ -3,7 +3,8 @@ import { npshRequiredHereSheet } from '../../../sheets/water/npsh-required-here.
 import { vapourPressureSheet } from '../../../sheets/water/vapour-pressure.ts';
 import { waterDensitySheet } from '../../../sheets/water/water-density.ts';
 import { atmosphereHere } from '../air/site-air.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import type { Answer } from '../need.ts';
 
 /** Loss of a short suction pipe with a strainer, common practice. */

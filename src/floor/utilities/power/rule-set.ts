@@ -1,5 +1,6 @@
 import type { AmpacityEdition } from '../../../sheets/power/ampacity-us.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 
 export type Rules = 'us' | 'iec';
 

@@ -1,5 +1,6 @@
 import { flushingSheet } from '../../../sheets/water/flushing.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import { tieInsOf, waterDraw } from './water-draw.ts';
 
 interface Pipe {

@@ -2,8 +2,9 @@ import type { RunPiece } from '../../../book/index.ts';
 import { runLossSheet } from '../../../sheets/water/run-loss.ts';
 import { waterDensitySheet } from '../../../sheets/water/water-density.ts';
 import { waterViscositySheet } from '../../../sheets/water/water-viscosity.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
 import { coldWater } from '../heat/bath-water.ts';
+import type { Known } from '../known.ts';
 import { lossSum, roughnessOf } from '../pipe-piece.ts';
 
 /** Stands for the bore of a piece that has none: its length and fittings are nothing, so that it loses nothing as a pipe. */

@@ -2,7 +2,8 @@ import { standardGravity } from '../../../sheets/standard-gravity.ts';
 import { gravitySupplySheet } from '../../../sheets/water/gravity-supply.ts';
 import { mainSupplySheet } from '../../../sheets/water/main-supply.ts';
 import { pumpedSupplySheet } from '../../../sheets/water/pumped-supply.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import { waterDensity } from './run-pieces.ts';
 
 /** Long mains lose with the power 1.85 of the flow. */

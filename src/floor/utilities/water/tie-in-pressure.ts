@@ -1,5 +1,6 @@
 import { backflowLossSheet } from '../../../sheets/water/backflow-loss.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
+import type { Known } from '../known.ts';
 import { waterRunLoss } from './run-pieces.ts';
 import { sourcePressure } from './source-pressure.ts';
 import { type TieInAt, waterDraw } from './water-draw.ts';

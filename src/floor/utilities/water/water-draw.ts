@@ -1,6 +1,7 @@
 import type { Book } from '../../../book/index.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
 import { type ZoneAt, zonesOf } from '../heat/zones-of.ts';
+import type { Known } from '../known.ts';
 
 type TieIn = NonNullable<NonNullable<Book['line']>['tieIns']>[number];
 

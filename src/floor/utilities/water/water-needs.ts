@@ -1,6 +1,7 @@
 import type { Book } from '../../../book/index.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
 import { greatestOf } from '../greatest-of.ts';
+import type { Known } from '../known.ts';
 import type { Answer, Need } from '../need.ts';
 import { boreLevers, preferredAbove, quantityLever } from '../steps.ts';
 import { saysNone, tieInPressure } from './tie-in-pressure.ts';

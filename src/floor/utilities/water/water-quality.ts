@@ -2,8 +2,9 @@ import type { Book } from '../../../book/index.ts';
 import { hardnessSheet } from '../../../sheets/water/hardness.ts';
 import { leastForWater, meterConductivitySheet } from '../../../sheets/water/meter-conductivity.ts';
 import { siteWaterSheet } from '../../../sheets/water/site-water.ts';
-import type { Calculation, Known } from '../calculation.ts';
+import type { Calculation } from '../calculation.ts';
 import { greatestOf } from '../greatest-of.ts';
+import type { Known } from '../known.ts';
 import type { Answer } from '../need.ts';
 
 type Lane = NonNullable<

@@ -1,0 +1,91 @@
+import type { Note } from '../../sheets/frame.ts';
+import type { BookReader } from '../book-reader.ts';
+import type { Tracer } from '../tracer.ts';
+import type { UncertainPlace } from '../uncertain-places.ts';
+import { type Changed, type Graph, makeGraph } from './graph.ts';
+import type { Refusal } from './utility-finding.ts';
+
+/** What a calculation met on its way. */
+export interface Met {
+  readonly notes: Note[];
+  readonly refusals: Refusal[];
+  readonly basis: Basis;
+}
+
+/** What an answer rests on. */
+export interface Basis {
+  /** Values that are not sure. */
+  readonly places: Set<UncertainPlace>;
+  /** Places for which a default was taken, and those that were wanted and are not there. */
+  readonly assumed: Set<string>;
+  readonly missing: Set<string>;
+}
+
+/** Adds what another answer rests on. */
+export const gather = (into: Basis, from: Basis): void => {
+  for (const place of from.places) into.places.add(place);
+  for (const path of from.assumed) into.assumed.add(path);
+  for (const path of from.missing) into.missing.add(path);
+};
+
+/** On which floor, with which format. */
+export interface Where {
+  readonly floor: number;
+  readonly formatPath: string;
+}
+
+/** An intermediate result with what it rests on. */
+interface Shared {
+  readonly value: unknown;
+  readonly met: Met;
+}
+
+/** Everything that the questions of one floor have in common. */
+export interface Inquiry {
+  readonly where: Where;
+  readonly graph: Graph;
+  /** Intermediate results of the floor. */
+  readonly shared: Map<string, Shared>;
+  /** What each uncertain value changes at both of its ends. */
+  readonly varied: Map<UncertainPlace, readonly [Changed, Changed]>;
+  /** Words and plain numbers of the book that were looked up. */
+  readonly looked: Map<string, unknown>;
+  /** Which places of the book are not sure, by path. */
+  readonly uncertain: Map<string, UncertainPlace | undefined>;
+  /** Keeps the workings; without it nothing is shown of what was computed. */
+  readonly tracer?: Tracer;
+}
+
+export const inquiryOf = (where: Where, tracer?: Tracer): Inquiry => ({
+  where,
+  graph: makeGraph(),
+  shared: new Map(),
+  varied: new Map(),
+  looked: new Map(),
+  uncertain: new Map(),
+  ...(tracer === undefined ? {} : { tracer }),
+});
+
+const keyOf = ({ floor, formatPath }: Where): string => `inquiry ${floor} ${formatPath}`;
+
+/** The inquiry that is being made of a floor, for whoever asks of the same floor. */
+export const keptInquiry = (reader: BookReader, where: Where): Inquiry | undefined =>
+  reader.found.get(keyOf(where)) as Inquiry | undefined;
+
+/** Begins an inquiry of a floor whose results the line's own questions share. */
+export const beginInquiry = (reader: BookReader, where: Where, tracer: Tracer): Inquiry => {
+  const inquiry = inquiryOf(where, tracer);
+  reader.found.set(keyOf(where), inquiry);
+  return inquiry;
+};
+
+/** What changes with one value of the book at both of its ends; found once for all questions. */
+export const variedBy = ({ graph, varied }: Inquiry, place: UncertainPlace): readonly [Changed, Changed] => {
+  let found = varied.get(place);
+  if (found === undefined) {
+    const [low, high] = place.ends;
+    found = [graph.vary(place.path, low), graph.vary(place.path, high)];
+    varied.set(place, found);
+  }
+  return found;
+};
