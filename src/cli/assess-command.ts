@@ -1,17 +1,11 @@
+import { assessOptions } from './assess-options.ts';
 import type { Command } from './command.ts';
-import { laidOptions } from './laid-options.ts';
 
 /** What each floor makes the line do, what is short, what holds it and what would carry it. */
 export const assessCommand: Command = {
   name: 'assess',
   usage: 'BOOK.json',
-  options: [
-    { name: 'format', value: 'TAG' },
-    { name: 'floor', value: 'TAG' },
-    { name: 'remedies' },
-    ...laidOptions,
-    { name: 'units', value: 'SYSTEM', oneOf: ['metric', 'us'] },
-  ],
+  options: assessOptions,
   operands: [1, 1],
   examples: [
     'twinfloor assess src/book/demo/flagon-line.json --remedies',

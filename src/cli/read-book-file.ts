@@ -10,16 +10,13 @@ export type BookFile =
       readonly ok: false;
       readonly problems: readonly Problem[];
       readonly inBook: true;
-      /** The book without what is wrong in it, where one is left. */
-      readonly rest?: Book;
+      readonly text: string;
     };
 
 /** A book out of its text, or everything that is wrong with it. */
 export const bookOf = (text: string): BookFile => {
   const book = readBook(text);
-  if (book.ok) return accept(book.value);
-  const rest = restOfBook(text, book.problems);
-  return { ...book, inBook: true, ...(rest === undefined ? {} : { rest }) };
+  return book.ok ? accept(book.value) : { ...book, inBook: true, text };
 };
 
 /** A book out of a file or standard input. */
@@ -34,4 +31,4 @@ export const headingOf = (path: string, file: BookFile): string | undefined =>
 
 /** The book, or what is left of it without what is wrong. */
 export const bookIn = (file: BookFile): Book | undefined =>
-  file.ok ? file.value : 'inBook' in file ? file.rest : undefined;
+  file.ok ? file.value : 'inBook' in file ? restOfBook(file.text, file.problems) : undefined;

@@ -1,17 +1,11 @@
+import { assessOptions } from './assess-options.ts';
 import type { Command } from './command.ts';
-import { laidOptions } from './laid-options.ts';
 
 /** What the line asks of air, power, water, heat, drains and building, and what each floor has. */
 export const utilitiesCommand: Command = {
   name: 'utilities',
   usage: 'BOOK.json',
-  options: [
-    { name: 'format', value: 'TAG' },
-    { name: 'floor', value: 'TAG' },
-    { name: 'remedies' },
-    ...laidOptions,
-    { name: 'units', value: 'SYSTEM', oneOf: ['metric', 'us'] },
-  ],
+  options: assessOptions,
   operands: [1, 1],
   examples: [
     'twinfloor utilities src/book/demo/flagon-line.json',
