@@ -1,11 +1,11 @@
 import type { ReactElement } from 'react';
 import type { Book } from '../../book/index.ts';
 import type { Assessment, Figure, FloorAssessment } from '../../floor/assessment.ts';
-import { faceFloor } from '../commands/choose-view.ts';
 import { openFigure } from '../commands/open-working.ts';
 import { holdText } from '../line/hold-sentence.tsx';
 import { usePage, usePageState } from '../state/page-context.ts';
 import { floorClass } from './floor-class.ts';
+import { FloorTitle } from './floor-title.tsx';
 
 interface HeadProps {
   readonly book: Book;
@@ -32,24 +32,9 @@ const Head = ({ book, floor, floors, side }: HeadProps): ReactElement => {
   const running = rate(floor.figures.runningRate);
   const hour = rate(floor.figures.hourRate);
   const shift = rate(floor.figures.shiftOutput);
-  const role = say(`role.${floor.role}`);
   return (
     <div className={`${side === 0 ? 'left' : 'right'} ${floorClass(book, floor.floor)}`}>
-      {floors.length > 2 ? (
-        <select
-          aria-label={say('heads.choose')}
-          value={floor.floor}
-          onChange={(event) => faceFloor(page, side, event.target.value)}
-        >
-          {floors.map((other) => (
-            <option key={other.floor} value={other.floor}>
-              {say('heads.role', { floor: other.name, role: say(`role.${other.role}`) })}
-            </option>
-          ))}
-        </select>
-      ) : (
-        <h2>{say('heads.role', { floor: floor.name, role })}</h2>
-      )}
+      <FloorTitle floor={floor} floors={floors} side={side} />
       <button
         type="button"
         className="plain rate"

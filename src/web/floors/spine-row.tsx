@@ -2,10 +2,9 @@ import type { ReactElement } from 'react';
 import type { Book } from '../../book/index.ts';
 import type { Finding, FloorAssessment } from '../../floor/assessment.ts';
 import { tellingDigits } from '../../floor/telling-digits.ts';
-import { openFigure } from '../commands/open-working.ts';
 import { usePage, usePageState } from '../state/page-context.ts';
 import { floorClass } from './floor-class.ts';
-import { SpineBar } from './spine-bar.tsx';
+import { SideButton } from './side-button.tsx';
 import { figureName, verdictText } from './verdict-text.ts';
 
 interface SideProps {
@@ -33,37 +32,20 @@ const Side = ({ book, floor, finding, side }: SideProps): ReactElement => {
         ? words.say('spine.ifSaid', { verdict })
         : verdict;
   const pressed = opened?.floor === floor.floor && opened.id === finding.id;
-  const figures = (
-    <span className="value">
-      <b>{value}</b>
-      <span className={`verdict ${finding.verdict}`}>{qualified}</span>
-    </span>
-  );
-  const bar = <SpineBar finding={finding} side={side} floor={floorClass(book, floor.floor)} />;
   return (
-    <button
-      type="button"
-      className={`side ${side}`}
-      aria-pressed={pressed}
-      data-finding={finding.id}
-      data-floor={floor.floor}
-      onClick={() => openFigure(page, { floor: floor.floor, id: finding.id })}
+    <SideButton
+      floor={floor.floor}
+      hue={floorClass(book, floor.floor)}
+      finding={finding}
+      side={side}
+      pressed={pressed}
+      label={`${floor.name}, ${figureName(words, finding.id)}:`}
     >
-      <span className="said">
-        {floor.name}, {figureName(words, finding.id)}:{' '}
+      <span className="value">
+        <b>{value}</b>
+        <span className={`verdict ${finding.verdict}`}>{qualified}</span>
       </span>
-      {side === 'left' ? (
-        <>
-          {figures}
-          {bar}
-        </>
-      ) : (
-        <>
-          {bar}
-          {figures}
-        </>
-      )}
-    </button>
+    </SideButton>
   );
 };
 

@@ -1,8 +1,8 @@
 import type { ReactElement } from 'react';
 import type { Book } from '../../book/index.ts';
 import type { Assessment, FloorAssessment } from '../../floor/assessment.ts';
-import { faceFloor } from '../commands/choose-view.ts';
 import { floorClass } from '../floors/floor-class.ts';
+import { FloorTitle } from '../floors/floor-title.tsx';
 import { usePage } from '../state/page-context.ts';
 import { countsText } from './counts-text.ts';
 import { countsOf } from './grouped.ts';
@@ -19,25 +19,9 @@ const Head = ({ book, floor, floors, side }: HeadProps): ReactElement => {
   const page = usePage();
   const { say } = page.words;
   if (floor === undefined) return <p className="quiet small">{side === 1 && say('heads.none')}</p>;
-  const title = (one: FloorAssessment) =>
-    say('heads.role', { floor: one.name, role: say(`role.${one.role}`) });
   return (
     <div className={`${side === 0 ? 'left' : 'right'} ${floorClass(book, floor.floor)}`}>
-      {floors.length > 2 ? (
-        <select
-          aria-label={say('heads.choose')}
-          value={floor.floor}
-          onChange={(event) => faceFloor(page, side, event.target.value)}
-        >
-          {floors.map((other) => (
-            <option key={other.floor} value={other.floor}>
-              {title(other)}
-            </option>
-          ))}
-        </select>
-      ) : (
-        <h2>{title(floor)}</h2>
-      )}
+      <FloorTitle floor={floor} floors={floors} side={side} />
       <p className="counts" data-floor={floor.floor}>
         {countsText(page.words, countsOf(floor))}
       </p>

@@ -1,8 +1,7 @@
 import { memo, type ReactElement } from 'react';
 import { tellingDigits } from '../../floor/telling-digits.ts';
 import type { UtilityFinding } from '../../floor/utilities/utility-finding.ts';
-import { openFigure } from '../commands/open-working.ts';
-import { SpineBar } from '../floors/spine-bar.tsx';
+import { SideButton } from '../floors/side-button.tsx';
 import { findingQuantity, verdictText } from '../floors/verdict-text.ts';
 import { usePage, usePagePart } from '../state/page-context.ts';
 import { barFinding } from './bar-scale.ts';
@@ -46,43 +45,32 @@ export const UtilitySide = memo(
           ...(margin === undefined ? [] : [margin]),
         ].join(', ');
     const marked = finding.ifSaid && verdict !== 'unknown' ? say('spine.ifSaid', { verdict: told }) : told;
-    const figures = (
-      <span className="value">
-        <b>{value}</b>
-        {have.value !== undefined && said?.have !== undefined && <span className="verdict">{said.have}</span>}
-        {marked !== '' && <span className={`verdict ${verdict}`}>{marked}</span>}
-        {verdict === 'unknown' && !refused && decides !== undefined && book !== undefined && (
-          <span className="verdict">{say('utilities.waits', { place: ownPlace(words, book, decides) })}</span>
-        )}
-        {verdict !== 'unknown' && have.assumed.length > 0 && (
-          <span className="verdict">{say('utilities.assumed')}</span>
-        )}
-      </span>
-    );
-    const bar = <SpineBar finding={barFinding(finding)} side={side} floor={hue} />;
     return (
-      <button
-        type="button"
-        className={`side ${side}`}
-        aria-pressed={pressed}
-        data-finding={finding.id}
-        data-floor={floor}
-        data-verdict={verdict}
-        onClick={() => openFigure(page, { floor, id: finding.id })}
+      <SideButton
+        floor={floor}
+        hue={hue}
+        finding={barFinding(finding)}
+        side={side}
+        pressed={pressed}
+        label={say('utilities.side', { floor: floorName, name })}
+        verdict={verdict}
       >
-        <span className="said">{say('utilities.side', { floor: floorName, name })} </span>
-        {side === 'left' ? (
-          <>
-            {figures}
-            {bar}
-          </>
-        ) : (
-          <>
-            {bar}
-            {figures}
-          </>
-        )}
-      </button>
+        <span className="value">
+          <b>{value}</b>
+          {have.value !== undefined && said?.have !== undefined && (
+            <span className="verdict">{said.have}</span>
+          )}
+          {marked !== '' && <span className={`verdict ${verdict}`}>{marked}</span>}
+          {verdict === 'unknown' && !refused && decides !== undefined && book !== undefined && (
+            <span className="verdict">
+              {say('utilities.waits', { place: ownPlace(words, book, decides) })}
+            </span>
+          )}
+          {verdict !== 'unknown' && have.assumed.length > 0 && (
+            <span className="verdict">{say('utilities.assumed')}</span>
+          )}
+        </span>
+      </SideButton>
     );
   },
   (a, b) =>
