@@ -1,8 +1,10 @@
 import type { Bundle } from '../text/index.ts';
+import { foundInEnglish } from '../text/words/found.text.ts';
 
 /** Words of what was promised and what was read. */
 export const foundText: Bundle = {
   en: {
+    ...foundInEnglish,
     'command.found': 'what was promised and what was read on arrival, and what each difference does',
     'option.found.format': 'which format of the book; the first where it is left out',
     'option.found.floor': 'only what was read on this floor',
@@ -22,23 +24,12 @@ export const foundText: Bundle = {
     'found.refused.one': '{floor}, {of}: {value}',
 
     'found.none': 'Nothing was read.',
-    'found.promised': 'promised',
-    'found.found': 'found',
     'found.promised.none': 'nothing was said',
     'found.said': '{value}, said by {by}',
     'found.read': '{value}; {how}',
-    'found.differs': 'differs from what was promised',
-    'found.agrees': 'as promised',
-    'found.new': 'nothing to differ from',
-    'found.touches.rate': 'rate',
-    'found.touches.washing': 'washing',
-    'found.touches.margin': 'margins',
-    'found.moved': '{from} to {to}',
-    'found.still': 'unchanged',
     'found.shift': '{name}: {change}',
     'found.verdict': '{verdict} ({margin})',
     'found.owner.site': 'belongs to the site',
     'found.owner.builder': 'belongs to the builder',
-    'found.owner.who': '{owner}: {who}',
   },
 };

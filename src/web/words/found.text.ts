@@ -1,8 +1,10 @@
 import type { Bundle } from '../../text/index.ts';
+import { foundInEnglish } from '../../text/words/found.text.ts';
 
 /** Words of what was promised and what was found. */
 export const foundWords: Bundle = {
   en: {
+    ...foundInEnglish,
     'records.unreachable': 'The server can’t be reached. Nothing is lost: press again when it is back.',
 
     'basis.title': 'Every row stands',
@@ -53,21 +55,11 @@ export const foundWords: Bundle = {
     'found.giveUp': 'Leave it',
     'found.kept': '{place}: {value} is written down.',
 
-    'found.promised': 'promised',
-    'found.found': 'found',
     'found.unsaid': 'nothing was said',
     'found.said': '{value}, {by}',
     'found.users.drawing':
       '{n, plural, =0 {nobody else drawing} one {# other drawing} other {# others drawing}}',
     'found.read': '{by}, {at}',
-    'found.differs': 'differs from what was promised',
-    'found.agrees': 'as promised',
-    'found.new': 'nothing to differ from',
-    'found.touches.rate': 'rate',
-    'found.touches.washing': 'washing',
-    'found.touches.margin': 'margins',
-    'found.still': 'unchanged',
-    'found.moved': '{from} to {to}',
     'found.more':
       '{n, plural, one {and # more that keeps its verdict} other {and # more that keep their verdict}}',
     'found.side': '{verdict} ({margin})',
@@ -77,7 +69,6 @@ export const foundWords: Bundle = {
     'found.owner': 'whose it is',
     'found.owner.site': 'the site’s',
     'found.owner.builder': 'the builder’s',
-    'found.owner.who': '{owner}: {who}',
     'found.before.corrected': 'corrected; it was {value} ({at})',
     'found.before.earlier': 'read before: {value} ({at})',
     'found.refused': 'Fits nowhere in the book as it stands now, and does not count',
