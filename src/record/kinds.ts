@@ -4,6 +4,7 @@ import {
   flag,
   listOf,
   members,
+  moment,
   oneOf,
   placeWithin,
   type Shape,
@@ -52,6 +53,84 @@ export const readingParts = {
   optional: { spread: text, instrument: text, users: count, conditions: text, remark: text },
 } as const;
 
+/** One bottle that a lane filled at one preset, as it was weighed, measured or looked at. */
+export const trialParts = {
+  needed: { floor: text, lane: text, preset: count, by: text },
+  optional: {
+    format: text,
+    product: text,
+    /** Bottles that were filled in one row bear one name. */
+    row: text,
+    /** Lanes that ran in that row, this one counted in. */
+    lanesOpen: count,
+    time: text,
+    gross: text,
+    tare: text,
+    volume: text,
+    /** Height of the liquid above the inside bottom. */
+    level: text,
+    temperature: text,
+    pressure: text,
+    overflow: oneOf('none', 'trace', 'stream'),
+    /** The lane was throttled on purpose, so that it tells of another flow. */
+    throttled: flag,
+    /** First bottle after a stop: air in the manifold and the hoses. */
+    afterStop: flag,
+    instrument: text,
+    resolution: text,
+    calibrated: text,
+    conditions: text,
+    remark: text,
+  },
+} as const;
+
+/** One of the customer's bottles, with its closure, as it was measured. */
+export const sampleParts = {
+  needed: { format: text, bottle: text, by: text },
+  optional: {
+    mould: text,
+    /** Empty and dry. */
+    mass: text,
+    /** Filled with water to the brim, and to the level. */
+    brimfulMass: text,
+    levelMass: text,
+    temperature: text,
+    height: text,
+    bore: text,
+    finish: text,
+    body: text,
+    /** How far the mouth stands beside the middle of the foot. */
+    lean: text,
+    closureMass: text,
+    closureHeight: text,
+    instrument: text,
+    resolution: text,
+    remark: text,
+  },
+} as const;
+
+/** Filled bottles that were drawn from a lot and weighed. */
+export const lotParts = {
+  needed: {
+    floor: text,
+    format: text,
+    packages: listOf(members({ gross: text }, { tare: text, lane: text, bottle: text, at: moment }), 1),
+    by: text,
+  },
+  optional: {
+    /** Bottles in the lot. */
+    size: count,
+    product: text,
+    temperature: text,
+    density: text,
+    tares: listOf(text),
+    instrument: text,
+    resolution: text,
+    conditions: text,
+    remark: text,
+  },
+} as const;
+
 /**
  * The kinds of the first release. Quantities in bodies are texts with their unit, as typed; tags refer to
  * the book and are checked against it where the book is at hand. A changed body is a new version beside
@@ -88,6 +167,22 @@ export const recordKinds: KindRegistry = kindRegistry(
       },
       { format: text, product: text, lanesOpen: count, conditions: text, remark: text },
     ),
+  },
+  {
+    // one bottle a record: a slip is undone by the correction of one bottle
+    kind: 'trial',
+    version: 2,
+    body: members(trialParts.needed, trialParts.optional),
+  },
+  {
+    kind: 'sample',
+    version: 1,
+    body: members(sampleParts.needed, sampleParts.optional),
+  },
+  {
+    kind: 'lot',
+    version: 1,
+    body: members(lotParts.needed, lotParts.optional),
   },
   {
     kind: 'run',

