@@ -4,6 +4,8 @@ export default defineConfig({
   test: {
     include: ['src/**/*.test.ts', 'tests/**/*.test.ts'],
     exclude: ['tests/browser/**', 'node_modules/**'],
+    // by itself the runner leaves one of two cores idle
+    maxWorkers: 2,
     // two cores, and property tests that are heavy in one thread
     testTimeout: 30_000,
   },

@@ -35,6 +35,13 @@ export const openBook = async (page: Page, address: string): Promise<void> => {
   await page.locator('.spine').waitFor();
 };
 
+/** Goes to an address as a press on a link does: a load for each of many parts would take minutes. */
+export const goWithin = (page: Page, address: string): Promise<void> =>
+  page.evaluate((to) => {
+    window.history.pushState(null, '', to);
+    window.dispatchEvent(new PopStateEvent('popstate'));
+  }, address);
+
 /** Bore of the builder's hose and of the run at the site in the demo book. */
 export const hoseBore = '/floors/0/supply/run/1/bore';
 export const surface = '/floors/0/supply/source/surface';

@@ -7,7 +7,7 @@ import { fittingNames, pipeMaterialNames } from '../../src/book/index.ts';
 import { type Kind, kinds, unitsOf } from '../../src/quantity/index.ts';
 import { registry } from '../../src/sheets/registry.ts';
 import { openBrowser, openPage } from './browser.ts';
-import { field, hoseBore, openBook, panel, seeCharts, side } from './on-the-page.ts';
+import { field, goWithin, hoseBore, openBook, panel, seeCharts, side } from './on-the-page.ts';
 import { projectRoot, type RunningServer, startServer } from './running-server.ts';
 
 let browser: Browser;
@@ -107,12 +107,8 @@ describe('every text comes from the catalogue', () => {
       .evaluateAll((all) => all.map((a) => a.getAttribute('href')));
     expect(addresses.length).toBe(registry.size);
     for (const address of addresses) {
-      // within the page, as a press on the list goes: a hundred and fifty loads would take minutes
-      await page.evaluate((to) => {
-        document.querySelector('math')?.remove();
-        window.history.pushState(null, '', `${to}?lang=qps`);
-        window.dispatchEvent(new PopStateEvent('popstate'));
-      }, address);
+      await page.evaluate(() => document.querySelector('math')?.remove());
+      await goWithin(page, `${address}?lang=qps`);
       await page.locator('math').first().waitFor();
       expect({ address, strays: await strays(page) }).toEqual({ address, strays: [] });
     }
@@ -125,9 +121,10 @@ describe('every text comes from the catalogue', () => {
       readFileSync(join(projectRoot, 'src/book/demo/flagon-line.json'), 'utf8'),
     );
     const openPart = async (path: string): Promise<void> => {
-      await page.goto(`${server.address()}books/${id}/book?lang=qps&at=${path}`);
-      await page.locator('.write-main h2').waitFor();
+      await goWithin(page, `/books/${id}/book?lang=qps&at=${path}`);
+      await page.locator(`.write-main[data-part="${path}"]`).waitFor();
     };
+    await page.goto(`${server.address()}books/${id}/book?lang=qps`);
     for (const path of [
       '/about',
       '/agreement',

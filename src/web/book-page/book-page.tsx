@@ -151,7 +151,7 @@ export const BookPage = ({ at }: { readonly at: string | undefined }): ReactElem
         <nav className="outline" ref={outline} aria-label={say('write.outline')}>
           <OutlineList nodes={nodes} trail={trail} />
         </nav>
-        <div className="write-main" id="figures" tabIndex={-1}>
+        <div className="write-main" id="figures" data-part={path} tabIndex={-1}>
           {(gone || (path !== wanted && valueAt(book, wanted) === undefined)) && (
             <p className="gone" role="status">
               {say('write.gone')}
