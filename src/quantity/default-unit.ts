@@ -63,6 +63,7 @@ const defaults: Readonly<Record<Kind, readonly [metric: string, us: string]>> = 
   soluteConcentration: ['mg/L', 'mg/L'],
   concentrationTime: ['mg min/L', 'mg min/L'],
   inactivationRate: ['L/(mg s)', 'L/(mg s)'],
+  cubicExpansion: ['1/K', '1/degF'],
   equivalentConcentration: ['N', 'N'],
   acidity: ['pH', 'pH'],
 };

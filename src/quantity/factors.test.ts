@@ -238,6 +238,7 @@ const oracle: Partial<Record<Kind, Readonly<Record<string, string>>>> = {
     'L/(mg min)': 'L mg^-1 min^-1',
     'm3/(kg s)': 'm^3 kg^-1 s^-1',
   },
+  cubicExpansion: { '1/K': 'K^-1', '1/degF': '1.8 K^-1' },
   equivalentConcentration: { N: 'mol/L', 'meq/L': 'mmol/L' },
   resistancePerLength: {
     'ohm/km': 'ohm/km',
@@ -258,6 +259,7 @@ const siUnit = (kind: Kind): string => {
     numberConcentration: 'm^-3',
     sonicConductance: 'm^3 s^-1 Pa^-1',
     inactivationRate: 'm^3 kg^-1 s^-1',
+    cubicExpansion: 'K^-1',
     specificHeat: 'J kg^-1 K^-1',
     surfaceCoefficient: 'W m^-2 K^-1',
     thermalConductivity: 'W m^-1 K^-1',

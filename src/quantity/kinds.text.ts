@@ -63,6 +63,7 @@ export const kindText: { readonly en: Readonly<Record<Kind, string>> } = {
     soluteConcentration: 'concentration in water',
     concentrationTime: 'concentration times time',
     inactivationRate: 'rate of inactivation',
+    cubicExpansion: 'cubic expansion',
     equivalentConcentration: 'normality',
     acidity: 'pH',
   },

@@ -81,6 +81,8 @@ export const kinds = {
   concentrationTime: 'kg s/m3',
   /** k of Chick and Watson: natural logarithm of survivors lost by concentration and time. */
   inactivationRate: 'm3/(kg s)',
+  /** Share by which a volume grows with each kelvin; of a length it is a third of it. */
+  cubicExpansion: '1/K',
   /** Of an acid or a base by what it neutralises. */
   equivalentConcentration: 'mol/m3',
   /** pH. Kept as that number. */

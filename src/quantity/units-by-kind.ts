@@ -75,6 +75,7 @@ export const unitsByKind: Readonly<Record<Kind, readonly Unit[]>> = {
   soluteConcentration: dissolved.soluteConcentrations,
   concentrationTime: dissolved.concentrationTimes,
   inactivationRate: dissolved.inactivationRates,
+  cubicExpansion: heat.cubicExpansions,
   equivalentConcentration: dissolved.equivalentConcentrations,
   acidity: dissolved.acidities,
 };

@@ -89,3 +89,9 @@ export const thermalConductivities = [
     also: ['Btu/h ft degF', 'Btu/(hr ft degF)'],
   }),
 ];
+
+/** A step of one degree Fahrenheit is five ninths of a kelvin. */
+export const cubicExpansions = [
+  unit('1/K', one, { also: ['/K', 'K-1', '1/degC', '/degC', '1/C'] }),
+  unit('1/degF', quotient(one, fahrenheitStep), { label: '1/°F', also: ['/degF', '1/F', 'degF-1'] }),
+];
