@@ -1,5 +1,6 @@
 import { airEntries } from './air/entries.ts';
 import { buildingEntries } from './building/entries.ts';
+import { contentsEntries } from './contents/entries.ts';
 import { heatEntries } from './heat/entries.ts';
 import { hygieneEntries } from './hygiene/entries.ts';
 import { liftingEntries } from './lifting/entries.ts';
@@ -18,6 +19,7 @@ export const sheetEntries: readonly SheetEntry[] = [
   ...heatEntries,
   ...buildingEntries,
   ...liftingEntries,
+  ...contentsEntries,
 ];
 
 /** The same by id: `water/pipe-loss`. */

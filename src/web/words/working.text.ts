@@ -75,6 +75,7 @@ export const workingWords: Bundle = {
     'sheets.discipline.water': 'Water',
     'sheets.discipline.air': 'Air',
     'sheets.discipline.power': 'Power',
+    'sheets.discipline.contents': 'Contents',
     'sheets.discipline.hygiene': 'Hygiene',
     'sheets.discipline.heat': 'Heat',
     'sheets.discipline.building': 'Building',

@@ -1,0 +1,49 @@
+import { type SheetEntry, sheetEntry } from '../sheet-entry.ts';
+import { airDensityCases } from './air-density.cases.ts';
+import { airDensityText } from './air-density.text.ts';
+import { airDensitySheet } from './air-density.ts';
+import { densityAtReferenceCases } from './density-at-reference.cases.ts';
+import { densityAtReferenceText } from './density-at-reference.text.ts';
+import { densityAtReferenceSheet } from './density-at-reference.ts';
+import { densityByFlaskCases } from './density-by-flask.cases.ts';
+import { densityByFlaskText } from './density-by-flask.text.ts';
+import { densityByFlaskSheet } from './density-by-flask.ts';
+import { densityInAirCases } from './density-in-air.cases.ts';
+import { densityInAirText } from './density-in-air.text.ts';
+import { densityInAirSheet } from './density-in-air.ts';
+import { levelVolumeCases } from './level-volume.cases.ts';
+import { levelVolumeText } from './level-volume.text.ts';
+import { levelVolumeSheet } from './level-volume.ts';
+import { packageVolumesCases } from './package-volumes.cases.ts';
+import { packageVolumesText } from './package-volumes.text.ts';
+import { packageVolumesSheet } from './package-volumes.ts';
+import { productAtReferenceCases } from './product-at-reference.cases.ts';
+import { productAtReferenceText } from './product-at-reference.text.ts';
+import { productAtReferenceSheet } from './product-at-reference.ts';
+import { vesselAt20Cases } from './vessel-at-20.cases.ts';
+import { vesselAt20Text } from './vessel-at-20.text.ts';
+import { vesselAt20Sheet } from './vessel-at-20.ts';
+import { volumeAtLevelCases } from './volume-at-level.cases.ts';
+import { volumeAtLevelText } from './volume-at-level.text.ts';
+import { volumeAtLevelSheet } from './volume-at-level.ts';
+import { volumeByWeighingCases } from './volume-by-weighing.cases.ts';
+import { volumeByWeighingText } from './volume-by-weighing.text.ts';
+import { volumeByWeighingSheet } from './volume-by-weighing.ts';
+import { weighingUncertaintyCases } from './weighing-uncertainty.cases.ts';
+import { weighingUncertaintyText } from './weighing-uncertainty.text.ts';
+import { weighingUncertaintySheet } from './weighing-uncertainty.ts';
+
+/** The sheets of setting and proving the fill. */
+export const contentsEntries: readonly SheetEntry[] = [
+  sheetEntry(airDensitySheet, airDensityCases, airDensityText),
+  sheetEntry(densityInAirSheet, densityInAirCases, densityInAirText),
+  sheetEntry(densityByFlaskSheet, densityByFlaskCases, densityByFlaskText),
+  sheetEntry(volumeByWeighingSheet, volumeByWeighingCases, volumeByWeighingText),
+  sheetEntry(vesselAt20Sheet, vesselAt20Cases, vesselAt20Text),
+  sheetEntry(productAtReferenceSheet, productAtReferenceCases, productAtReferenceText),
+  sheetEntry(densityAtReferenceSheet, densityAtReferenceCases, densityAtReferenceText),
+  sheetEntry(levelVolumeSheet, levelVolumeCases, levelVolumeText),
+  sheetEntry(volumeAtLevelSheet, volumeAtLevelCases, volumeAtLevelText),
+  sheetEntry(weighingUncertaintySheet, weighingUncertaintyCases, weighingUncertaintyText),
+  sheetEntry(packageVolumesSheet, packageVolumesCases, packageVolumesText),
+];
