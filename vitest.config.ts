@@ -6,6 +6,8 @@ export default defineConfig({
     exclude: ['tests/browser/**', 'node_modules/**'],
     // by itself the runner leaves one of two cores idle
     maxWorkers: 2,
+    // what a file imports is pure: a world of its own for each would cost half of the time
+    isolate: false,
     // two cores, and property tests that are heavy in one thread
     testTimeout: 30_000,
   },
