@@ -119,7 +119,7 @@ describe('found', () => {
   });
 
   it.each([
-    ['{}', 'This holds no readings.'],
+    ['{}', 'This holds nothing of what was asked for.'],
     ['[{"floor":"LARKMOOR"}]', '/0/at is missing or of the wrong form.'],
     [JSON.stringify([reading('air/compressor/cutIn', '71 psi', { users: -1 })]), '/0/users'],
     [JSON.stringify([reading('/floors/1/air', '71 psi')]), 'a place within the floor'],

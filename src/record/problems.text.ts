@@ -41,6 +41,6 @@ export const recordProblemText: { readonly en: Readonly<Record<RecordProblemCode
     RECORD_LINE_UNREADABLE: 'Line {line} is not a record. The file was damaged or edited: export it again.',
     RECORD_LINE_NOT_CANONICAL:
       'Line {line} is not written as it was exported. The file was edited: export it again.',
-    RECORD_READINGS_UNREADABLE: 'This holds no readings. Expected: {allowed}.',
+    RECORD_LIST_UNREADABLE: 'This holds nothing of what was asked for. Expected: {allowed}.',
   },
 };

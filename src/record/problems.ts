@@ -31,8 +31,8 @@ export const recordProblems = {
   RECORD_FILE_SHORT: ['given', 'allowed'],
   RECORD_LINE_UNREADABLE: ['line'],
   RECORD_LINE_NOT_CANONICAL: ['line'],
-  /** Neither a list of readings nor a file of records. */
-  RECORD_READINGS_UNREADABLE: ['allowed'],
+  /** Neither a list of what was asked for nor a file of records. */
+  RECORD_LIST_UNREADABLE: ['allowed'],
 } as const satisfies Record<string, readonly string[]>;
 
 export type RecordProblemCode = keyof typeof recordProblems;

@@ -87,7 +87,7 @@ describe('a file of readings', () => {
       'RECORD_BODY /2',
     ]);
     for (const nothing of ['', '{}', '{"of":1}', 'air 71 psi', 'null']) {
-      expect(told(nothing)).toEqual(['RECORD_READINGS_UNREADABLE ']);
+      expect(told(nothing)).toEqual(['RECORD_LIST_UNREADABLE ']);
     }
   });
   it('is refused where exported records were changed afterwards', () => {
