@@ -3,11 +3,22 @@
  * `tests/house/import-rules.test.ts` runs it over src and feeds every rule a line that must make it fire.
  */
 
-const computation = ['quantity', 'sheets', 'hydraulics', 'line', 'fill', 'floor', 'proof', 'joins'];
+const computation = [
+  'quantity',
+  'statistics',
+  'sheets',
+  'hydraulics',
+  'line',
+  'fill',
+  'floor',
+  'proof',
+  'joins',
+];
 const aboveStore = [
   'quantity',
   'text',
   'table',
+  'statistics',
   'sheets',
   'book',
   'record',
@@ -22,13 +33,14 @@ const layers = {
   quantity: [],
   text: [],
   table: ['quantity'],
-  sheets: ['quantity'],
+  statistics: [],
+  sheets: ['quantity', 'statistics'],
   book: ['quantity'],
   record: ['quantity'],
-  hydraulics: ['quantity', 'sheets'],
-  line: ['quantity', 'sheets', 'hydraulics'],
-  fill: ['quantity', 'sheets', 'hydraulics', 'line'],
-  floor: ['quantity', 'table', 'sheets', 'book', 'hydraulics', 'line', 'fill'],
+  hydraulics: ['quantity', 'statistics', 'sheets'],
+  line: ['quantity', 'statistics', 'sheets', 'hydraulics'],
+  fill: ['quantity', 'statistics', 'sheets', 'hydraulics', 'line'],
+  floor: ['quantity', 'table', 'statistics', 'sheets', 'book', 'hydraulics', 'line', 'fill'],
   proof: aboveStore,
   joins: aboveStore,
   store: ['quantity', 'book', 'record'],
@@ -42,6 +54,7 @@ const pure = [
   'quantity',
   'text',
   'table',
+  'statistics',
   'sheets',
   'book',
   'record',
