@@ -14,12 +14,18 @@ import { densityInAirSheet } from './density-in-air.ts';
 import { levelVolumeCases } from './level-volume.cases.ts';
 import { levelVolumeText } from './level-volume.text.ts';
 import { levelVolumeSheet } from './level-volume.ts';
+import { oimlLotCases } from './oiml-lot.cases.ts';
+import { oimlLotText } from './oiml-lot.text.ts';
+import { oimlLotSheet } from './oiml-lot.ts';
 import { packageVolumesCases } from './package-volumes.cases.ts';
 import { packageVolumesText } from './package-volumes.text.ts';
 import { packageVolumesSheet } from './package-volumes.ts';
 import { productAtReferenceCases } from './product-at-reference.cases.ts';
 import { productAtReferenceText } from './product-at-reference.text.ts';
 import { productAtReferenceSheet } from './product-at-reference.ts';
+/** The sheets of setting and proving the fill. */ import { tolerableDeficiencyCases } from './tolerable-deficiency.cases.ts';
+import { tolerableDeficiencyText } from './tolerable-deficiency.text.ts';
+import { tolerableDeficiencySheet } from './tolerable-deficiency.ts';
 import { vesselAt20Cases } from './vessel-at-20.cases.ts';
 import { vesselAt20Text } from './vessel-at-20.text.ts';
 import { vesselAt20Sheet } from './vessel-at-20.ts';
@@ -33,7 +39,6 @@ import { weighingUncertaintyCases } from './weighing-uncertainty.cases.ts';
 import { weighingUncertaintyText } from './weighing-uncertainty.text.ts';
 import { weighingUncertaintySheet } from './weighing-uncertainty.ts';
 
-/** The sheets of setting and proving the fill. */
 export const contentsEntries: readonly SheetEntry[] = [
   sheetEntry(airDensitySheet, airDensityCases, airDensityText),
   sheetEntry(densityInAirSheet, densityInAirCases, densityInAirText),
@@ -46,4 +51,6 @@ export const contentsEntries: readonly SheetEntry[] = [
   sheetEntry(volumeAtLevelSheet, volumeAtLevelCases, volumeAtLevelText),
   sheetEntry(weighingUncertaintySheet, weighingUncertaintyCases, weighingUncertaintyText),
   sheetEntry(packageVolumesSheet, packageVolumesCases, packageVolumesText),
+  sheetEntry(tolerableDeficiencySheet, tolerableDeficiencyCases, tolerableDeficiencyText),
+  sheetEntry(oimlLotSheet, oimlLotCases, oimlLotText),
 ];

@@ -23,3 +23,5 @@ export const heights = { least: 0, most: 2 } as const;
 export const temperatureSteps = { least: 0, most: 100 } as const;
 /** Packages in a lot: an hour of the fastest line is a tenth of it. */
 export const lotSizes = { least: 1, most: 1e6 } as const;
+/** What a label states: the widest table of the rules ends at 50 L. */
+export const labels = { above: 0, most: 0.05 } as const;
