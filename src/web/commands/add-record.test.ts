@@ -4,7 +4,7 @@ import { readingsOf } from '../../record/readings.ts';
 import { verifyRecords } from '../../record/verify-records.ts';
 import type { Page } from '../state/page.ts';
 import { emptyPage } from '../state/page-state.ts';
-import { addRecord, type RecordDraft } from './add-record.ts';
+import { addRecord, addRecords, type RecordDraft } from './add-record.ts';
 
 type Way = 'fine' | 'gone' | 'answer lost';
 
@@ -18,14 +18,14 @@ const pageBefore = (kept: Envelope[], how: () => Way, beforeWrite = (): void => 
       return { ok: true, status: 200, value: { records: [...kept], position: kept.length, more: false } };
     }
     beforeWrite();
-    const [record] = given.body?.records ?? [];
-    const own = kept.filter(({ writer }) => writer === record!.writer);
-    if (record!.sequence !== own.length) {
+    const records = given.body?.records ?? [];
+    const own = kept.filter(({ writer }) => writer === records[0]!.writer);
+    if (records[0]!.sequence !== own.length) {
       return { ok: false, reached: true, status: 409, failure: { message: 'gap', problems: [] } };
     }
-    kept.push(record!);
+    kept.push(...records);
     if (how() === 'answer lost') return { ok: false, reached: false, cause: 'no' };
-    return { ok: true, status: 200, value: { added: [record!.id], known: [] } };
+    return { ok: true, status: 200, value: { added: records.map(({ id }) => id), known: [] } };
   };
   return {
     state: { get: () => ({ ...emptyPage, id: 'book-1', revision: 3 }) },
@@ -67,12 +67,29 @@ describe('a record of a page', () => {
     const kept: Envelope[] = [];
     let way: Way = 'answer lost';
     const page = pageBefore(kept, () => way);
-    expect(await addRecord(page, draft('a', '60 psi'))).toEqual({ refused: 'records.unreachable' });
+    expect(await addRecord(page, draft('a', '60 psi'))).toMatchObject({ refused: 'records.unreachable' });
     way = 'fine';
     expect(await addRecord(page, draft('a', '60 psi'))).toEqual({ records: kept });
     expect(kept.length).toBe(1);
     way = 'gone';
-    expect(await addRecord(page, draft('b', '61 psi'))).toEqual({ refused: 'records.unreachable' });
+    expect(await addRecord(page, draft('b', '61 psi'))).toMatchObject({ refused: 'records.unreachable' });
+  });
+
+  it('goes with others in one chain; of what is there already none is sent twice', async () => {
+    const kept: Envelope[] = [];
+    const page = pageBefore(kept, () => 'fine');
+    await addRecord(page, draft('a', '60 psi'));
+    await addRecords(page, [
+      draft('a', '60 psi'),
+      draft('b', '61 psi'),
+      draft('c', '62 psi', { revision: 2 }),
+    ]);
+    expect(kept.map(({ id, sequence, revision }) => [id, sequence, revision])).toEqual([
+      ['a', 0, 3],
+      ['b', 1, 3],
+      ['c', 2, 2],
+    ]);
+    expect(verifyRecords(kept, { book: 'book-1' })).toEqual([]);
   });
 
   it('comes behind one that another tab of the browser wrote in between', async () => {

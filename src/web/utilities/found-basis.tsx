@@ -4,15 +4,15 @@ import {
   type ReactNode,
   useCallback,
   useContext,
-  useEffect,
   useMemo,
   useState,
 } from 'react';
 import type { Envelope } from '../../record/envelope.ts';
 import { type RecordedReading, readingsOf } from '../../record/readings.ts';
-import { type Added, addRecord, type RecordDraft, readRecords } from '../commands/add-record.ts';
+import { type Added, addRecord, type RecordDraft } from '../commands/add-record.ts';
 import type { Page } from '../state/page.ts';
 import { PageContext, usePage, usePagePart } from '../state/page-context.ts';
+import { type RecordsLoad, useRecords } from '../state/use-records.ts';
 import { type Basis, bases, bookOn, hasTemporary, stateOn } from './found-state.ts';
 
 /** What was read on the floors of the open book, and on what its assessment runs. */
@@ -21,7 +21,7 @@ export interface Found {
   readonly choose: (basis: Basis) => void;
   readonly records: readonly Envelope[];
   readonly readings: readonly RecordedReading[];
-  readonly load: 'loading' | 'ready' | 'unreachable';
+  readonly load: RecordsLoad;
   readonly add: (draft: RecordDraft) => Promise<Added>;
 }
 
@@ -33,41 +33,11 @@ export const useFound = (): Found => {
   return found;
 };
 
-const patience = 1500;
-const none: readonly Envelope[] = [];
-
 const noteOf = (id: string): string => `basis/${id}`;
 
 const keptBasis = (page: Page, id: string): Basis => {
   const kept = page.notes.read(noteOf(id));
   return bases.find((basis) => basis === kept) ?? 'promised';
-};
-
-/** The records of a book as far as they are here; a server that is gone is asked again. */
-const useRecords = (page: Page, id: string) => {
-  const [records, setRecords] = useState<readonly Envelope[]>();
-  const [lost, setLost] = useState(false);
-  useEffect(() => {
-    let over = false;
-    const read = async (): Promise<void> => {
-      const all = await readRecords(page, id);
-      if (over) return;
-      setLost(all === undefined);
-      if (all === undefined) page.later(() => void (over || read()), patience);
-      else setRecords((before) => (before !== undefined && before.length > all.length ? before : all));
-    };
-    void read();
-    const look = (): void => {
-      if (document.visibilityState === 'visible') void read();
-    };
-    document.addEventListener('visibilitychange', look);
-    return () => {
-      over = true;
-      document.removeEventListener('visibilitychange', look);
-    };
-  }, [page, id]);
-  const load: Found['load'] = records !== undefined ? 'ready' : lost ? 'unreachable' : 'loading';
-  return { records: records ?? none, setRecords, load };
 };
 
 /** The page on what was promised, on what was found, or on the supplies of the visit, as the person chose. */
