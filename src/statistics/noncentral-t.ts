@@ -17,7 +17,7 @@ const noncentralT = (t: number, dof: number, delta: number): At => {
   // x = ln s; its density is front exp(dof/2 (2x + 1 - exp 2x))
   const front = Math.exp(-stirlingError(0.5 * dof)) * Math.sqrt(dof / Math.PI);
   const exponent = (x: number): number => 0.5 * dof * (2 * x - Math.expm1(2 * x));
-  const step = 0.3 * Math.min(1 / Math.sqrt(2 * dof), 1 / (1 + Math.abs(delta)));
+  const step = 0.2 * Math.min(1 / Math.sqrt(2 * dof), 1 / (1 + Math.abs(delta)));
   let lower = 0;
   let upper = 0;
   let density = 0;
