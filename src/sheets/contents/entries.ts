@@ -11,6 +11,9 @@ import { densityByFlaskSheet } from './density-by-flask.ts';
 import { densityInAirCases } from './density-in-air.cases.ts';
 import { densityInAirText } from './density-in-air.text.ts';
 import { densityInAirSheet } from './density-in-air.ts';
+import { euLotCases } from './eu-lot.cases.ts';
+import { euLotText } from './eu-lot.text.ts';
+import { euLotSheet } from './eu-lot.ts';
 import { levelVolumeCases } from './level-volume.cases.ts';
 import { levelVolumeText } from './level-volume.text.ts';
 import { levelVolumeSheet } from './level-volume.ts';
@@ -26,6 +29,9 @@ import { productAtReferenceSheet } from './product-at-reference.ts';
 /** The sheets of setting and proving the fill. */ import { tolerableDeficiencyCases } from './tolerable-deficiency.cases.ts';
 import { tolerableDeficiencyText } from './tolerable-deficiency.text.ts';
 import { tolerableDeficiencySheet } from './tolerable-deficiency.ts';
+import { ukLotCases } from './uk-lot.cases.ts';
+import { ukLotText } from './uk-lot.text.ts';
+import { ukLotSheet } from './uk-lot.ts';
 import { vesselAt20Cases } from './vessel-at-20.cases.ts';
 import { vesselAt20Text } from './vessel-at-20.text.ts';
 import { vesselAt20Sheet } from './vessel-at-20.ts';
@@ -53,4 +59,6 @@ export const contentsEntries: readonly SheetEntry[] = [
   sheetEntry(packageVolumesSheet, packageVolumesCases, packageVolumesText),
   sheetEntry(tolerableDeficiencySheet, tolerableDeficiencyCases, tolerableDeficiencyText),
   sheetEntry(oimlLotSheet, oimlLotCases, oimlLotText),
+  sheetEntry(euLotSheet, euLotCases, euLotText),
+  sheetEntry(ukLotSheet, ukLotCases, ukLotText),
 ];

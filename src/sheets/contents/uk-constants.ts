@@ -28,7 +28,7 @@ export const ukSinglePlans: readonly ItemPlan[] = [
   { most: Number.POSITIVE_INFINITY, stages: [{ total: 125, accept: 7, reject: 8 }] },
 ];
 
-/** Schedule 2, 3.7 on. */
+/** Schedule 2, 3.7 on: its table was not read, these are the figures of the directive. */
 export const ukDoublePlans: readonly ItemPlan[] = [
   {
     most: 500,
@@ -53,6 +53,7 @@ export const ukDoublePlans: readonly ItemPlan[] = [
   },
 ];
 
+/** As the double plans: the figures of the directive. */
 export const ukDestructivePlans: readonly ItemPlan[] = [
   { most: Number.POSITIVE_INFINITY, stages: [{ total: 20, accept: 1, reject: 2 }] },
 ];
