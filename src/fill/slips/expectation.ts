@@ -1,0 +1,156 @@
+import type { EnteredBottle, SlipGround } from './entered-bottle.ts';
+
+/** What a value should be, how far a good one may lie from it, and on how many bottles that rests. */
+export interface Expectation {
+  readonly expected: number;
+  readonly within: number;
+  readonly bottles: number;
+}
+
+/** Bottles of a lane that a bottle is compared with: the next ones to it, so that a slow drift is no slip. */
+const compared = 12;
+/** From here on the spread of the bottles themselves says how far a good one may lie. */
+const enough = 6;
+/** A good bottle lies within six standard deviations of the middle. */
+const deviations = 6;
+/** Widths as a share of what is expected, where little is known; common practice. */
+const netByFew = 0.012;
+const netByMany = 0.004;
+const netByBook = 0.12;
+const overflowed = 0.04;
+const timeByFew = 0.15;
+const timeByMany = 0.08;
+const tareByFew = 0.15;
+const tareByMany = 0.03;
+/** A tare is a bottle: glass of one mould differs by a few per cent, and nobody minds a gram, kg. */
+const leastTareWidth = 2e-3;
+/** How much of the way from one count to another the comparison may miss: the after-run does not grow with the count. */
+const awayFromPreset = 0.04;
+const farPreset = 0.5;
+
+const median = (values: readonly number[]): number => {
+  const sorted = values.toSorted((a, b) => a - b);
+  const half = sorted.length >> 1;
+  return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
+};
+
+/** Standard deviation by the median distance from the median: one slip among the others does not widen it. */
+const robustDeviation = (values: readonly number[]): number => {
+  const middle = median(values);
+  // 0.6745: the upper quartile of the normal distribution
+  return median(values.map((value) => Math.abs(value - middle))) / 0.6745;
+};
+
+/** Mass of the contents; undefined where one of both was not weighed or can't be. */
+export const netOf = ({ gross, tare }: EnteredBottle): number | undefined =>
+  gross === undefined || tare === undefined ? undefined : gross.value - tare.value;
+
+/** None where there are two that contradict each other: one of them is the slip, and nobody can tell which. */
+const around = (values: readonly number[], few: number, many: number): Expectation | undefined => {
+  const expected = median(values);
+  if (values.length === 2 && Math.abs(values[0]! - expected) > few * Math.abs(expected)) return undefined;
+  const share = values.length < enough ? few : many;
+  const own = values.length < enough ? 0 : deviations * robustDeviation(values);
+  return { expected, within: Math.max(share * Math.abs(expected), own), bottles: values.length };
+};
+
+/** The bottles of a lane nearest in order; `at` is where the bottle itself stands or would stand. */
+const nearest = <T>(others: readonly T[], at: number): readonly T[] => {
+  const from = Math.max(0, Math.min(at - compared / 2, others.length - compared));
+  return others.slice(from, from + compared);
+};
+
+/** What a value is at another count, from one that was seen: in proportion, but for the after-run. */
+const carried = (
+  seen: readonly { readonly value: number; readonly preset: number }[],
+  preset: number,
+  few: number,
+  many: number,
+): Expectation | undefined => {
+  const about = around(
+    seen.map(({ value, preset: at }) => (value * preset) / at),
+    few,
+    many,
+  );
+  if (about === undefined) return undefined;
+  // from a count that is far away nothing more is missed than this: else a count tenfold would fit anything
+  const away = Math.min(farPreset, Math.max(...seen.map(({ preset: at }) => Math.abs(preset / at - 1))));
+  return { ...about, within: about.within + awayFromPreset * away * Math.abs(about.expected) };
+};
+
+const ran = (value: number, preset: number): boolean => value > 0 && preset > 0;
+
+/** Mass that a lane is likely to have put in at a count. */
+export const expectedNet = (
+  lane: string,
+  preset: number,
+  bottle: EnteredBottle,
+  others: readonly EnteredBottle[],
+  ground: SlipGround,
+  at = others.length,
+): Expectation | undefined => {
+  const overflows = (one: EnteredBottle): boolean => one.overflow === 'trace' || one.overflow === 'stream';
+  if (overflows(bottle)) {
+    // what ran over is gone: such bottles hold what a bottle holds, whatever lane and count
+    const full = others.flatMap((one) => (overflows(one) ? (netOf(one) ?? []) : []));
+    if (full.length > 0) return around(nearest(full, at), overflowed, overflowed);
+    const { level, density } = ground;
+    return level === undefined || density === undefined
+      ? undefined
+      : { expected: level * density, within: netByBook * level * density, bottles: 0 };
+  }
+  const seen = others.flatMap((one, i) => {
+    const value = netOf(one);
+    return one.lane === lane && !overflows(one) && value !== undefined && ran(value, one.preset)
+      ? [{ value, preset: one.preset, i }]
+      : [];
+  });
+  if (seen.length > 0) {
+    const place = seen.filter(({ i }) => i < at).length;
+    const found = carried(nearest(seen, place), preset, netByFew, netByMany);
+    if (found !== undefined) return found;
+  }
+  const pulses = ground.lanes.find(({ tag }) => tag === lane)?.pulses;
+  if (pulses === undefined || ground.density === undefined) return undefined;
+  const expected = (ground.density * preset) / pulses;
+  return { expected, within: netByBook * expected, bottles: 0 };
+};
+
+/** Time that a lane is likely to have taken to a count, by bottles that were filled in the same way. */
+export const expectedTime = (
+  lane: string,
+  preset: number,
+  bottle: EnteredBottle,
+  others: readonly EnteredBottle[],
+  at = others.length,
+): Expectation | undefined => {
+  const seen = others.flatMap((one, i) =>
+    one.lane === lane &&
+    one.time !== undefined &&
+    ran(one.time.value, one.preset) &&
+    one.lanesOpen === bottle.lanesOpen &&
+    (one.throttled ?? false) === (bottle.throttled ?? false) &&
+    (one.afterStop ?? false) === (bottle.afterStop ?? false)
+      ? [{ value: one.time.value, preset: one.preset, i }]
+      : [],
+  );
+  if (seen.length === 0) return undefined;
+  const place = seen.filter(({ i }) => i < at).length;
+  return carried(nearest(seen, place), preset, timeByFew, timeByMany);
+};
+
+/** Mass that an empty bottle is likely to have. */
+export const expectedTare = (
+  others: readonly EnteredBottle[],
+  ground: SlipGround,
+  at = others.length,
+): Expectation | undefined => {
+  const seen = others.flatMap(({ tare }) => (tare !== undefined && tare.value > 0 ? [tare.value] : []));
+  const byOthers =
+    seen.length > 0 ? around(nearest(seen, Math.min(at, seen.length)), tareByFew, tareByMany) : undefined;
+  const { emptyMass } = ground;
+  const byBook =
+    emptyMass === undefined ? undefined : { expected: emptyMass, within: tareByFew * emptyMass, bottles: 0 };
+  const found = byOthers ?? byBook;
+  return found === undefined ? undefined : { ...found, within: Math.max(found.within, leastTareWidth) };
+};
