@@ -2,6 +2,9 @@ import { type SheetEntry, sheetEntry } from '../sheet-entry.ts';
 import { airDensityCases } from './air-density.cases.ts';
 import { airDensityText } from './air-density.text.ts';
 import { airDensitySheet } from './air-density.ts';
+import { averageScaleCases } from './average-scale.cases.ts';
+import { averageScaleText } from './average-scale.text.ts';
+import { averageScaleSheet } from './average-scale.ts';
 import { densityAtReferenceCases } from './density-at-reference.cases.ts';
 import { densityAtReferenceText } from './density-at-reference.text.ts';
 import { densityAtReferenceSheet } from './density-at-reference.ts';
@@ -14,6 +17,12 @@ import { densityInAirSheet } from './density-in-air.ts';
 import { euLotCases } from './eu-lot.cases.ts';
 import { euLotText } from './eu-lot.text.ts';
 import { euLotSheet } from './eu-lot.ts';
+import { handbook133LotCases } from './handbook-133-lot.cases.ts';
+import { handbook133LotText } from './handbook-133-lot.text.ts';
+import { handbook133LotSheet } from './handbook-133-lot.ts';
+import { handbook133ScaleCases } from './handbook-133-scale.cases.ts';
+import { handbook133ScaleText } from './handbook-133-scale.text.ts';
+import { handbook133ScaleSheet } from './handbook-133-scale.ts';
 import { levelVolumeCases } from './level-volume.cases.ts';
 import { levelVolumeText } from './level-volume.text.ts';
 import { levelVolumeSheet } from './level-volume.ts';
@@ -61,4 +70,7 @@ export const contentsEntries: readonly SheetEntry[] = [
   sheetEntry(oimlLotSheet, oimlLotCases, oimlLotText),
   sheetEntry(euLotSheet, euLotCases, euLotText),
   sheetEntry(ukLotSheet, ukLotCases, ukLotText),
+  sheetEntry(handbook133LotSheet, handbook133LotCases, handbook133LotText),
+  sheetEntry(handbook133ScaleSheet, handbook133ScaleCases, handbook133ScaleText),
+  sheetEntry(averageScaleSheet, averageScaleCases, averageScaleText),
 ];
