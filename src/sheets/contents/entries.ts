@@ -17,24 +17,48 @@ import { densityInAirSheet } from './density-in-air.ts';
 import { euLotCases } from './eu-lot.cases.ts';
 import { euLotText } from './eu-lot.text.ts';
 import { euLotSheet } from './eu-lot.ts';
+import { gaugeStudyCases } from './gauge-study.cases.ts';
+import { gaugeStudyText } from './gauge-study.text.ts';
+import { gaugeStudySheet } from './gauge-study.ts';
 import { handbook133LotCases } from './handbook-133-lot.cases.ts';
 import { handbook133LotText } from './handbook-133-lot.text.ts';
 import { handbook133LotSheet } from './handbook-133-lot.ts';
 import { handbook133ScaleCases } from './handbook-133-scale.cases.ts';
 import { handbook133ScaleText } from './handbook-133-scale.text.ts';
 import { handbook133ScaleSheet } from './handbook-133-scale.ts';
+import { laneLineCases } from './lane-line.cases.ts';
+import { laneLineText } from './lane-line.text.ts';
+import { laneLineSheet } from './lane-line.ts';
+import { laneLineWeightedCases } from './lane-line-weighted.cases.ts';
+import { laneLineWeightedText } from './lane-line-weighted.text.ts';
+import { laneLineWeightedSheet } from './lane-line-weighted.ts';
 import { levelVolumeCases } from './level-volume.cases.ts';
 import { levelVolumeText } from './level-volume.text.ts';
 import { levelVolumeSheet } from './level-volume.ts';
+import { lineLackOfFitCases } from './line-lack-of-fit.cases.ts';
+import { lineLackOfFitText } from './line-lack-of-fit.text.ts';
+import { lineLackOfFitSheet } from './line-lack-of-fit.ts';
+import { lineThroughOriginCases } from './line-through-origin.cases.ts';
+import { lineThroughOriginText } from './line-through-origin.text.ts';
+import { lineThroughOriginSheet } from './line-through-origin.ts';
+import { measuringContainerCases } from './measuring-container.cases.ts';
+import { measuringContainerText } from './measuring-container.text.ts';
+import { measuringContainerSheet } from './measuring-container.ts';
 import { oimlLotCases } from './oiml-lot.cases.ts';
 import { oimlLotText } from './oiml-lot.text.ts';
 import { oimlLotSheet } from './oiml-lot.ts';
 import { packageVolumesCases } from './package-volumes.cases.ts';
 import { packageVolumesText } from './package-volumes.text.ts';
 import { packageVolumesSheet } from './package-volumes.ts';
+import { presetOfLineCases } from './preset-of-line.cases.ts';
+import { presetOfLineText } from './preset-of-line.text.ts';
+import { presetOfLineSheet } from './preset-of-line.ts';
 import { productAtReferenceCases } from './product-at-reference.cases.ts';
 import { productAtReferenceText } from './product-at-reference.text.ts';
 import { productAtReferenceSheet } from './product-at-reference.ts';
+import { referenceTemperatureCases } from './reference-temperature.cases.ts';
+import { referenceTemperatureText } from './reference-temperature.text.ts';
+import { referenceTemperatureSheet } from './reference-temperature.ts';
 /** The sheets of setting and proving the fill. */ import { tolerableDeficiencyCases } from './tolerable-deficiency.cases.ts';
 import { tolerableDeficiencyText } from './tolerable-deficiency.text.ts';
 import { tolerableDeficiencySheet } from './tolerable-deficiency.ts';
@@ -73,4 +97,12 @@ export const contentsEntries: readonly SheetEntry[] = [
   sheetEntry(handbook133LotSheet, handbook133LotCases, handbook133LotText),
   sheetEntry(handbook133ScaleSheet, handbook133ScaleCases, handbook133ScaleText),
   sheetEntry(averageScaleSheet, averageScaleCases, averageScaleText),
+  sheetEntry(measuringContainerSheet, measuringContainerCases, measuringContainerText),
+  sheetEntry(gaugeStudySheet, gaugeStudyCases, gaugeStudyText),
+  sheetEntry(referenceTemperatureSheet, referenceTemperatureCases, referenceTemperatureText),
+  sheetEntry(laneLineSheet, laneLineCases, laneLineText),
+  sheetEntry(presetOfLineSheet, presetOfLineCases, presetOfLineText),
+  sheetEntry(laneLineWeightedSheet, laneLineWeightedCases, laneLineWeightedText),
+  sheetEntry(lineThroughOriginSheet, lineThroughOriginCases, lineThroughOriginText),
+  sheetEntry(lineLackOfFitSheet, lineLackOfFitCases, lineLackOfFitText),
 ];
