@@ -3,6 +3,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openBrowser, openPage } from './browser.ts';
 import { field, hoseBore, openBook, panel, rate, seeCharts, side, waitForText } from './on-the-page.ts';
+import { readers } from './readers.ts';
 import { type RunningServer, startServer } from './running-server.ts';
 
 let browser: Browser;
@@ -24,78 +25,70 @@ const faults = async (page: Page): Promise<readonly string[]> => {
   );
 };
 
-const sizes = [
-  { width: 1280, height: 800 },
-  { width: 820, height: 1180 },
-];
-
 describe('for every reader', () => {
-  for (const colorScheme of ['light', 'dark'] as const) {
-    for (const viewport of sizes) {
-      const name = `${viewport.width}x${viewport.height}, ${colorScheme}`;
-      it(`axe finds nothing on the floors, a working and a problem at ${name}`, async () => {
-        const { page, close } = await openPage(browser, { viewport, colorScheme });
-        await openBook(page, server.address());
-        await seeCharts(page);
-        expect(await faults(page)).toEqual([]);
-        await side(page, 'OXBOW', 'manifoldPressure').click();
-        await panel(page).locator('math').first().waitFor();
-        expect(await faults(page)).toEqual([]);
-        await page.keyboard.press('Escape');
-        await field(page, hoseBore).fill('nonsense');
-        expect(await faults(page)).toEqual([]);
-        await close();
-      });
+  for (const { name, ...reader } of readers) {
+    it(`axe finds nothing on the floors, a working and a problem at ${name}`, async () => {
+      const { page, close } = await openPage(browser, reader);
+      await openBook(page, server.address());
+      await seeCharts(page);
+      expect(await faults(page)).toEqual([]);
+      await side(page, 'OXBOW', 'manifoldPressure').click();
+      await panel(page).locator('math').first().waitFor();
+      expect(await faults(page)).toEqual([]);
+      await page.keyboard.press('Escape');
+      await field(page, hoseBore).fill('nonsense');
+      expect(await faults(page)).toEqual([]);
+      await close();
+    });
 
-      it(`axe finds nothing on the utilities, a working and a form at ${name}`, async () => {
-        const { page, close } = await openPage(browser, { viewport, colorScheme });
-        await openBook(page, server.address());
-        await page.locator('.nav').getByText('Utilities').click();
-        await page.locator('.utility-row').first().waitFor();
-        expect(await faults(page)).toEqual([]);
-        await side(page, 'LARKMOOR', 'motorLoading -M2').click();
-        await panel(page).locator('math').first().waitFor();
-        await page.locator('button[data-form="air LARKMOOR"]').click();
-        await page.locator('.site-form').waitFor();
-        expect(await faults(page)).toEqual([]);
-        const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-        expect(wide).toBeLessThanOrEqual(0);
-        await close();
-      });
+    it(`axe finds nothing on the utilities, a working and a form at ${name}`, async () => {
+      const { page, close } = await openPage(browser, reader);
+      await openBook(page, server.address());
+      await page.locator('.nav').getByText('Utilities').click();
+      await page.locator('.utility-row').first().waitFor();
+      expect(await faults(page)).toEqual([]);
+      await side(page, 'LARKMOOR', 'motorLoading -M2').click();
+      await panel(page).locator('math').first().waitFor();
+      await page.locator('button[data-form="air LARKMOOR"]').click();
+      await page.locator('.site-form').waitFor();
+      expect(await faults(page)).toEqual([]);
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+      expect(wide).toBeLessThanOrEqual(0);
+      await close();
+    });
 
-      it(`axe finds nothing on the sheets at ${name}`, async () => {
-        const { page, close } = await openPage(browser, { viewport, colorScheme });
-        await page.goto(`${server.address()}sheets`);
-        await page.locator('.sheet-list').first().waitFor();
-        expect(await faults(page)).toEqual([]);
-        await page.goto(`${server.address()}sheets/water/pipe-loss`);
-        await page.locator('math').first().waitFor();
-        expect(await faults(page)).toEqual([]);
-        await close();
-      });
+    it(`axe finds nothing on the sheets at ${name}`, async () => {
+      const { page, close } = await openPage(browser, reader);
+      await page.goto(`${server.address()}sheets`);
+      await page.locator('.sheet-list').first().waitFor();
+      expect(await faults(page)).toEqual([]);
+      await page.goto(`${server.address()}sheets/water/pipe-loss`);
+      await page.locator('math').first().waitFor();
+      expect(await faults(page)).toEqual([]);
+      await close();
+    });
 
-      it(`nothing stands under 13 px and nothing runs out of the page at ${name}`, async () => {
-        const { page, close } = await openPage(browser, { viewport, colorScheme });
-        await openBook(page, server.address());
-        await seeCharts(page);
-        const small = await page.evaluate(() => {
-          const found: string[] = [];
-          const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-          for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
-            const parent = node.parentElement;
-            if (parent === null || (node.textContent ?? '').trim() === '' || parent.closest('math') !== null)
-              continue;
-            const size = Number.parseFloat(getComputedStyle(parent).fontSize);
-            if (size < 12.99) found.push(`${size} ${node.textContent}`);
-          }
-          return found;
-        });
-        expect(small).toEqual([]);
-        const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-        expect(wide).toBeLessThanOrEqual(0);
-        await close();
+    it(`nothing stands under 13 px and nothing runs out of the page at ${name}`, async () => {
+      const { page, close } = await openPage(browser, reader);
+      await openBook(page, server.address());
+      await seeCharts(page);
+      const small = await page.evaluate(() => {
+        const found: string[] = [];
+        const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+        for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
+          const parent = node.parentElement;
+          if (parent === null || (node.textContent ?? '').trim() === '' || parent.closest('math') !== null)
+            continue;
+          const size = Number.parseFloat(getComputedStyle(parent).fontSize);
+          if (size < 12.99) found.push(`${size} ${node.textContent}`);
+        }
+        return found;
       });
-    }
+      expect(small).toEqual([]);
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+      expect(wide).toBeLessThanOrEqual(0);
+      await close();
+    });
   }
 
   it('a thumb finds 48 px everywhere and text of 16 px', async () => {

@@ -6,6 +6,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { openPage } from './browser.ts';
 import { goWithin, openBook, rate, saveState, waitForText } from './on-the-page.ts';
 import { browser, ownServerForEach, server, watched } from './own-server.ts';
+import { readers } from './readers.ts';
 import { projectRoot } from './running-server.ts';
 
 let id: string;
@@ -306,13 +307,9 @@ describe('the page on which a book is written', () => {
 });
 
 describe('for every reader of the book page', () => {
-  // every part of the book is opened: two of the four pairs of width and scheme see each once
-  for (const [colorScheme, viewport] of [
-    ['light', { width: 1280, height: 800 }],
-    ['dark', { width: 820, height: 1180 }],
-  ] as const) {
-    it(`axe finds nothing and nothing runs out of the page at ${viewport.width}, ${colorScheme}`, async () => {
-      const { page, close } = await openPage(browser, { viewport, colorScheme });
+  for (const { name, ...reader } of readers) {
+    it(`axe finds nothing and nothing runs out of the page at ${name}`, async () => {
+      const { page, close } = await openPage(browser, reader);
       await openPart(page, '/line');
       expect(await faults(page)).toEqual([]);
       for (const part of parts) {
