@@ -1,0 +1,31 @@
+import type { Fit, SetupReadings } from './fit.ts';
+import type { RowModel } from './row-model.ts';
+import type { SetupTrials } from './row-setups.ts';
+import type { Estimated } from './student-sum.ts';
+
+/** What the trials say of one lane. */
+export interface LaneEstimate {
+  readonly lane: string;
+  /** Pulses in a cubic metre. */
+  readonly pulses: Estimated;
+  /** Volume of a pulse, m3. */
+  readonly pulse: Estimated;
+  /** Delay and half the closing time, s. */
+  readonly afterRun: Estimated;
+  /** m3/h at 1 bar of water */
+  readonly kv: Estimated;
+  /** m3 */
+  readonly drip: Estimated;
+  /** From the count to the lane fully shut, s. */
+  readonly shutTime: Estimated;
+  /** Bottles that were used. */
+  readonly trials: number;
+}
+
+/** The fit itself, for whoever goes on from it. */
+export interface EstimateBasis {
+  readonly model: RowModel;
+  readonly fit: Fit;
+  readonly setups: readonly SetupTrials[];
+  readonly readings: readonly SetupReadings[];
+}

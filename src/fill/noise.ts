@@ -1,0 +1,60 @@
+import { chiSquaredQuantile } from '../statistics/chi-squared.ts';
+
+/** A reading with the variance that its instrument is said to have. */
+export interface Miss {
+  /** Reading less what the lanes' values give. */
+  readonly miss: number;
+  /** Square of its standard uncertainty. */
+  readonly stated: number;
+}
+
+/** How far single readings of one kind lie from their mean: variance = scale (own + stated). */
+export interface Noise {
+  /** Of the bottles themselves, beside what the instrument adds. */
+  readonly own: number;
+  /** Below 1 where even the stated uncertainty is more than was seen. */
+  readonly scale: number;
+  readonly dof: number;
+}
+
+export const varianceOf = ({ own, scale }: Noise, stated: number): number => scale * (own + stated);
+
+/** A scatter so small that only one in a hundred sets would show it is chance, not knowledge. */
+const implausible = 0.01;
+/** With fewer degrees of freedom a scatter says next to nothing. */
+const leastDof = 3;
+
+/**
+ * Spread of readings about their means.
+ *
+ * Method   own variance v >= least with sum miss^2/(v + stated) = dof, by bisection; where that sum is too small already
+ *          at the least, the scale instead, unless the scatter is implausibly small
+ * Symbols  dof      scalar  readings less what their means have used up
+ *          least    scalar  variance that is always there, such as that of the pulse's phase
+ *          typical  scalar  variance taken where hardly anything was repeated
+ * Source   restricted maximum likelihood of one variance beside known ones, derived
+ */
+export const noiseOf = (misses: readonly Miss[], dof: number, least: number, typical: number): Noise => {
+  if (!(dof >= 0.5)) return { own: Math.max(least, typical), scale: 1, dof: 1 };
+  const excess = (own: number): number => {
+    let sum = -dof;
+    for (const { miss, stated } of misses) sum += (miss * miss) / (own + stated);
+    return sum;
+  };
+  let squares = 0;
+  for (const { miss } of misses) squares += miss * miss;
+  let own = least;
+  let scale = 1;
+  const over = excess(least);
+  if (over > 0) {
+    let low = least;
+    let high = least + squares / dof;
+    for (let i = 0; i < 60 && high - low > 1e-9 * high; i++) {
+      own = 0.5 * (low + high);
+      if (excess(own) > 0) low = own;
+      else high = own;
+    }
+  } else if (over + dof > chiSquaredQuantile(implausible, dof)) scale = (over + dof) / dof;
+  if (dof < leastDof) return { own: Math.max(own, typical), scale: Math.max(1, scale), dof };
+  return { own, scale, dof };
+};

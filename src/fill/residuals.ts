@@ -1,0 +1,65 @@
+import { studentCdf } from '../statistics/student.ts';
+import type { EstimateBasis } from './lane-estimate.ts';
+import { quadratic } from './linear-figure.ts';
+import { type Noise, varianceOf } from './noise.ts';
+
+/** A reading beside what the lanes' values give for it. */
+export interface Residual {
+  readonly trial: number;
+  readonly lane: number;
+  readonly of: 'volume' | 'time';
+  /** What was read: m3 or s. */
+  readonly read: number;
+  /** What the lanes' values give. */
+  readonly fitted: number;
+  /** Miss in its own standard deviations, the reading's own pull on the fit taken off. */
+  readonly standard: number;
+  /** Further out than chance would bring any of all readings: named, never dropped. */
+  readonly outlying: boolean;
+}
+
+/** Chance that a set without an outlier has one named. */
+const falseAlarm = 0.01;
+
+/**
+ * Every reading against the fit.
+ *
+ * Method   r = miss/(s sqrt(1 - h)); outlying by t = r sqrt((dof - 1)/(dof - r^2)) on Student with dof - 1, the share of
+ *          false alarms parted among all readings of the kind
+ * Source   deleted residual as in R. D. Cook, S. Weisberg, Residuals and Influence in
+ *          Regression, 2.2 (memory)
+ */
+export const residualsOf = ({
+  readings,
+  fit,
+}: Pick<EstimateBasis, 'readings' | 'fit'>): readonly Residual[] => {
+  const found: (Omit<Residual, 'outlying'> & { readonly dof: number })[] = [];
+  readings.forEach((each, s) => {
+    each.setup.lanes.forEach((lane, i) => {
+      const add = (of: Residual['of'], noise: Noise): void => {
+        const list = of === 'volume' ? each.volumes[i]! : each.times[i]!;
+        if (list.length === 0) return;
+        const fitted = fit.answers[s]![of === 'volume' ? 'volumes' : 'times'][i]!;
+        const slope = fit.slopes[s]![of === 'volume' ? 'volumes' : 'times'][i]!;
+        const known = quadratic(fit.covariance.whole, slope);
+        for (const { trial, value, stated } of list) {
+          const variance = varianceOf(noise, stated);
+          // a reading that alone decides its lane leaves nothing to be seen
+          const left = Math.max(0.02, 1 - known / variance);
+          const standard = (value - fitted) / Math.sqrt(variance * left);
+          found.push({ trial, lane, of, read: value, fitted, standard, dof: noise.dof });
+        }
+      };
+      add('volume', fit.volumeNoise);
+      add('time', fit.timeNoise);
+    });
+  });
+  const count = { volume: 0, time: 0 };
+  for (const { of } of found) count[of]++;
+  return found.map(({ dof, ...residual }) => {
+    const square = residual.standard * residual.standard;
+    const t = square < dof ? Math.abs(residual.standard) * Math.sqrt((dof - 1) / (dof - square)) : Infinity;
+    const chance = dof > 2 ? 2 * studentCdf(-t, dof - 1) : 1;
+    return { ...residual, outlying: chance < falseAlarm / count[residual.of] };
+  });
+};

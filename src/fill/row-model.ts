@@ -1,0 +1,150 @@
+import { fillRow } from '../hydraulics/fill-row.ts';
+import { manifoldBalance } from '../hydraulics/manifold-balance.ts';
+import { runInertia } from '../hydraulics/run-inertia.ts';
+import { startStored } from '../hydraulics/stored.ts';
+import { lostTime } from '../sheets/water/inertia-lag.ts';
+import { type LaneScale, laneOf, laneValues, offsetOf, perLane } from './lane-unknowns.ts';
+import { movedFloor, type UncertainFloor } from './uncertain-floor.ts';
+
+/** Lanes that run together, with their counts. */
+export interface RowSetup {
+  /** Their places among all lanes, rising. */
+  readonly lanes: readonly number[];
+  readonly presets: readonly number[];
+  /** Whether the lane is throttled on purpose. */
+  readonly throttled: readonly boolean[];
+}
+
+/** Lanes and supply of one floor, and where the unknowns of each stand in one list. */
+export interface RowModel {
+  readonly floor: UncertainFloor;
+  readonly scales: readonly LaneScale[];
+  /** Lanes that some trial throttled: each has one unknown more. */
+  readonly throttles: readonly number[];
+}
+
+export const supplyAt = ({ scales }: RowModel): number => perLane * scales.length;
+const throttleAt = (model: RowModel, lane: number): number =>
+  supplyAt(model) + model.floor.unknowns.length + model.throttles.indexOf(lane);
+export const sizeOf = (model: RowModel): number =>
+  supplyAt(model) + model.floor.unknowns.length + model.throttles.length;
+
+/** A throttled lane passes half, or a quarter, or all of it: ln share has this mean and standard deviation. */
+const throttleMean = -Math.LN2;
+const throttleDeviation = Math.LN2;
+
+export interface RowAnswer {
+  /** Mean volume of each lane, m3. */
+  readonly volumes: readonly number[];
+  /** From the opening of the lanes to the lane fully shut, s. */
+  readonly times: readonly number[];
+  /** At the count, m3/s. */
+  readonly flows: readonly number[];
+  /** s */
+  readonly lag: number;
+  /** Time constant of the liquid in the run, s. */
+  readonly inertia: number;
+  /** At the manifold with all lanes of the row open, Pa gauge. */
+  readonly pressure: number;
+}
+
+/** One row where the unknowns stand so; undefined where a lane never ends. */
+export const rowAnswer = (
+  model: RowModel,
+  { lanes, presets, throttled }: RowSetup,
+  unknowns: Float64Array,
+): RowAnswer | undefined => {
+  const from = supplyAt(model);
+  const floor = movedFloor(model.floor, unknowns.subarray(from, from + model.floor.unknowns.length));
+  const system = {
+    ...floor,
+    lanes: lanes.map((lane, i) => {
+      const scale = model.scales[lane]!;
+      const share = throttled[i]
+        ? Math.exp(throttleMean + throttleDeviation * unknowns[throttleAt(model, lane)]!)
+        : 1;
+      return laneOf(scale, laneValues(scale, unknowns, perLane * lane), presets[i]!, share);
+    }),
+  };
+  const row = fillRow(system, startStored(system.source));
+  if ('stuck' in row) return undefined;
+  const { pressure, flow } = manifoldBalance(system);
+  const inertia = runInertia(system, flow).timeConstant;
+  const lag = lostTime(Number.POSITIVE_INFINITY, inertia);
+  return {
+    volumes: row.lanes.map(({ volume }) => volume),
+    times: row.lanes.map(({ fillTime }) => fillTime + lag),
+    flows: row.lanes.map(({ flowAtEnd }) => flowAtEnd),
+    lag,
+    inertia,
+    pressure,
+  };
+};
+
+/** How volumes, times and the pressure of a row move with each unknown; by lane of the row, over all unknowns. */
+export interface RowSlopes {
+  readonly volumes: readonly Float64Array[];
+  readonly times: readonly Float64Array[];
+  readonly pressure: Float64Array;
+}
+
+/** Small against what bends a flow, large against what a row is off, in standard deviations of the unknown. */
+const step = 1e-3;
+
+/**
+ * Slopes of a row.
+ *
+ * Method   pulse, after-run, closing and drip of a lane enter V = (N - phase) b + q tau + drip and t in closed form;
+ *          what moves the flows, the valve coefficients and the supply, by differences of whole rows. Where a lane has
+ *          two speeds or its level rises over the nozzle the volume of its pulse moves the flows too
+ * Cost     a row for each lane and each unknown of the supply
+ */
+export const rowSlopes = (
+  model: RowModel,
+  setup: RowSetup,
+  unknowns: Float64Array,
+  base: RowAnswer,
+): RowSlopes => {
+  const size = sizeOf(model);
+  const slopes: RowSlopes = {
+    volumes: setup.lanes.map(() => new Float64Array(size)),
+    times: setup.lanes.map(() => new Float64Array(size)),
+    pressure: new Float64Array(size),
+  };
+  const byDifference = (column: number): boolean => {
+    const moved = Float64Array.from(unknowns);
+    moved[column] = moved[column]! + step;
+    const there = rowAnswer(model, setup, moved);
+    if (there === undefined) return false;
+    setup.lanes.forEach((_, i) => {
+      slopes.volumes[i]![column] = (there.volumes[i]! - base.volumes[i]!) / step;
+      slopes.times[i]![column] = (there.times[i]! - base.times[i]!) / step;
+    });
+    slopes.pressure[column] = (there.pressure - base.pressure) / step;
+    return true;
+  };
+  setup.lanes.forEach((lane, i) => {
+    const { lane: book, priors, phaseCounts } = model.scales[lane]!;
+    const at = perLane * lane;
+    const volume = slopes.volumes[i]!;
+    const time = slopes.times[i]!;
+    const flow = base.flows[i]!;
+    byDifference(at + offsetOf.kv);
+    if (setup.throttled[i]) byDifference(throttleAt(model, lane));
+    if (book.kvSlow !== book.kv || book.levelAt !== undefined) byDifference(at + offsetOf.pulse);
+    else {
+      const counted = (Math.max(0, setup.presets[i]! - phaseCounts) * priors.pulse) / book.pulses;
+      volume[at + offsetOf.pulse] = counted;
+      time[at + offsetOf.pulse] = flow > 0 ? counted / flow : 0;
+    }
+    volume[at + offsetOf.afterRun] = flow * priors.afterRun;
+    time[at + offsetOf.afterRun] = priors.afterRun;
+    time[at + offsetOf.halfClosing] = priors.halfClosing;
+    volume[at + offsetOf.drip] = priors.drip;
+  });
+  const supply = supplyAt(model);
+  model.floor.unknowns.forEach((_, i) => {
+    byDifference(supply + i);
+  });
+  return slopes;
+};

@@ -1,0 +1,66 @@
+import type { LaneEstimate } from './lane-estimate.ts';
+import type { Residual } from './residuals.ts';
+import type { RowModel } from './row-model.ts';
+import type { FillTrial } from './trial.ts';
+
+/** Squares of standard residuals of two readings that no chance brings, and that none would notice. */
+const much = 25;
+const little = 10;
+
+/** Two bottles of one row whose readings fit far better the other way round. */
+export const swappedBottles = (
+  trials: readonly FillTrial[],
+  residuals: readonly Residual[],
+): readonly { readonly trials: readonly number[]; readonly lanes: readonly number[] }[] => {
+  const rows = new Map<string, Residual[]>();
+  for (const residual of residuals) {
+    const { row } = trials[residual.trial]!;
+    if (residual.of !== 'volume' || row === undefined) continue;
+    rows.set(row, [...(rows.get(row) ?? []), residual]);
+  }
+  const found: { readonly trials: readonly number[]; readonly lanes: readonly number[] }[] = [];
+  for (const row of rows.values()) {
+    row.forEach((a, i) => {
+      for (const b of row.slice(i + 1)) {
+        if (trials[a.trial]!.preset !== trials[b.trial]!.preset) continue;
+        const unit = (of: Residual): number => (of.read - of.fitted) / of.standard;
+        const now = a.standard * a.standard + b.standard * b.standard;
+        const other = ((b.read - a.fitted) / unit(a)) ** 2 + ((a.read - b.fitted) / unit(b)) ** 2;
+        if (now > much && other < little && Number.isFinite(other)) {
+          found.push({ trials: [a.trial, b.trial], lanes: [a.lane, b.lane] });
+        }
+      }
+    });
+  }
+  return found;
+};
+
+/** How near lanes come to what the book says of them as a rule, as shares. */
+const pulseShare = 0.01;
+const kvShare = 0.05;
+/** The other way round must explain so many times more. */
+const better = 8;
+
+/** Pairs of lanes whose values are far from the book, and near to it the other way round. */
+export const swappedLanes = (
+  { scales }: RowModel,
+  lanes: readonly LaneEstimate[],
+): readonly (readonly [number, number])[] => {
+  const far = (values: LaneEstimate, book: number): number => {
+    const { lane } = scales[book]!;
+    const pulse =
+      (values.pulse.value * lane.pulses - 1) / (pulseShare + values.pulse.deviation * lane.pulses);
+    const kv = Math.log(values.kv.value / lane.kv) / (kvShare + values.kv.deviation / values.kv.value);
+    return pulse * pulse + kv * kv;
+  };
+  const found: [number, number][] = [];
+  lanes.forEach((a, i) => {
+    for (let j = i + 1; j < lanes.length; j++) {
+      const b = lanes[j]!;
+      if (a.trials === 0 || b.trials === 0) continue;
+      const now = far(a, i) + far(b, j);
+      if (now > much && now > better * (far(a, j) + far(b, i))) found.push([i, j]);
+    }
+  });
+  return found;
+};
