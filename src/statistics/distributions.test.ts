@@ -74,6 +74,9 @@ const values: Record<string, readonly (readonly [got: number, computed: number])
     [noncentralTCdf(20, 1, 5), 0.8028285712909452],
     [noncentralTCdf(12, 19, 10.4), 0.7423781870996401],
     [noncentralTCdf(75, 999, 73), 0.8448172491708971],
+    [noncentralTCdf(70, 4, 60), 0.5681144067730903],
+    [noncentralTCdf(25, 8, 25), 0.4346920885584959],
+    [noncentralTCdf(40, 11, 22.5), 0.9818230586983259],
     [noncentralTCdf(0, 8, 1.5), 0.06680720126885807],
   ],
   'tolerance factor': [
@@ -153,6 +156,25 @@ describe('laws', () => {
         expect(noncentralTCdf(t, dof, 0)).toBeCloseTo(studentCdf(t, dof), 13);
       }
     }
+  });
+
+  it('either way of the noncentral t gives the same where they meet', () => {
+    // 19.999 goes one way, 20.001 the other; the share itself changes by less than the difference of the two
+    const [near, far] = [noncentralTQuantile(0.95, 8, 19.999), noncentralTQuantile(0.95, 8, 20.001)];
+    const middle = noncentralTQuantile(0.95, 8, 19.997);
+    expect(far - near).toBeCloseTo(near - middle, 7);
+    expect(noncentralTCdf(-70, 4, -60)).toBeCloseTo(1 - noncentralTCdf(70, 4, 60), 13);
+  });
+
+  it('a mean that is known wholly leaves the doubt of the standard deviation alone', () => {
+    const known = normalQuantile(0.99) / Math.sqrt(chiSquaredQuantile(0.05, 5) / 5);
+    expect(toleranceFactor(1e14, 0.99, 0.95, 5) / known).toBeCloseTo(1, 10);
+  });
+
+  it('what is no number comes back as none', () => {
+    expect(studentQuantile(0.9, Number.NaN)).toBeNaN();
+    expect(chiSquaredCdf(Number.NaN, 3)).toBeNaN();
+    expect(noncentralTQuantile(0.9, Number.NaN, 1)).toBeNaN();
   });
 
   it('both binomial tails with the term between them make one', () => {

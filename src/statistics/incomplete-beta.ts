@@ -25,7 +25,8 @@ const fraction = (a: number, b: number, x: number): number => {
     if (Math.abs(c) < least) c = least;
     const ratio = c * d;
     h *= ratio;
-    if (Math.abs(ratio - 1) < 1e-16) break;
+    // the other way round it would go on for ever over what is no number
+    if (!(Math.abs(ratio - 1) >= 1e-16)) break;
   }
   return h;
 };

@@ -24,7 +24,7 @@ export const incompleteGamma = (a: number, x: number): Tails => {
     for (let n = 1; n < mostTerms; n++) {
       term *= x / (a + n);
       sum += term;
-      if (term < 1e-17 * sum) break;
+      if (!(term >= 1e-17 * sum)) break;
     }
     const lower = Math.min(1, front * sum);
     return { lower, upper: 1 - lower };
@@ -40,7 +40,8 @@ export const incompleteGamma = (a: number, x: number): Tails => {
     c = b + step / c;
     const ratio = c * d;
     h *= ratio;
-    if (Math.abs(ratio - 1) < 1e-16) break;
+    // the other way round it would go on for ever over what is no number
+    if (!(Math.abs(ratio - 1) >= 1e-16)) break;
   }
   const upper = Math.min(1, front * a * h);
   return { lower: 1 - upper, upper };

@@ -1,21 +1,9 @@
 const halfLogTwoPi = 0.5 * Math.log(2 * Math.PI);
 
-/**
- * What Stirling's formula leaves out of ln Gamma(x + 1), x above zero:
- * ln Gamma(x + 1) = (x + 1/2) ln x - x + ln(2 pi)/2 + stirlingError(x).
- *
- * Method   asymptotic series with Bernoulli numbers from 15 on; below it by the recurrence of the gamma function
- * Cost     O(1)
- * Source   C. Loader, Fast and Accurate Computation of Binomial Probabilities, 2000 (memory)
- */
-export const stirlingError = (x: number): number => {
-  if (x >= 15) {
-    const s = 1 / (x * x);
-    return (
-      (1 / 12 - s * (1 / 360 - s * (1 / 1260 - s * (1 / 1680 - s * (1 / 1188 - s * (691 / 360360)))))) / x
-    );
-  }
-  return logGamma(x + 1) - (x + 0.5) * Math.log(x) + x - halfLogTwoPi;
+/** Asymptotic series of Stirling's remainder; full digits from 15 on. */
+const series = (x: number): number => {
+  const s = 1 / (x * x);
+  return (1 / 12 - s * (1 / 360 - s * (1 / 1260 - s * (1 / 1680 - s * (1 / 1188 - s * (691 / 360360)))))) / x;
 };
 
 /**
@@ -35,5 +23,16 @@ export const logGamma = (x: number): number => {
     at += 1;
   }
   const n = at - 1;
-  return (n + 0.5) * Math.log(n) - n + halfLogTwoPi + stirlingError(n) - Math.log(product);
+  return (n + 0.5) * Math.log(n) - n + halfLogTwoPi + series(n) - Math.log(product);
 };
+
+/**
+ * What Stirling's formula leaves out of ln Gamma(x + 1), x above zero:
+ * ln Gamma(x + 1) = (x + 1/2) ln x - x + ln(2 pi)/2 + stirlingError(x).
+ *
+ * Method   asymptotic series with Bernoulli numbers from 15 on; below it by the gamma function itself
+ * Cost     O(1)
+ * Source   C. Loader, Fast and Accurate Computation of Binomial Probabilities, 2000 (memory)
+ */
+export const stirlingError = (x: number): number =>
+  x >= 15 ? series(x) : logGamma(x + 1) - (x + 0.5) * Math.log(x) + x - halfLogTwoPi;

@@ -1,5 +1,7 @@
+import { chiSquaredTails } from './chi-squared.ts';
 import { stirlingError } from './log-gamma.ts';
 import { normalCdf, normalDensity, normalQuantile } from './normal.ts';
+import { poissonTerm } from './saddle-point.ts';
 import type { Tails } from './tails.ts';
 
 /** What lies outside is below 1e-18 of the whole. */
@@ -9,11 +11,8 @@ interface At extends Tails {
   readonly density: number;
 }
 
-/** Tails and density at t: the mean of those of a normal deviate over the spread of the root of chi-squared/dof. */
-const noncentralT = (t: number, dof: number, delta: number): At => {
-  if (dof === Infinity) {
-    return { lower: normalCdf(t - delta), upper: normalCdf(delta - t), density: normalDensity(t - delta) };
-  }
+/** Over the spread of the root s of chi-squared/dof, in ln s: the normal share at t s - delta. */
+const overSpread = (t: number, dof: number, delta: number): At => {
   // x = ln s; its density is front exp(dof/2 (2x + 1 - exp 2x))
   const front = Math.exp(-stirlingError(0.5 * dof)) * Math.sqrt(dof / Math.PI);
   const exponent = (x: number): number => 0.5 * dof * (2 * x - Math.expm1(2 * x));
@@ -23,7 +22,7 @@ const noncentralT = (t: number, dof: number, delta: number): At => {
   let density = 0;
   const add = (x: number): boolean => {
     const power = exponent(x);
-    if (power < -negligible) return false;
+    if (!(power >= -negligible)) return false;
     const weight = Math.exp(power);
     const s = Math.exp(x);
     lower += weight * normalCdf(t * s - delta);
@@ -39,15 +38,48 @@ const noncentralT = (t: number, dof: number, delta: number): At => {
 };
 
 /**
+ * Over the normal deviate w: the share of chi-squared beyond (w + delta)/t. Of a noncentrality that is great against
+ * the spread of s, where the other way wants ever more terms.
+ */
+const overNormal = (t: number, dof: number, delta: number): At => {
+  // so far from zero the sign of t is that of delta to the last digit
+  if (t <= 0) return { lower: 0, upper: 1, density: 0 };
+  const step = 0.2;
+  let lower = 0;
+  let upper = 0;
+  let density = 0;
+  for (let w = -9; w <= 9; w += step) {
+    const weight = step * normalDensity(w);
+    const value = dof * ((w + delta) / t) ** 2;
+    const tails = chiSquaredTails(value, dof);
+    lower += weight * tails.upper;
+    upper += weight * tails.lower;
+    density += weight * poissonTerm(0.5 * dof, 0.5 * value) * (dof / t);
+  }
+  return { lower, upper, density };
+};
+
+/** Tails and density at t, by the way that wants fewer terms. */
+const noncentralT = (t: number, dof: number, delta: number): At => {
+  if (dof === Infinity) {
+    return { lower: normalCdf(t - delta), upper: normalCdf(delta - t), density: normalDensity(t - delta) };
+  }
+  if (Math.abs(delta) < 20 || Math.abs(delta) < Math.sqrt(2 * dof)) return overSpread(t, dof, delta);
+  if (delta > 0) return overNormal(t, dof, delta);
+  const { lower, upper, density } = overNormal(-t, dof, -delta);
+  return { lower: upper, upper: lower, density };
+};
+
+/**
  * Share of the noncentral t distribution below t.
  *
- * Method   mean of the normal share over the spread s of the sample standard deviation, in ln s by the trapezoidal
- *          rule, which converges exponentially on it
+ * Method   the definition as an integral over one of its two parts, by the trapezoidal rule, which converges
+ *          exponentially on them
  * Symbols  t      deviate             scalar  -
  *          dof    degrees of freedom  scalar  -  > 0, need not be whole; infinite is the normal distribution
  *          delta  noncentrality       scalar  -
  * Returns  share, to about 1e-14
- * Cost     some hundred terms, of few degrees or a great noncentrality some thousand
+ * Cost     some hundred terms
  * Source   definition
  */
 export const noncentralTCdf = (t: number, dof: number, delta: number): number =>
@@ -75,6 +107,7 @@ export const noncentralTQuantile = (p: number, dof: number, delta: number): numb
   for (let i = 0; i < 200; i++) {
     const { lower, upper, density } = noncentralT(t, dof, delta);
     const over = p <= 0.5 ? lower - p : 1 - p - upper;
+    if (Number.isNaN(over)) return Number.NaN;
     if (over === 0) return t;
     if (over < 0) low = t;
     else high = t;

@@ -33,6 +33,7 @@ export const positiveQuantile = (
   for (let i = 0; i < 200; i++) {
     const at = Math.exp(x);
     const tail = tails(at)[side];
+    if (Number.isNaN(tail)) return Number.NaN;
     if (tail === shares[side]) return at;
     if (sign * (tail - shares[side]) < 0) low = x;
     else high = x;

@@ -1,28 +1,10 @@
 import type { Problem } from '../../quantity/problem.ts';
 import { numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
+import { trueDensity } from './true-density.ts';
 import { referenceWeightDensity, usualAirDensity } from './volume-by-weighing.ts';
 import { airDensities, masses, someMasses, someVolumes, weightDensities } from './weighing-bounds.ts';
 import { buoyancy } from './weighing-sources.ts';
-
-/**
- * True density of a liquid of which a flask of known volume was weighed.
- *
- * Method   rho = rho_a + (m/V)(1 - rho_a/rho_b)
- * Symbols  m      net            scalar  kg, full less empty
- *          V      volume         scalar  m3 of the flask at the temperature of the liquid
- *          rho_a  airDensity     scalar  kg/m3
- *          rho_b  weightDensity  scalar  kg/m3
- * Returns  kg/m3 at the temperature of the liquid
- * Cost     O(1)
- * Source   balance of forces
- */
-export const densityByFlask = (
-  net: number,
-  volume: number,
-  airDensity: number,
-  weightDensity: number,
-): number => airDensity + (net / volume) * (1 - airDensity / weightDensity);
 
 interface DensityByFlaskInputs {
   readonly full: number;
@@ -35,6 +17,7 @@ interface DensityByFlaskInputs {
 const emptyUnderFull = ({ full, empty }: DensityByFlaskInputs): readonly Problem[] =>
   empty < full ? [] : [{ code: 'FLASK_EMPTY_OVER_FULL', path: 'empty', given: empty, allowed: `< ${full}` }];
 
+/** Density of a liquid of which a flask of known volume was weighed, at the temperature of both. */
 export const densityByFlaskSheet = defineSheet({
   id: 'contents/density-by-flask',
   version: 1,
@@ -57,10 +40,10 @@ export const densityByFlaskSheet = defineSheet({
   sources: [buoyancy],
   check: emptyUnderFull,
   compute: (i: DensityByFlaskInputs) => {
-    const net = i.full - i.empty;
+    const inAir = (i.full - i.empty) / i.volume;
     return {
-      inAir: net / i.volume,
-      density: densityByFlask(net, i.volume, i.airDensity, i.weightDensity),
+      inAir,
+      density: trueDensity(inAir, i.airDensity, i.weightDensity),
     };
   },
 });

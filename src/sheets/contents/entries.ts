@@ -5,6 +5,9 @@ import { airDensitySheet } from './air-density.ts';
 import { averageScaleCases } from './average-scale.cases.ts';
 import { averageScaleText } from './average-scale.text.ts';
 import { averageScaleSheet } from './average-scale.ts';
+import { commonPresetCases } from './common-preset.cases.ts';
+import { commonPresetText } from './common-preset.text.ts';
+import { commonPresetSheet } from './common-preset.ts';
 import { densityAtReferenceCases } from './density-at-reference.cases.ts';
 import { densityAtReferenceText } from './density-at-reference.text.ts';
 import { densityAtReferenceSheet } from './density-at-reference.ts';
@@ -17,9 +20,15 @@ import { densityInAirSheet } from './density-in-air.ts';
 import { euLotCases } from './eu-lot.cases.ts';
 import { euLotText } from './eu-lot.text.ts';
 import { euLotSheet } from './eu-lot.ts';
+import { fillVarianceCases } from './fill-variance.cases.ts';
+import { fillVarianceText } from './fill-variance.text.ts';
+import { fillVarianceSheet } from './fill-variance.ts';
 import { gaugeStudyCases } from './gauge-study.cases.ts';
 import { gaugeStudyText } from './gauge-study.text.ts';
 import { gaugeStudySheet } from './gauge-study.ts';
+import { giveawayCases } from './giveaway.cases.ts';
+import { giveawayText } from './giveaway.text.ts';
+import { giveawaySheet } from './giveaway.ts';
 import { handbook133LotCases } from './handbook-133-lot.cases.ts';
 import { handbook133LotText } from './handbook-133-lot.text.ts';
 import { handbook133LotSheet } from './handbook-133-lot.ts';
@@ -32,6 +41,15 @@ import { laneLineSheet } from './lane-line.ts';
 import { laneLineWeightedCases } from './lane-line-weighted.cases.ts';
 import { laneLineWeightedText } from './lane-line-weighted.text.ts';
 import { laneLineWeightedSheet } from './lane-line-weighted.ts';
+import { lengthSpreadCases } from './length-spread.cases.ts';
+import { lengthSpreadText } from './length-spread.text.ts';
+import { lengthSpreadSheet } from './length-spread.ts';
+import { levelPresetCases } from './level-preset.cases.ts';
+import { levelPresetText } from './level-preset.text.ts';
+import { levelPresetSheet } from './level-preset.ts';
+import { levelPresetFromTrialsCases } from './level-preset-from-trials.cases.ts';
+import { levelPresetFromTrialsText } from './level-preset-from-trials.text.ts';
+import { levelPresetFromTrialsSheet } from './level-preset-from-trials.ts';
 import { levelVolumeCases } from './level-volume.cases.ts';
 import { levelVolumeText } from './level-volume.text.ts';
 import { levelVolumeSheet } from './level-volume.ts';
@@ -41,12 +59,18 @@ import { lineLackOfFitSheet } from './line-lack-of-fit.ts';
 import { lineThroughOriginCases } from './line-through-origin.cases.ts';
 import { lineThroughOriginText } from './line-through-origin.text.ts';
 import { lineThroughOriginSheet } from './line-through-origin.ts';
+import { massSpreadCases } from './mass-spread.cases.ts';
+import { massSpreadText } from './mass-spread.text.ts';
+import { massSpreadSheet } from './mass-spread.ts';
 import { measuringContainerCases } from './measuring-container.cases.ts';
 import { measuringContainerText } from './measuring-container.text.ts';
 import { measuringContainerSheet } from './measuring-container.ts';
 import { oimlLotCases } from './oiml-lot.cases.ts';
 import { oimlLotText } from './oiml-lot.text.ts';
 import { oimlLotSheet } from './oiml-lot.ts';
+import { overflowOptimumCases } from './overflow-optimum.cases.ts';
+import { overflowOptimumText } from './overflow-optimum.text.ts';
+import { overflowOptimumSheet } from './overflow-optimum.ts';
 import { packageVolumesCases } from './package-volumes.cases.ts';
 import { packageVolumesText } from './package-volumes.text.ts';
 import { packageVolumesSheet } from './package-volumes.ts';
@@ -59,9 +83,15 @@ import { productAtReferenceSheet } from './product-at-reference.ts';
 import { referenceTemperatureCases } from './reference-temperature.cases.ts';
 import { referenceTemperatureText } from './reference-temperature.text.ts';
 import { referenceTemperatureSheet } from './reference-temperature.ts';
+import { shortfallOptimumCases } from './shortfall-optimum.cases.ts';
+import { shortfallOptimumText } from './shortfall-optimum.text.ts';
+import { shortfallOptimumSheet } from './shortfall-optimum.ts';
 /** The sheets of setting and proving the fill. */ import { tolerableDeficiencyCases } from './tolerable-deficiency.cases.ts';
 import { tolerableDeficiencyText } from './tolerable-deficiency.text.ts';
 import { tolerableDeficiencySheet } from './tolerable-deficiency.ts';
+import { trueDensityCases } from './true-density.cases.ts';
+import { trueDensityText } from './true-density.text.ts';
+import { trueDensitySheet } from './true-density.ts';
 import { ukLotCases } from './uk-lot.cases.ts';
 import { ukLotText } from './uk-lot.text.ts';
 import { ukLotSheet } from './uk-lot.ts';
@@ -74,6 +104,12 @@ import { volumeAtLevelSheet } from './volume-at-level.ts';
 import { volumeByWeighingCases } from './volume-by-weighing.cases.ts';
 import { volumeByWeighingText } from './volume-by-weighing.text.ts';
 import { volumeByWeighingSheet } from './volume-by-weighing.ts';
+import { volumePresetCases } from './volume-preset.cases.ts';
+import { volumePresetText } from './volume-preset.text.ts';
+import { volumePresetSheet } from './volume-preset.ts';
+import { volumeSpreadCases } from './volume-spread.cases.ts';
+import { volumeSpreadText } from './volume-spread.text.ts';
+import { volumeSpreadSheet } from './volume-spread.ts';
 import { weighingUncertaintyCases } from './weighing-uncertainty.cases.ts';
 import { weighingUncertaintyText } from './weighing-uncertainty.text.ts';
 import { weighingUncertaintySheet } from './weighing-uncertainty.ts';
@@ -105,4 +141,16 @@ export const contentsEntries: readonly SheetEntry[] = [
   sheetEntry(laneLineWeightedSheet, laneLineWeightedCases, laneLineWeightedText),
   sheetEntry(lineThroughOriginSheet, lineThroughOriginCases, lineThroughOriginText),
   sheetEntry(lineLackOfFitSheet, lineLackOfFitCases, lineLackOfFitText),
+  sheetEntry(trueDensitySheet, trueDensityCases, trueDensityText),
+  sheetEntry(volumeSpreadSheet, volumeSpreadCases, volumeSpreadText),
+  sheetEntry(lengthSpreadSheet, lengthSpreadCases, lengthSpreadText),
+  sheetEntry(massSpreadSheet, massSpreadCases, massSpreadText),
+  sheetEntry(levelPresetSheet, levelPresetCases, levelPresetText),
+  sheetEntry(levelPresetFromTrialsSheet, levelPresetFromTrialsCases, levelPresetFromTrialsText),
+  sheetEntry(overflowOptimumSheet, overflowOptimumCases, overflowOptimumText),
+  sheetEntry(shortfallOptimumSheet, shortfallOptimumCases, shortfallOptimumText),
+  sheetEntry(volumePresetSheet, volumePresetCases, volumePresetText),
+  sheetEntry(commonPresetSheet, commonPresetCases, commonPresetText),
+  sheetEntry(fillVarianceSheet, fillVarianceCases, fillVarianceText),
+  sheetEntry(giveawaySheet, giveawayCases, giveawayText),
 ];
