@@ -46,7 +46,7 @@ describe('opening the page', () => {
     let size = 0;
     for (const url of wanted) size += (await sizes.get(url)) ?? 0;
     expect(size).toBeGreaterThan(100_000);
-expect(size).toBeLessThan(300_000);
+    expect(size).toBeLessThan(300_000);
     await close();
   });
 
