@@ -24,7 +24,7 @@ export const fPoint = (shares: Tails, numerator: number, denominator: number): n
   const density = (x: number): number => {
     const whole = numerator * x + denominator;
     const [p, q] = [(numerator * x) / whole, denominator / whole];
-    return (binomialTerm(a, b, p, q) * a * b * q) / ((a + b) * x);
+    return (binomialTerm(a, b, p, q) * a * b) / ((a + b) * x);
   };
   return positiveQuantile({ tails: (x) => fTails(x, numerator, denominator), density }, shares, 1);
 };

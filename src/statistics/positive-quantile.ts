@@ -37,14 +37,18 @@ export const positiveQuantile = (
     if (tail === shares[side]) return at;
     if (sign * (tail - shares[side]) < 0) low = x;
     else high = x;
-    let next = x + (sign * (goal - Math.log(tail)) * tail) / (at * density(at));
+    const step = (sign * (goal - Math.log(tail)) * tail) / (at * density(at));
+    const size = Math.abs(step) / Math.max(1, Math.abs(x));
+    if (size <= 2e-16) return Math.exp(x + step);
+    let next = x + step;
     if (!(next > low && next < high)) {
+      // a step as small as that leaves the ends only by the rounding of the tails: x is the root
+      if (size <= 1e-12) return at;
       // as long as one end is missing the step is a bounded one; with both the middle is always good
       if (low === -Infinity) next = high - 2;
       else if (high === Infinity) next = low + 2;
       else next = 0.5 * (low + high);
     }
-    if (Math.abs(next - x) <= 2e-16 * Math.max(1, Math.abs(x))) return Math.exp(next);
     x = next;
   }
   return Math.exp(x);
