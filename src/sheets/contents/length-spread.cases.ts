@@ -1,0 +1,3 @@
+import { sampleSpreadCases } from './sample-spread-case.ts';
+
+export const lengthSpreadCases = sampleSpreadCases('heights', 1e-4);

@@ -1,0 +1,3 @@
+import { sampleSpreadCases } from './sample-spread-case.ts';
+
+export const massSpreadCases = sampleSpreadCases('masses', 1e-3);

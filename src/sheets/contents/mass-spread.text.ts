@@ -1,0 +1,3 @@
+import { sampleSpreadText } from './sample-spread.text.ts';
+
+export const massSpreadText = sampleSpreadText('Spread of masses');
