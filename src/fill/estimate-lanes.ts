@@ -164,7 +164,7 @@ export const estimateLanes = (input: EstimateInput): EstimateAnswer => {
     if (volume === undefined || overflow !== 'none') return {};
     const [alone] = rowSetups(trials, { ran, kept: [trial] }, laneAt, lanes.length);
     const at = alone === undefined ? -1 : alone.trials.findIndex((of) => of.includes(trial));
-    const answer = at < 0 ? undefined : rowAnswer(model, alone!.setup, fit.unknowns);
+    const answer = at < 0 ? undefined : rowAnswer(model, alone!.setup, fit.unknowns, 0);
     return answer === undefined ? {} : { miss: volume - answer.volumes[at]! };
   };
   const stated = meanStated(readings.flatMap((each) => each.volumes.flat()));

@@ -7,6 +7,7 @@ import {
   zeroMatrix,
 } from '../statistics/cholesky.ts';
 import { censored } from './censored.ts';
+import { offsetOf, perLane } from './lane-unknowns.ts';
 import { type Miss, type Noise, noiseOf, varianceOf } from './noise.ts';
 import {
   type RowAnswer,
@@ -70,6 +71,13 @@ const shortStep = 2e-3;
 /** A step further than this many prior deviations is cut: beyond it the slopes say nothing. */
 const longStep = 1.5;
 const mostHalvings = 4;
+/**
+ * Which of two lanes ends first is left open over this time at the start, so that the fit can't hang on a wrong order, and
+ * at the end over what the phase of a pulse leaves open in a real row, s.
+ */
+const jitterFirst = 0.1;
+const jitterLast = 0.01;
+const jitterFall = 0.5;
 
 interface Normal {
   readonly prior: Float64Array[];
@@ -243,6 +251,39 @@ const volumeCount = (
   return count;
 };
 
+/** Rounds in which the lanes are brought to the order in which they were seen to end. */
+const startRounds = 3;
+
+/**
+ * Where the fit starts: each lane's Kv moved by the ratio of the time that it takes to the time that was read. From lanes
+ * that are all alike, as a book has them, the slopes of the order of closing say nothing.
+ */
+const startOf = (model: RowModel, readings: readonly SetupReadings[]): Float64Array => {
+  const unknowns = new Float64Array(sizeOf(model));
+  for (let round = 0; round < startRounds; round++) {
+    const ratios = model.scales.map(() => ({ sum: 0, count: 0 }));
+    for (const { setup, times } of readings) {
+      const answer = rowAnswer(model, setup, unknowns, 0);
+      if (answer === undefined) return new Float64Array(sizeOf(model));
+      setup.lanes.forEach((lane, i) => {
+        const read = times[i]!;
+        if (read.length === 0 || setup.throttled[i]) return;
+        const mean = read.reduce((sum, { value }) => sum + value, 0) / read.length;
+        const ratio = ratios[lane]!;
+        ratio.sum += read.length * Math.log(answer.times[i]! / mean);
+        ratio.count += read.length;
+      });
+    }
+    model.scales.forEach(({ priors }, lane) => {
+      const { sum, count } = ratios[lane]!;
+      const at = perLane * lane + offsetOf.kv;
+      const by = count > 0 ? sum / count / priors.kv : 0;
+      unknowns[at] = unknowns[at]! + Math.max(-longStep, Math.min(longStep, by));
+    });
+  }
+  return unknowns;
+};
+
 /**
  * The lanes' values that explain what was read, and how well they are known.
  *
@@ -258,23 +299,24 @@ export const fitLanes = (
   readings: readonly SetupReadings[],
   ground: NoiseGround,
 ): Fit | undefined => {
-  const answersAt = (unknowns: Float64Array): readonly RowAnswer[] | undefined => {
+  const answersAt = (unknowns: Float64Array, jitter: number): readonly RowAnswer[] | undefined => {
     const answers: RowAnswer[] = [];
     for (const { setup } of readings) {
-      const answer = rowAnswer(model, setup, unknowns);
+      const answer = rowAnswer(model, setup, unknowns, jitter);
       if (answer === undefined) return undefined;
       answers.push(answer);
     }
     return answers;
   };
-  let unknowns = new Float64Array(sizeOf(model));
-  let answers = answersAt(unknowns);
+  let unknowns = startOf(model, readings);
+  let jitter = jitterFirst;
+  let answers = answersAt(unknowns, jitter);
   if (answers === undefined) return undefined;
   let volumeNoise: Noise = { own: Math.max(ground.volumeLeast, ground.volumeTypical), scale: 1, dof: 1 };
   let timeNoise: Noise = { own: ground.timeTypical, scale: 1, dof: 1 };
   for (let steps = 0; ; steps++) {
     const slopes: readonly RowSlopes[] = readings.map(({ setup }, s) =>
-      rowSlopes(model, setup, unknowns, answers![s]!),
+      rowSlopes(model, setup, unknowns, answers![s]!, jitter),
     );
     const normal = normalOf(readings, answers, slopes, unknowns, volumeNoise, timeNoise);
     // one unit of prior weight for each unknown keeps it positive definite
@@ -304,7 +346,7 @@ export const fitLanes = (
         ground.timeTypical,
       );
     };
-    if (far < shortStep || steps >= mostSteps) {
+    if ((far < shortStep && jitter <= jitterLast) || steps >= mostSteps) {
       settle();
       const same =
         Math.abs(volumeNoise.own * volumeNoise.scale - before.volumeNoise.own * before.volumeNoise.scale) <
@@ -330,7 +372,7 @@ export const fitLanes = (
     let share = Math.min(1, longStep / longest);
     for (let halved = 0; halved <= mostHalvings; halved++, share *= 0.5) {
       const there = unknowns.map((x, i) => x + share * move[i]!);
-      const found = answersAt(there);
+      const found = answersAt(there, jitter);
       if (found === undefined) continue;
       const better = objectiveOf(readings, found, there, volumeNoise, timeNoise) < here * (1 + 1e-9) + 1e-9;
       if (!better && halved < mostHalvings) continue;
@@ -341,5 +383,9 @@ export const fitLanes = (
       break;
     }
     settle();
+    if (jitter > jitterLast) {
+      jitter = Math.max(jitterLast, jitterFall * jitter);
+      answers = answersAt(unknowns, jitter)!;
+    }
   }
 };

@@ -3,6 +3,7 @@ import { manifoldBalance } from '../hydraulics/manifold-balance.ts';
 import { runInertia } from '../hydraulics/run-inertia.ts';
 import { startStored } from '../hydraulics/stored.ts';
 import { lostTime } from '../sheets/water/inertia-lag.ts';
+import { flowsByChance } from './closing-order.ts';
 import { type LaneScale, laneOf, laneValues, offsetOf, perLane } from './lane-unknowns.ts';
 import { movedFloor, type UncertainFloor } from './uncertain-floor.ts';
 
@@ -48,11 +49,16 @@ export interface RowAnswer {
   readonly pressure: number;
 }
 
-/** One row where the unknowns stand so; undefined where a lane never ends. */
+/**
+ * One row where the unknowns stand so; undefined where a lane never ends.
+ *
+ * Symbols  jitter  scalar  s  by which the ends of two lanes move against each other; 0 keeps the order of the means
+ */
 export const rowAnswer = (
   model: RowModel,
   { lanes, presets, throttled }: RowSetup,
   unknowns: Float64Array,
+  jitter: number,
 ): RowAnswer | undefined => {
   const from = supplyAt(model);
   const floor = movedFloor(model.floor, unknowns.subarray(from, from + model.floor.unknowns.length));
@@ -71,10 +77,14 @@ export const rowAnswer = (
   const { pressure, flow } = manifoldBalance(system);
   const inertia = runInertia(system, flow).timeConstant;
   const lag = lostTime(Number.POSITIVE_INFINITY, inertia);
+  const flows = flowsByChance(system, row, jitter);
   return {
-    volumes: row.lanes.map(({ volume }) => volume),
+    volumes: row.lanes.map(({ volume, flowAtEnd }, i) => {
+      const { delay, closing } = system.lanes[i]!;
+      return volume + (flows[i]! - flowAtEnd) * (delay + 0.5 * closing);
+    }),
     times: row.lanes.map(({ fillTime }) => fillTime + lag),
-    flows: row.lanes.map(({ flowAtEnd }) => flowAtEnd),
+    flows,
     lag,
     inertia,
     pressure,
@@ -104,6 +114,7 @@ export const rowSlopes = (
   setup: RowSetup,
   unknowns: Float64Array,
   base: RowAnswer,
+  jitter: number,
 ): RowSlopes => {
   const size = sizeOf(model);
   const slopes: RowSlopes = {
@@ -114,7 +125,7 @@ export const rowSlopes = (
   const byDifference = (column: number): boolean => {
     const moved = Float64Array.from(unknowns);
     moved[column] = moved[column]! + step;
-    const there = rowAnswer(model, setup, moved);
+    const there = rowAnswer(model, setup, moved, jitter);
     if (there === undefined) return false;
     setup.lanes.forEach((_, i) => {
       slopes.volumes[i]![column] = (there.volumes[i]! - base.volumes[i]!) / step;
