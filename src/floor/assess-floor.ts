@@ -5,6 +5,7 @@ import { cycleChart, holdOf } from './cycle-chart.ts';
 import { type FigureId, slowestLane, worstJet } from './figure-values.ts';
 import { type Judged, judgeFloor, type Opens } from './judge-floor.ts';
 import { laneFigures } from './lane-figures.ts';
+import { onDemand } from './on-demand.ts';
 import { type FloorInputs, formatOf } from './read-floor.ts';
 import { readLimits } from './read-limits.ts';
 import type { FloorSolution } from './solve-floor.ts';
@@ -90,7 +91,12 @@ const notesOf = (inputs: FloorInputs, solution: FloorSolution): readonly Note[] 
   return notes;
 };
 
-/** One floor of a book: figures, findings, lanes, what holds it, with the workings of all of it. */
+/**
+ * One floor of a book: figures, findings, lanes, what holds it, with the workings of all of it.
+ *
+ * Cost     the utilities, more than half of it all, are worked out when they or the workings are first looked at: a page of
+ *          the rate waits for none of them
+ */
 export const assessFloor = (
   reader: BookReader,
   floor: number,
@@ -107,7 +113,7 @@ export const assessFloor = (
     },
   });
   const book = reader.book.floors![floor]!;
-  const utilities = assessUtilities(reader, inquiry);
+  const utilities = onDemand(() => assessUtilities(reader, inquiry));
   const hold = holdOf(inputs, solution);
   return {
     floor: book.tag,
@@ -120,8 +126,13 @@ export const assessFloor = (
     cycle: cycleChart(solution),
     curve: supplyCurve(solution),
     tank: tankOverTime(solution),
-    utilities,
-    workings: tracer.workings,
+    get utilities() {
+      return utilities();
+    },
+    get workings() {
+      utilities();
+      return tracer.workings;
+    },
     notes: notesOf(inputs, solution),
     ...(inputs.liquid === undefined ? {} : { liquid: inputs.liquid.product }),
     ...(hold === undefined ? {} : { hold }),

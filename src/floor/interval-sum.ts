@@ -43,6 +43,20 @@ export const causesOf = ({ down, up, places }: GapSum): readonly Cause[] => {
 
 export const nothing = (): Move => ({ down: 0, up: 0 });
 
+/** Lets a move reach as far as a change; one that is mirrored stands for the same change the other way too. */
+export const reach = (move: Move, change: number, mirrored = false): void => {
+  const up = mirrored ? Math.abs(change) : change;
+  const down = mirrored ? up : -change;
+  if (up > move.up) move.up = up;
+  if (down > move.down) move.down = down;
+};
+
+/** Adds a move to a sum of squares. */
+export const addSquares = (sum: Move, move: Move): void => {
+  sum.up += move.up ** 2;
+  sum.down += move.down ** 2;
+};
+
 /** The ends about a centre of changes that were added as squares. */
 export const intervalAbout = (centre: number, { down, up }: Move): Interval => ({
   low: centre - Math.sqrt(down),

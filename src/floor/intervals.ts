@@ -4,13 +4,14 @@ import type { BookReader } from './book-reader.ts';
 import { type FigureId, type FigureValues, figureValues } from './figure-values.ts';
 import { findingSpecs, gapOf } from './finding-specs.ts';
 import {
+  addSquares,
   type Cause,
   causesOf,
   type GapSum,
   type Interval,
   intervalAbout,
-  type Move,
   nothing,
+  reach,
 } from './interval-sum.ts';
 import { type FloorInputs, readFloor } from './read-floor.ts';
 import { readLimits } from './read-limits.ts';
@@ -31,12 +32,6 @@ export interface GapInterval extends Interval {
 
 /** Share of what is asked that a value must move, at its lower end, for its upper end to be looked at on its own. */
 const negligible = 0.003;
-
-const ownOf = <K extends string, T>(of: Partial<Record<K, T>>, key: K, make: () => T): T => {
-  const found = of[key] ?? make();
-  of[key] = found;
-  return found;
-};
 
 /** An hour in which every row is like the first holds for a variation too, while the make-up still covers the draw. */
 const evenHour = (solution: FloorSolution): FloorSolution['hour'] => {
@@ -148,8 +143,6 @@ const delayAsOne = ({ inputs }: SolvedFloor): Uncertain | undefined => {
  * Source   JCGM 100:2008 (GUM) 5.1.2 with finite changes instead of derivatives, memory
  */
 export const intervalsOf = (solved: SolvedFloor): Intervals => {
-  const figures: Partial<Record<FigureId, Move>> = {};
-  const gaps: Record<string, GapSum> = {};
   const { inputs, values } = solved;
   const uncertain = uncertainPlaces([
     inputs.forFill.account,
@@ -159,52 +152,43 @@ export const intervalsOf = (solved: SolvedFloor): Intervals => {
   const delay = delayAsOne(solved);
   if (uncertain.length === 0 && delay === undefined) return { figures: {}, gaps: {} };
   const base = baseOf(solved);
-  const ids = Object.keys(values) as FigureId[];
-  const gapsBefore = findingSpecs.flatMap((spec) => {
+  const figures = (Object.keys(values) as FigureId[]).map((id) => ({
+    id,
+    from: base.values[id],
+    sum: nothing(),
+  }));
+  const gaps = findingSpecs.flatMap((spec) => {
     const before = gapOf(spec, base.values);
     const gap = (of: FigureValues): number | undefined => gapOf(spec, of);
+    const sum: GapSum = { ...nothing(), places: [] };
     return before === undefined
       ? []
-      : [{ id: spec.id, before, gap, scale: Math.abs(base.values[spec.demand]!) }];
+      : [{ spec, before, gap, scale: Math.abs(base.values[spec.demand]!), sum }];
   });
   const all: readonly Uncertain[] = [...uncertain, ...(delay === undefined ? [] : [delay])];
   for (const { path, ends, doubt, shares } of all) {
-    const moves: Partial<Record<FigureId, Move>> = {};
-    const gapMoves: Record<string, Move> = {};
+    const figureMoves = figures.map(nothing);
+    const gapMoves = gaps.map(nothing);
     const weigh = (other: FigureValues, mirrored: boolean): void => {
-      for (const id of ids) {
-        const from = base.values[id];
-        const change = from === undefined ? 0 : (other[id] ?? from) - from;
-        const move = ownOf(moves, id, nothing);
-        move.up = Math.max(move.up, change, mirrored ? -change : 0);
-        move.down = Math.max(move.down, -change, mirrored ? change : 0);
+      for (const [i, { id, from }] of figures.entries()) {
+        if (from !== undefined) reach(figureMoves[i]!, (other[id] ?? from) - from, mirrored);
       }
-      for (const { id, before, gap } of gapsBefore) {
+      for (const [i, { before, gap }] of gaps.entries()) {
         const after = gap(other);
-        if (after === undefined) continue;
-        const change = after - before;
-        const move = ownOf(gapMoves, id, nothing);
-        move.up = Math.max(move.up, change, mirrored ? -change : 0);
-        move.down = Math.max(move.down, -change, mirrored ? change : 0);
+        if (after !== undefined) reach(gapMoves[i]!, after - before, mirrored);
       }
     };
     const low = base.vary(path, ends[0]);
-    const little = gapsBefore.every(({ before, gap, scale }) => {
+    const little = gaps.every(({ before, gap, scale }) => {
       const after = gap(low);
       return after !== undefined && Math.abs(after - before) <= negligible * scale;
     });
     weigh(low, little);
     if (!little) weigh(base.vary(path, ends[1]), false);
-    for (const id of ids) {
-      const move = moves[id]!;
-      const sum = ownOf(figures, id, nothing);
-      sum.down += move.down ** 2;
-      sum.up += move.up ** 2;
-    }
-    for (const [id, move] of Object.entries(gapMoves)) {
-      const sum = ownOf(gaps, id, (): GapSum => ({ down: 0, up: 0, places: [] }));
-      sum.down += move.down ** 2;
-      sum.up += move.up ** 2;
+    for (const [i, { sum }] of figures.entries()) addSquares(sum, figureMoves[i]!);
+    for (const [i, { sum }] of gaps.entries()) {
+      const move = gapMoves[i]!;
+      addSquares(sum, move);
       if (!(move.down > 0 || move.up > 0)) continue;
       sum.places.push(
         ...(shares?.map((each) => ({
@@ -217,15 +201,15 @@ export const intervalsOf = (solved: SolvedFloor): Intervals => {
   }
   return {
     figures: Object.fromEntries(
-      Object.entries(figures)
-        .filter(([, move]) => move.down > 0 || move.up > 0)
-        .map(([id, move]) => [id, intervalAbout(values[id as FigureId]!, move)]),
+      figures
+        .filter(({ sum }) => sum.down > 0 || sum.up > 0)
+        .map(({ id, sum }) => [id, intervalAbout(values[id]!, sum)]),
     ),
     gaps: Object.fromEntries(
-      Object.entries(gaps).map(([id, move]) => {
-        const spec = findingSpecs.find((each) => each.id === id)!;
-        return [id, { ...intervalAbout(gapOf(spec, values)!, move), causes: causesOf(move) }];
-      }),
+      gaps.map(({ spec, sum }) => [
+        spec.id,
+        { ...intervalAbout(gapOf(spec, values)!, sum), causes: causesOf(sum) },
+      ]),
     ),
   };
 };

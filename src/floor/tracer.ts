@@ -25,7 +25,7 @@ export interface Tracer {
   readonly keep: <I extends object, O extends object>(
     sheet: Sheet<I, O>,
     values: Values,
-    from: Working['from'],
+    from: () => Working['from'],
   ) => Result<number>;
   readonly workings: readonly Working[];
   readonly output: (working: number | undefined, output: string) => number | undefined;
@@ -33,12 +33,24 @@ export interface Tracer {
 
 const isList = (from: Given['from']): from is readonly (Origin | undefined)[] => Array.isArray(from);
 
+/** Origins by input, those of a list's members each on its own. */
+const originsBy = (inputs: Readonly<Record<string, Given | undefined>>): Record<string, Origin> => {
+  const from: Record<string, Origin> = {};
+  for (const [name, given] of Object.entries(inputs)) {
+    if (given === undefined) continue;
+    if (isList(given.from)) {
+      for (const [i, origin] of given.from.entries()) if (origin !== undefined) from[`${name}.${i}`] = origin;
+    } else if (given.from !== undefined) from[name] = given.from;
+  }
+  return from;
+};
+
 export const makeTracer = (): Tracer => {
   const workings: Working[] = [];
   const keep = <I extends object, O extends object>(
     sheet: Sheet<I, O>,
     values: Values,
-    from: Working['from'],
+    from: () => Working['from'],
     solved?: { readonly output: string; readonly value: number },
   ): Result<number> => {
     const result = runSheet(sheet, values);
@@ -51,7 +63,10 @@ export const makeTracer = (): Tracer => {
       inputs: values,
       outputs,
       notes: result.value.notes,
-      from,
+      // only for a reader who opens it
+      get from() {
+        return from();
+      },
       ...(solved !== undefined && typeof found === 'number' ? { residual: found - solved.value } : {}),
     });
     return accept(workings.length - 1);
@@ -64,17 +79,13 @@ export const makeTracer = (): Tracer => {
       return typeof value === 'number' ? value : undefined;
     },
     trace: (sheet, inputs, solved) => {
+      const given = inputs as Readonly<Record<string, Given | undefined>>;
       const values: Record<string, Given['value']> = {};
-      const from: Record<string, Origin> = {};
-      for (const [name, given] of Object.entries(inputs) as [string, Given | undefined][]) {
-        if (given === undefined) continue;
-        values[name] = given.value;
-        if (isList(given.from)) {
-          for (const [i, origin] of given.from.entries())
-            if (origin !== undefined) from[`${name}.${i}`] = origin;
-        } else if (given.from !== undefined) from[name] = given.from;
+      for (const name in given) {
+        const one = given[name];
+        if (one !== undefined) values[name] = one.value;
       }
-      const kept = keep(sheet, values, from, solved);
+      const kept = keep(sheet, values, () => originsBy(given), solved);
       return kept.ok ? kept.value : undefined;
     },
   };

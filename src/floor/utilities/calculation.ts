@@ -15,7 +15,6 @@ import {
   knownOutputs,
   nowhere,
   originsBy,
-  refsBy,
   refusalOf,
   valuesOf,
 } from './known.ts';
@@ -142,14 +141,14 @@ export const makeCalculation = (
     let outputs: Values | undefined;
     if (tracer === undefined) outputs = full === undefined ? undefined : compute(full);
     else {
-      const kept = tracer.keep(sheet, values, originsBy(given));
+      const kept = tracer.keep(sheet, values, () => originsBy(given));
       if (kept.ok) {
         working = kept.value;
         outputs = tracer.workings[kept.value]!.outputs;
       } else met.refusals.push(refusalOf(sheet.id, kept.problems, given));
     }
     if (outputs === undefined || full === undefined) return undefined;
-    const exact: Step = { inputs: full, refs: refsBy(given), outputs, compute };
+    const exact: Step = { inputs: full, on: given, outputs, compute };
     const step = graph.add(near === undefined ? exact : { ...exact, compute: near(exact) });
     return knownOutputs<O>(outputs, step, working);
   };
@@ -181,7 +180,7 @@ export const makeCalculation = (
       const value = compute(...values);
       const step = graph.add({
         inputs: { values },
-        refs: { values: inputs.map((input) => input?.ref) },
+        on: { values: inputs },
         outputs: { value },
         compute: (given) => ({ value: compute(...(given.values as readonly number[])) }),
       });

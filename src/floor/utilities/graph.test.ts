@@ -22,14 +22,14 @@ describe('the steps of a calculation', () => {
     };
     const first = graph.add({
       inputs: { x: 1 },
-      refs: { x: { path: '/a' } },
+      on: { x: { ref: { path: '/a' } } },
       outputs: { y: 2 },
       compute: twice,
     });
-    graph.add({ inputs: { x: 5 }, refs: { x: { path: '/b' } }, outputs: { y: 10 }, compute: twice });
+    graph.add({ inputs: { x: 5 }, on: { x: { ref: { path: '/b' } } }, outputs: { y: 10 }, compute: twice });
     const last = graph.add({
       inputs: { x: 2 },
-      refs: { x: { step: first, output: 'y' } },
+      on: { x: { ref: { step: first, output: 'y' } } },
       outputs: { y: 4 },
       compute: twice,
     });

@@ -5,11 +5,18 @@ export type Ref =
   | { readonly path: string }
   | { readonly step: number; readonly output: string; readonly item?: number };
 
+/** An input with what it rests on; nothing for what never varies. */
+export interface Rests {
+  readonly ref?: Ref;
+}
+
+type On = Rests | readonly (Rests | undefined)[] | undefined;
+
 /** One step of a calculation: a sheet, or a line of arithmetic between two of them. */
 export interface Step {
   readonly inputs: Values;
-  /** What each input rests on; one a member for a list; nothing for what never varies. */
-  readonly refs: Readonly<Record<string, Ref | readonly (Ref | undefined)[] | undefined>>;
+  /** What each input rests on; one a member for a list. */
+  readonly on: Readonly<Record<string, On>>;
   readonly outputs: Values;
   /** Undefined where it can't be computed with these inputs. */
   readonly compute: (inputs: Values) => Values | undefined;
@@ -33,9 +40,7 @@ export interface Graph {
   readonly after: (changed: Changed, ref: Ref | undefined, before: number) => number | undefined;
 }
 
-type Refs = Step['refs'][string];
-
-const isList = (refs: Refs): refs is readonly (Ref | undefined)[] => Array.isArray(refs);
+const isList = (on: On): on is readonly (Rests | undefined)[] => Array.isArray(on);
 
 const memberOf = (value: Value | undefined, item: number | undefined): number | undefined => {
   if (typeof value === 'number') return value;
@@ -86,16 +91,16 @@ export const makeGraph = (): Graph => {
 
   /** Inputs with what has changed put in; undefined where nothing has, `null` where one is lost. */
   const inputsAfter = (
-    { inputs, refs }: Step,
+    { inputs, on }: Step,
     changed: Map<number, Values | undefined>,
     path: string,
     value: number,
   ): Values | undefined | null => {
     let next: Record<string, Value> | undefined;
-    for (const name in refs) {
-      const ref = refs[name];
-      if (!isList(ref)) {
-        const now = other(ref, changed, path, value);
+    for (const name in on) {
+      const one = on[name];
+      if (!isList(one)) {
+        const now = other(one?.ref, changed, path, value);
         if (now === null) return null;
         if (now !== undefined) {
           next ??= { ...inputs };
@@ -104,8 +109,8 @@ export const makeGraph = (): Graph => {
         continue;
       }
       let list: number[] | undefined;
-      for (let i = 0; i < ref.length; i++) {
-        const now = other(ref[i], changed, path, value);
+      for (let i = 0; i < one.length; i++) {
+        const now = other(one[i]?.ref, changed, path, value);
         if (now === null) return null;
         if (now === undefined) continue;
         list ??= [...(inputs[name] as readonly number[])];
@@ -124,10 +129,10 @@ export const makeGraph = (): Graph => {
       const index = steps.length;
       steps.push(step);
       dependents.push([]);
-      for (const name in step.refs) {
-        const ref = step.refs[name];
-        if (isList(ref)) for (const each of ref) note(each, index);
-        else note(ref, index);
+      for (const name in step.on) {
+        const one = step.on[name];
+        if (isList(one)) for (const each of one) note(each?.ref, index);
+        else note(one?.ref, index);
       }
       return index;
     },

@@ -1,7 +1,16 @@
 import type { Kind } from '../../quantity/kinds.ts';
 import type { BookReader } from '../book-reader.ts';
 import type { Figure, Origin } from '../finding.ts';
-import { causesOf, type GapSum, type Interval, intervalAbout, type Move, nothing } from '../interval-sum.ts';
+import {
+  addSquares,
+  causesOf,
+  type GapSum,
+  type Interval,
+  intervalAbout,
+  type Move,
+  nothing,
+  reach,
+} from '../interval-sum.ts';
 import { verdictOf } from '../verdict-of.ts';
 import { makeCalculation } from './calculation.ts';
 import type { Changed } from './graph.ts';
@@ -17,16 +26,8 @@ const gapOf = (
 ): number | undefined =>
   demand === undefined || have === undefined ? undefined : sense === 'least' ? have - demand : demand - have;
 
-const add = (sum: Move, from: number | undefined, values: readonly (number | undefined)[]): Move => {
-  const move = nothing();
-  for (const value of values) {
-    if (from === undefined || value === undefined) continue;
-    move.up = Math.max(move.up, value - from);
-    move.down = Math.max(move.down, from - value);
-  }
-  sum.up += move.up ** 2;
-  sum.down += move.down ** 2;
-  return move;
+const reachTo = (move: Move, from: number | undefined, value: number | undefined): void => {
+  if (from !== undefined && value !== undefined) reach(move, value - from);
 };
 
 const intervalOf = (centre: number | undefined, move: Move): Interval | undefined =>
@@ -81,12 +82,19 @@ const spread = (need: Need, inquiry: Inquiry, { demand, have }: Answer, { places
   for (const place of places) {
     const { path, ends, doubt } = place;
     const varied = variedBy(inquiry, place);
-    const demands = ends.map((end, i) => afterwards(inquiry, varied[i]!, path, end, demand));
-    const haves = ends.map((end, i) => afterwards(inquiry, varied[i]!, path, end, have));
-    add(demandSum, demand?.value, demands);
-    add(haveSum, have?.value, haves);
-    const gaps = haves.map((value, i) => gapOf(need.sense, demands[i], value));
-    const move = add(gap, before, gaps);
+    const demandMove = nothing();
+    const haveMove = nothing();
+    const move = nothing();
+    for (let i = 0; i < ends.length; i++) {
+      const asked = afterwards(inquiry, varied[i]!, path, ends[i]!, demand);
+      const there = afterwards(inquiry, varied[i]!, path, ends[i]!, have);
+      reachTo(demandMove, demand?.value, asked);
+      reachTo(haveMove, have?.value, there);
+      reachTo(move, before, gapOf(need.sense, asked, there));
+    }
+    addSquares(demandSum, demandMove);
+    addSquares(haveSum, haveMove);
+    addSquares(gap, move);
     if (move.down > 0 || move.up > 0) gap.places.push({ path, doubt, move });
   }
   return {
@@ -189,9 +197,13 @@ const figureAnswer = ({ draw, inquiry, met, known }: Drawn): UtilityFigure => {
   const number = numberOf(known);
   const sum = nothing();
   for (const place of number === undefined ? [] : met.basis.places) {
+    const { path, ends } = place;
     const varied = variedBy(inquiry, place);
-    const ends = place.ends.map((end, i) => afterwards(inquiry, varied[i]!, place.path, end, number));
-    add(sum, number?.value, ends);
+    const move = nothing();
+    for (let i = 0; i < ends.length; i++) {
+      reachTo(move, number?.value, afterwards(inquiry, varied[i]!, path, ends[i]!, number));
+    }
+    addSquares(sum, move);
   }
   const { notes, refusals } = met;
   return {

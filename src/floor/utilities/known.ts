@@ -1,6 +1,6 @@
 import type { Value, Values } from '../../sheets/frame.ts';
 import type { Origin } from '../finding.ts';
-import type { Ref, Step } from './graph.ts';
+import type { Ref } from './graph.ts';
 import type { Refusal } from './utility-finding.ts';
 
 /** A value with where it came from, to be shown, and what it rests on, to be varied. */
@@ -93,16 +93,6 @@ export const knownOutputs = <O>(
         : { value, from, ref: { step, output } };
   }
   return known as KnownOutputs<O>;
-};
-
-const refOf = (given: Given): Step['refs'][string] =>
-  isList(given) ? given.map((one) => one?.ref) : given?.ref;
-
-/** What each input rests on. */
-export const refsBy = (inputs: Readonly<Record<string, Given>>): Step['refs'] => {
-  const refs: Record<string, Step['refs'][string]> = {};
-  for (const name in inputs) refs[name] = refOf(inputs[name]);
-  return refs;
 };
 
 /** A sheet that would not take what it was given, with the places that it came from. */

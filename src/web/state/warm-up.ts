@@ -16,7 +16,8 @@ export const warmUp = (page: Page, left = rounds): void => {
   page.later(() => {
     if (typing === undefined) {
       const again = patchBook(book, []);
-      if (again.ok) assessBook(again.value);
+      // the utilities too, which are only worked out when they are looked at
+      if (again.ok) for (const floor of assessBook(again.value).floors) void floor.utilities;
     }
     warmUp(page, left - 1);
   }, pause);
