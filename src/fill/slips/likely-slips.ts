@@ -35,12 +35,19 @@ const netCompared = (net: number | undefined, e: Expectation): Slip['compared'] 
   ...e,
 });
 
+/** Whether bottles are weighed without their own tare here: then none is missed. */
+const byCommonTare = (others: readonly EnteredBottle[]): boolean => {
+  const weighed = others.filter(({ gross }) => gross !== undefined);
+  const withTare = weighed.filter(({ tare }) => tare !== undefined);
+  return weighed.length > 0 && 2 * withTare.length <= weighed.length;
+};
+
 /** The tare that is not there, or as good as not. */
 const missingTare = ({ bottle, others, ground, at }: Compared): Slip | undefined => {
   const { gross, tare, lane, preset } = bottle;
   if (gross === undefined || (tare !== undefined && tare.value > 0)) return undefined;
   const usual = expectedTare(others, ground, at);
-  if (usual === undefined) return undefined;
+  if (usual === undefined || (tare === undefined && byCommonTare(others))) return undefined;
   const net = expectedNet(lane, preset, bottle, others, ground, at);
   // a balance that was set to nought shows the contents alone: then no tare is wanted
   if (tare !== undefined && net !== undefined && fits(gross.value, net)) return undefined;

@@ -1,0 +1,161 @@
+import type { Book } from '../../book/index.ts';
+import { type EstimateAnswer, estimateLanes } from '../../fill/estimate-lanes.ts';
+import { type FloorPrediction, predictOtherFloor } from '../../fill/predict-other-floor.ts';
+import { bookReader } from '../book-reader.ts';
+import { formatOf } from '../read-floor.ts';
+import { type FillFloor, fillFloor } from './fill-floor.ts';
+import { type FloorAllowances, floorAllowances } from './floor-change.ts';
+import { type TrialSlips, trialSlips } from './trial-slips.ts';
+import { type TrialsInSi, trialsInSi } from './trials-in-si.ts';
+import type { WeighedTrial } from './weighed.ts';
+
+/** What is asked of the trials. */
+export interface FillAsk {
+  /** Of any floor; those of another format are left out. */
+  readonly trials: readonly WeighedTrial[];
+  /** Tag; the first of the book where it is left out. */
+  readonly format?: string;
+  /** Floor whose trials are looked at; the one that the line is built on where it is left out. */
+  readonly from?: string;
+  /** Floor of which is foretold; the one that it is bound for where it is left out. */
+  readonly to?: string;
+  /** Of the intervals; 0.9 where it is left out. */
+  readonly confidence?: number;
+  /** One count for all lanes there, in the place of what the book or the trials have. */
+  readonly preset?: number;
+}
+
+/** Why there is no answer, as far as the book or the trials have it. */
+export type NoAnswer =
+  /** The trials' floor does not say enough of its supply or its lanes; `places` would. */
+  | { readonly code: 'floorUnknown'; readonly floor: string; readonly places: readonly string[] }
+  | { readonly code: 'noOtherFloor' }
+  | { readonly code: 'noTrials'; readonly floor: string }
+  /** Lanes of which neither book nor trials nor call say a count there. */
+  | { readonly code: 'noPreset'; readonly lanes: readonly string[] }
+  /** Some lane never reaches its count there. */
+  | { readonly code: 'neverEnds'; readonly floor: string };
+
+/** Where the counts come from that are foretold. */
+export type PresetFrom = 'call' | 'book' | 'trials';
+
+export interface OtherFloor {
+  readonly floor: FillFloor;
+  readonly presets: readonly number[];
+  readonly presetsFrom: readonly PresetFrom[];
+  readonly change: FloorAllowances;
+  readonly prediction: FloorPrediction;
+}
+
+/** From the trials of one floor to what they say of another. */
+export interface FillStory {
+  readonly format?: string;
+  readonly from: FillFloor;
+  /** The trials that are of this format, in the order given; places in what follows count among all that were given. */
+  readonly read: TrialsInSi;
+  readonly otherFormat: readonly number[];
+  readonly slips: readonly TrialSlips[];
+  readonly estimate?: EstimateAnswer;
+  readonly to?: FillFloor;
+  /** Trials that were made on the other floor. */
+  readonly there?: TrialsInSi;
+  readonly other?: OtherFloor;
+  readonly none: readonly NoAnswer[];
+}
+
+const placeOf = (
+  book: Book,
+  asked: string | undefined,
+  role: 'built on' | 'bound for',
+  not?: number,
+): number | undefined => {
+  const floors = book.floors ?? [];
+  const found = floors.findIndex(
+    (floor, i) => i !== not && (asked === undefined ? floor.role === role : floor.tag === asked),
+  );
+  return found < 0 ? undefined : found;
+};
+
+/** The counts that are foretold: of the call, else of the book there, else the last that a trial had, else of the book here. */
+const presetsThere = (
+  from: FillFloor,
+  to: FillFloor,
+  { trials, preset }: FillAsk,
+): readonly { readonly count?: number; readonly by: PresetFrom }[] =>
+  (to.uncertain?.system.lanes ?? []).map(({ tag }, i) => {
+    if (preset !== undefined) return { count: preset, by: 'call' as const };
+    const own = to.presets[i];
+    if (own !== undefined) return { count: own, by: 'book' as const };
+    const last = trials.findLast((trial) => trial.lane === tag && trial.floor === from.tag)?.preset;
+    if (last !== undefined) return { count: last, by: 'trials' as const };
+    const here = from.presets[i];
+    return { by: 'book' as const, ...(here === undefined ? {} : { count: here }) };
+  });
+
+/**
+ * What the trials of one floor say: which values are likely slips, what each lane does, and what it will do on another
+ * floor.
+ *
+ * Method   trials through the balance to volumes; `estimateLanes` on the floor of the book with what is not sure of its
+ *          supply; `predictOtherFloor` with the same of the other
+ * Returns  undefined where the book has no floor at all; what can't be answered is named with what would answer it
+ * Assumes  the book has been read by `readBook`
+ */
+export const fillStory = (book: Book, ask: FillAsk): FillStory | undefined => {
+  const reader = bookReader(book);
+  const here =
+    placeOf(book, ask.from, 'built on') ??
+    (ask.from === undefined && (book.floors ?? []).length > 0 ? 0 : undefined);
+  if (here === undefined) return undefined;
+  const format = formatOf(book, ask.format).format?.tag;
+  const isOther = (trial: WeighedTrial): boolean => trial.format !== undefined && trial.format !== format;
+  const otherFormat = ask.trials.flatMap((trial, i) => (isOther(trial) ? [i] : []));
+  // left out without another place for those that stay
+  const trials = ask.trials.map((trial) => (isOther(trial) ? { ...trial, floor: '' } : trial));
+  const from = fillFloor(reader, here, format);
+  const read = trialsInSi(reader, from, trials);
+  const slips = trialSlips(reader, from, read.trials);
+  const base = { from, read, otherFormat, slips, ...(format === undefined ? {} : { format }) };
+  const none: NoAnswer[] = [];
+  const unknownFloor = (floor: FillFloor): void => {
+    none.push({ code: 'floorUnknown', floor: floor.tag, places: floor.missing });
+  };
+  const otherPlace = placeOf(book, ask.to, 'bound for', here);
+  const to = otherPlace === undefined ? undefined : fillFloor(reader, otherPlace, format);
+  const there = to === undefined ? undefined : trialsInSi(reader, to, trials);
+  const withOther = { ...(to === undefined ? {} : { to }), ...(there === undefined ? {} : { there }) };
+  if (read.trials.length === 0) none.push({ code: 'noTrials', floor: from.tag });
+  if (from.uncertain === undefined) unknownFloor(from);
+  if (to === undefined) none.push({ code: 'noOtherFloor' });
+  else if (to.uncertain === undefined) unknownFloor(to);
+  if (from.uncertain === undefined || read.trials.length === 0) return { ...base, ...withOther, none };
+  const { level } = from.inputs.model;
+  const estimate = estimateLanes({
+    floor: from.uncertain,
+    trials: read.trials.map(({ fill }) => fill),
+    ...(level === undefined ? {} : { capacity: level }),
+  });
+  const soFar = { ...base, ...withOther, estimate };
+  if (estimate.kind === 'refused' || to?.uncertain === undefined) return { ...soFar, none };
+  const counts = presetsThere(from, to, ask);
+  const without = to.uncertain.system.lanes.filter((_, i) => counts[i]?.count === undefined);
+  const change = floorAllowances(reader, from, to);
+  if (without.length > 0 || change === undefined) {
+    return { ...soFar, none: [...none, { code: 'noPreset', lanes: without.map(({ tag }) => tag) }] };
+  }
+  const presets = counts.map(({ count }) => count!);
+  const prediction = predictOtherFloor({
+    estimate: estimate.estimate,
+    floor: to.uncertain,
+    presets,
+    allowances: change.allowances,
+    ...(ask.confidence === undefined ? {} : { confidence: ask.confidence }),
+    ...(to.times === undefined ? {} : { times: to.times }),
+  });
+  if (prediction === undefined) return { ...soFar, none: [...none, { code: 'neverEnds', floor: to.tag }] };
+  return {
+    ...soFar,
+    none,
+    other: { floor: to, presets, presetsFrom: counts.map(({ by }) => by), change, prediction },
+  };
+};

@@ -1,0 +1,70 @@
+import { type Allowance, allowancesFor } from '../../fill/allowances.ts';
+import { manifoldBalance } from '../../hydraulics/manifold-balance.ts';
+import { parseQuantity } from '../../quantity/parse-quantity.ts';
+import { atmosphericPressure } from '../../sheets/water/atmospheric-pressure.ts';
+import type { BookReader } from '../book-reader.ts';
+import { stationOf } from '../station-of.ts';
+import type { FillFloor } from './fill-floor.ts';
+
+/** What two floors change for the lanes, and the lines that stand for it. */
+export interface FloorAllowances {
+  readonly allowances: readonly Allowance[];
+  /** Kinematic viscosity there over here. */
+  readonly viscosityRatio: number;
+  /** Flow of all lanes there over here. */
+  readonly flowRatio: number;
+  /** Absolute pressure of the valves' air there over here; absent where one of the two is not known. */
+  readonly airRatio?: number;
+  /** Whether the same product runs on both: without a line for it the answer would speak of that alone. */
+  readonly sameProduct: boolean;
+}
+
+/** Pressure of the air at the filler's valves, Pa absolute: as it is read at the drop, else as the regulator is set. */
+const valveAir = (reader: BookReader, { inputs }: FillFloor): number | undefined => {
+  const { floor, floorPath } = inputs;
+  const fill = stationOf(reader.book, 'fill')?.station.tag;
+  const drop = reader.book.line?.cylinders?.find(({ station }) => station === fill)?.drop;
+  const place = (floor.air?.drops ?? []).findIndex((each) => each.drop === drop);
+  const gauge =
+    (place < 0 ? undefined : reader.number(`${floorPath}/air/drops/${place}/pressure`, 'gaugePressure')) ??
+    reader.number(`${floorPath}/air/regulator/set`, 'gaugePressure');
+  const altitude = reader.number(`${floorPath}/room/altitude`, 'length') ?? 0;
+  return gauge === undefined ? undefined : gauge + atmosphericPressure(altitude);
+};
+
+/** Largest error of the meters over their range, off their plates; undefined where none says it as a share. */
+const meterClass = (reader: BookReader): number | undefined => {
+  const shares = (stationOf(reader.book, 'fill')?.station.lanes ?? []).flatMap(({ meter }) => {
+    const read = meter?.class === undefined ? undefined : parseQuantity(meter.class, 'ratio', { path: '' });
+    return read?.ok ? [read.value.value as number] : [];
+  });
+  return shares.length === 0 ? undefined : Math.max(...shares);
+};
+
+/** The allowances between two floors; none where the hydraulics of one of them are not known. */
+export const floorAllowances = (
+  reader: BookReader,
+  here: FillFloor,
+  there: FillFloor,
+): FloorAllowances | undefined => {
+  if (here.uncertain === undefined || there.uncertain === undefined) return undefined;
+  const [one, other] = [here.uncertain.system, there.uncertain.system];
+  const thickness = ({ liquid }: typeof one): number => liquid.viscosity / liquid.density;
+  const viscosityRatio = thickness(other) / thickness(one);
+  const flowRatio = manifoldBalance(other).flow / manifoldBalance(one).flow;
+  const [airHere, airThere] = [valveAir(reader, here), valveAir(reader, there)];
+  const airRatio = airHere === undefined || airThere === undefined ? undefined : airThere / airHere;
+  const plate = meterClass(reader);
+  return {
+    allowances: allowancesFor({
+      flowRatio: Number.isFinite(flowRatio) && flowRatio > 0 ? flowRatio : 1,
+      viscosityRatio,
+      airRatio: airRatio ?? 1,
+      ...(plate === undefined ? {} : { meterClass: plate }),
+    }),
+    viscosityRatio,
+    flowRatio,
+    sameProduct: here.inputs.liquid?.product === there.inputs.liquid?.product,
+    ...(airRatio === undefined ? {} : { airRatio }),
+  };
+};
