@@ -7,7 +7,7 @@ import { FloorsPage } from './floors/floors-page.tsx';
 import { GoContext, GoLink } from './shell/go-link.tsx';
 import { Notices } from './shell/notices.tsx';
 import { PageHead } from './shell/page-head.tsx';
-import { bookPageAddress, type Route, routeOf, utilitiesAddress } from './shell/route.ts';
+import { bookPageAddress, fillAddress, type Route, routeOf, utilitiesAddress } from './shell/route.ts';
 import { usePage, usePageState } from './state/page-context.ts';
 
 // one writes a book now and then: the figures stand without waiting for it
@@ -16,6 +16,7 @@ const BookPage = lazy(() => import('./book-page/book-page.tsx').then((m) => ({ d
 const UtilitiesDoor = lazy(() =>
   import('./utilities/utilities-door.tsx').then((m) => ({ default: m.UtilitiesDoor })),
 );
+const FillDoor = lazy(() => import('./fill/fill-door.tsx').then((m) => ({ default: m.FillDoor })));
 const NewDoor = lazy(() => import('./first-book/new-door.tsx').then((m) => ({ default: m.NewDoor })));
 const CompareDoor = lazy(() =>
   import('./compare/compare-door.tsx').then((m) => ({ default: m.CompareDoor })),
@@ -79,6 +80,13 @@ const Shown = ({ route }: { readonly route: Route }): ReactElement => {
       </Suspense>
     );
   }
+  if (load === 'ready' && route.page === 'fill') {
+    return (
+      <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
+        <FillDoor step={route.step} />
+      </Suspense>
+    );
+  }
   if (load === 'ready' && route.page === 'write') {
     return (
       <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
@@ -132,7 +140,10 @@ export const App = (): ReactElement => {
   const wanted =
     route.page === 'book'
       ? (route.id ?? '')
-      : route.page === 'write' || route.page === 'utilities' || route.page === 'compare'
+      : route.page === 'write' ||
+          route.page === 'utilities' ||
+          route.page === 'fill' ||
+          route.page === 'compare'
         ? route.id
         : undefined;
   useEffect(() => {
@@ -163,6 +174,11 @@ export const App = (): ReactElement => {
           {id !== '' && (
             <GoLink to={utilitiesAddress(id)} current={route.page === 'utilities'}>
               {say('page.utilities')}
+            </GoLink>
+          )}
+          {id !== '' && (
+            <GoLink to={fillAddress(id)} current={route.page === 'fill'}>
+              {say('page.fill')}
             </GoLink>
           )}
           {id !== '' && (

@@ -27,7 +27,7 @@ export type Added =
 const mostTries = 4;
 
 /** The name of this browser among those that write records. */
-const writerOf = (page: Page): string => {
+export const writerOf = (page: Page): string => {
   const kept = page.notes.read('writer');
   if (typeof kept === 'string') return kept;
   const writer = page.newId();

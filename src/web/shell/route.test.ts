@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { bookPageAddress, compareAddress, routeOf, sheetAddress, utilitiesAddress } from './route.ts';
+import {
+  bookPageAddress,
+  compareAddress,
+  fillAddress,
+  routeOf,
+  sheetAddress,
+  utilitiesAddress,
+} from './route.ts';
 
 describe('an address', () => {
   it('without a path is the newest book', () => {
@@ -23,6 +30,11 @@ describe('an address', () => {
     expect(routeOf(utilitiesAddress('flagon line'), '')).toEqual({ page: 'utilities', id: 'flagon line' });
     expect(routeOf('/new', '')).toEqual({ page: 'new', form: false });
     expect(routeOf('/new', '?from=form')).toEqual({ page: 'new', form: true });
+  });
+  it('of the fill keeps the question that is open', () => {
+    expect(routeOf('/books/x/fill', '')).toEqual({ page: 'fill', id: 'x' });
+    const [path, query] = fillAddress('flagon line', 'presets').split('?');
+    expect(routeOf(path ?? '', `?${query}`)).toEqual({ page: 'fill', id: 'flagon line', step: 'presets' });
   });
   it('of a comparison carries both sides, and reads them back', () => {
     const [path, query] = compareAddress('flagon-line', { left: 3, right: 'trial' }).split('?');

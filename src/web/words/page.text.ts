@@ -10,6 +10,7 @@ export const pageWords: Bundle = {
     'page.nav': 'Pages',
     'page.floors': 'Floors',
     'page.utilities': 'Utilities',
+    'page.fill': 'Fill',
     'page.sheets': 'Sheets',
     'page.new': 'New book',
     'page.fromTo': '{builder} to {customer}',

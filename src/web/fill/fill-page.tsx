@@ -1,0 +1,81 @@
+import { type KeyboardEvent, type ReactElement, useContext } from 'react';
+import { GoContext, GoLink } from '../shell/go-link.tsx';
+import { bookPageAddress, fillAddress } from '../shell/route.ts';
+import { usePagePart, useWords } from '../state/page-context.ts';
+import { FillChoice } from './fill-choice.tsx';
+import { useFillPlace, WithPlace } from './fill-place.tsx';
+import { WithRecords } from './fill-records.tsx';
+import { type FillStep, fillSteps, stepNamed } from './fill-steps.ts';
+import { WeighView } from './weigh-view.tsx';
+
+/** The questions in their order; left and right go from one to the next. */
+const Steps = ({ step }: { readonly step: FillStep }): ReactElement => {
+  const { say } = useWords();
+  const id = usePagePart((state) => state.id);
+  const go = useContext(GoContext);
+  const turn = (event: KeyboardEvent): void => {
+    const by = event.key === 'ArrowRight' ? 1 : event.key === 'ArrowLeft' ? -1 : 0;
+    const next = fillSteps[fillSteps.indexOf(step) + by];
+    if (by === 0 || next === undefined) return;
+    event.preventDefault();
+    go(fillAddress(id, next));
+    requestAnimationFrame(() => document.querySelector<HTMLElement>('.fill-steps [aria-current]')?.focus());
+  };
+  return (
+    <nav className="fill-steps" aria-label={say('setting.steps')} onKeyDown={turn}>
+      <ol>
+        {fillSteps.map((one, i) => (
+          <li key={one}>
+            <GoLink to={fillAddress(id, one)} current={one === step}>
+              <b>{i + 1}</b> {say(`setting.step.${one}`)}
+            </GoLink>
+          </li>
+        ))}
+      </ol>
+    </nav>
+  );
+};
+
+const View = ({ step }: { readonly step: FillStep }): ReactElement => {
+  const { floor, format } = useFillPlace();
+  // another floor or format has another draft at the scales
+  const key = `${floor.tag} ${format?.tag ?? ''}`;
+  if (step === 'weigh') return <WeighView key={key} />;
+  return <p />;
+};
+
+/** From the customer's bottles to the lot: one question a view. */
+export const FillPage = ({ step: named }: { readonly step: string | undefined }): ReactElement => {
+  const { say } = useWords();
+  const id = usePagePart((state) => state.id);
+  const step = stepNamed(named);
+  const next = fillSteps[fillSteps.indexOf(step) + 1];
+  return (
+    <div className="fill-page" id="figures" tabIndex={-1} data-step={step}>
+      <WithPlace
+        absent={
+          <p className="message">
+            {say('setting.noLanes')}{' '}
+            <GoLink to={bookPageAddress(id, '/line/stations')}>{say('setting.noLanes.write')}</GoLink>
+          </p>
+        }
+      >
+        <WithRecords>
+          <Steps step={step} />
+          <div className="fill-head">
+            <h2>{say(`setting.question.${step}`)}</h2>
+            <FillChoice withFloor={step !== 'samples' && step !== 'floor'} />
+          </div>
+          <View step={step} />
+          {next !== undefined && (
+            <p className="fill-next">
+              <GoLink to={fillAddress(id, next)}>
+                {say('setting.next', { question: say(`setting.question.${next}`) })}
+              </GoLink>
+            </p>
+          )}
+        </WithRecords>
+      </WithPlace>
+    </div>
+  );
+};

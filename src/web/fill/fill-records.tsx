@@ -1,0 +1,142 @@
+import {
+  createContext,
+  type ReactElement,
+  type ReactNode,
+  useCallback,
+  useContext,
+  useEffect,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
+import { bodyProblems } from '../../record/append-record.ts';
+import { type Envelope, ORIGIN } from '../../record/envelope.ts';
+import { recordKinds } from '../../record/kinds.ts';
+import { addRecords, type RecordDraft } from '../commands/add-record.ts';
+import type { Page } from '../state/page.ts';
+import { usePage, usePagePart } from '../state/page-context.ts';
+import { type RecordsLoad, useRecords } from '../state/use-records.ts';
+import { forgetWaiting, keepWaiting, waitingRecords } from '../state/waiting-records.ts';
+
+export interface FillRecords {
+  /** What the server has and behind it what waits in this browser, as one list. */
+  readonly records: readonly Envelope[];
+  /** Ids of what the server has not acknowledged. */
+  readonly waiting: ReadonlySet<string>;
+  readonly load: RecordsLoad;
+  /** Why what waits is not on the server. */
+  readonly held: string | undefined;
+  /** The browser could not keep what was written: it is in this page alone. */
+  readonly loose: boolean;
+  /** Writes records down at once; they go to the server behind it. Gives back what is wrong with them, if anything. */
+  readonly write: (drafts: readonly RecordDraft[]) => string | undefined;
+}
+
+const RecordsContext = createContext<FillRecords | undefined>(undefined);
+
+export const useFillRecords = (): FillRecords => {
+  const records = useContext(RecordsContext);
+  if (records === undefined) throw new Error('a part of the page stands outside its FillRecords');
+  return records;
+};
+
+const patience = 1500;
+
+/** The most that goes in one request; the server takes a thousand. */
+const mostAtOnce = 200;
+
+/** A draft as its record will stand; place in the chain and hash are given when it is sent. */
+const asRecord = (page: Page, { at, ...draft }: RecordDraft): Envelope => ({
+  revision: page.state.get().revision,
+  ...draft,
+  book: page.state.get().id,
+  writer: '',
+  sequence: 0,
+  deviceTime: at,
+  previous: ORIGIN,
+  hash: ORIGIN,
+});
+
+/** What waits, one after the other to the server; what it does not take stays. */
+const useSending = (
+  page: Page,
+  id: string,
+  came: (records: readonly Envelope[]) => void,
+): { readonly held: string | undefined; readonly send: () => void } => {
+  const [held, setHeld] = useState<string>();
+  const busy = useRef(false);
+  const over = useRef(false);
+  const send = useCallback(async (): Promise<void> => {
+    if (busy.current || over.current) return;
+    busy.current = true;
+    for (;;) {
+      const drafts = waitingRecords(page, id).slice(0, mostAtOnce);
+      if (drafts.length === 0 || over.current) break;
+      const added = await addRecords(page, drafts);
+      if ('refused' in added) {
+        setHeld(added.refused);
+        if (added.unreachable === true) page.later(() => void send(), patience);
+        break;
+      }
+      setHeld(undefined);
+      forgetWaiting(page, id, new Set(drafts.map((draft) => draft.id)));
+      came(added.records);
+    }
+    busy.current = false;
+  }, [page, id, came]);
+  useEffect(() => {
+    over.current = false;
+    const again = (): void => void send();
+    again();
+    window.addEventListener('online', again);
+    return () => {
+      over.current = true;
+      window.removeEventListener('online', again);
+    };
+  }, [send]);
+  return { held, send: () => void send() };
+};
+
+/** The records of the open book with what this browser still keeps of them. */
+export const WithRecords = ({ children }: { readonly children: ReactNode }): ReactElement => {
+  const page = usePage();
+  const id = usePagePart((state) => state.id);
+  const { records, setRecords, load } = useRecords(page, id);
+  const [drafts, setDrafts] = useState(() => waitingRecords(page, id));
+  const [loose, setLoose] = useState(false);
+  const came = useCallback(
+    (all: readonly Envelope[]): void => {
+      setRecords(all);
+      const there = new Set(all.map((record) => record.id));
+      setDrafts((before) => before.filter((draft) => !there.has(draft.id)));
+    },
+    [setRecords],
+  );
+  const { held, send } = useSending(page, id, came);
+  const write = useCallback(
+    (fresh: readonly RecordDraft[]): string | undefined => {
+      const problems = fresh.flatMap((draft) => bodyProblems(draft, recordKinds, ''));
+      if (problems.length > 0) return [...new Set(problems.map(page.words.problem))].join(' ');
+      const { revision } = page.state.get();
+      const dated = fresh.map((draft) => ({ revision, ...draft }));
+      setLoose(!keepWaiting(page, id, dated));
+      setDrafts((before) => [...before, ...dated]);
+      send();
+      return undefined;
+    },
+    [page, id, send],
+  );
+  const value = useMemo((): FillRecords => {
+    const there = new Set(records.map((record) => record.id));
+    const left = drafts.filter((draft) => !there.has(draft.id));
+    return {
+      records: [...records, ...left.map((draft) => asRecord(page, draft))],
+      waiting: new Set(left.map((draft) => draft.id)),
+      load,
+      held: left.length === 0 ? undefined : held,
+      loose: loose && left.length > 0,
+      write,
+    };
+  }, [page, records, drafts, load, held, loose, write]);
+  return <RecordsContext value={value}>{children}</RecordsContext>;
+};

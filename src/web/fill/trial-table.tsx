@@ -1,0 +1,135 @@
+import { type ReactElement, useState } from 'react';
+import { parseQuantity } from '../../quantity/index.ts';
+import type { RecordedTrial } from '../../record/trials.ts';
+import { ShownQuantity } from '../field/shown-quantity.tsx';
+import { ScrollRegion } from '../shell/scroll-region.tsx';
+import { usePage } from '../state/page-context.ts';
+import { useFillRecords } from './fill-records.tsx';
+import { rowNumber } from './row-number.ts';
+
+export interface TrialTableProps {
+  readonly trials: readonly RecordedTrial[];
+  readonly floor: string;
+  readonly correct: (trial: RecordedTrial) => void;
+  readonly takeBack: (trial: RecordedTrial) => void;
+}
+
+/** So many of the newest are seen at once; the rest when somebody asks. */
+const most = 16;
+
+const massOf = (text: string | undefined): number | undefined => {
+  if (text === undefined) return undefined;
+  const read = parseQuantity(text, 'mass', { path: '' });
+  return read.ok ? read.value.value : undefined;
+};
+
+const unitOf = (text: string | undefined): string | undefined => /[a-z]+$/i.exec(text ?? '')?.[0];
+
+/** What is in a bottle, as far as it was weighed or measured. */
+const Contents = ({ trial }: { readonly trial: RecordedTrial }): ReactElement => {
+  const [gross, tare] = [massOf(trial.gross), massOf(trial.tare)];
+  if (gross !== undefined && tare !== undefined) {
+    const unit = unitOf(trial.gross);
+    return (
+      <ShownQuantity value={gross - tare} kind="mass" digits={5} {...(unit === undefined ? {} : { unit })} />
+    );
+  }
+  return <>{trial.volume ?? trial.level ?? trial.gross ?? ''}</>;
+};
+
+/** The bottles that count, the newest first; each can be corrected or taken back, by a record of its own. */
+export const TrialTable = ({ trials, floor, correct, takeBack }: TrialTableProps): ReactElement => {
+  const page = usePage();
+  const { words } = page;
+  const { say } = words;
+  const { waiting, held, loose, load } = useFillRecords();
+  const [all, setAll] = useState(false);
+  const newest = trials.toReversed();
+  const shown = all ? newest : newest.slice(0, most);
+  const name = page.state.get().book?.floors?.find(({ tag }) => tag === floor)?.name ?? floor;
+  return (
+    <section className="trial-table" aria-labelledby="trial-table-title">
+      <h3 id="trial-table-title">{say('weigh.table', { n: trials.length, floor: name })}</h3>
+      <p className="small" role="status" data-waiting={waiting.size}>
+        {loose
+          ? say('weigh.loose')
+          : waiting.size > 0
+            ? `${say('weigh.waiting', { n: waiting.size })} ${held ?? ''}`
+            : load === 'ready'
+              ? say('weigh.all.kept')
+              : say(`weigh.load.${load}`)}
+      </p>
+      {trials.length > 0 && (
+        <ScrollRegion label={say('weigh.table.label')}>
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">{say('weigh.lane')}</th>
+                <th scope="col">{say('weigh.column.row')}</th>
+                <th scope="col">{say('weigh.column.preset')}</th>
+                <th scope="col">{say('weigh.column.contents')}</th>
+                <th scope="col">{say('weigh.column.time')}</th>
+                <th scope="col" className="words">
+                  {say('weigh.column.overflow')}
+                </th>
+                <th scope="col">
+                  <span className="said">{say('weigh.column.acts')}</span>
+                </th>
+              </tr>
+            </thead>
+            <tbody>
+              {shown.map((trial) => {
+                const told = {
+                  lane: trial.lane,
+                  what: trial.gross ?? trial.volume ?? trial.level ?? '',
+                };
+                return (
+                  <tr key={trial.id} data-trial={trial.id} data-waiting={waiting.has(trial.id)}>
+                    <th scope="row">{trial.lane}</th>
+                    <td>{rowNumber(trial.row)}</td>
+                    <td>{words.number(trial.preset, 6)}</td>
+                    <td>
+                      <Contents trial={trial} />
+                    </td>
+                    <td>{trial.time ?? ''}</td>
+                    <td className="words">
+                      {trial.overflow === undefined ? '' : say(`weigh.overflow.${trial.overflow}.short`)}
+                      {trial.afterStop === true && ` ${say('weigh.afterStop.short')}`}
+                      {trial.throttled === true && ` ${say('weigh.throttled.short')}`}
+                      {waiting.has(trial.id) && <span className="quiet"> {say('weigh.waits')}</span>}
+                    </td>
+                    <td className="trial-acts">
+                      <button
+                        type="button"
+                        className="link"
+                        data-act="correct"
+                        aria-label={say('weigh.correct.of', told)}
+                        onClick={() => correct(trial)}
+                      >
+                        {say('weigh.correct')}
+                      </button>
+                      <button
+                        type="button"
+                        className="link"
+                        data-act="take-back"
+                        aria-label={say('weigh.takeBack.of', told)}
+                        onClick={() => takeBack(trial)}
+                      >
+                        {say('weigh.takeBack')}
+                      </button>
+                    </td>
+                  </tr>
+                );
+              })}
+            </tbody>
+          </table>
+        </ScrollRegion>
+      )}
+      {trials.length > most && (
+        <button type="button" className="link" onClick={() => setAll(!all)}>
+          {say(all ? 'weigh.table.fewer' : 'weigh.table.all', { n: trials.length })}
+        </button>
+      )}
+    </section>
+  );
+};

@@ -1,0 +1,301 @@
+import { useMemo, useRef, useState } from 'react';
+import { likelySlips, type Slip } from '../../fill/slips.ts';
+import { parseQuantity } from '../../quantity/index.ts';
+import { type RecordedTrial, trialsOf } from '../../record/trials.ts';
+import { usePage, usePagePart } from '../state/page-context.ts';
+import { unitFor } from '../words/unit-choice.ts';
+import { enteredBottle, ofPlace, slipGround } from './entered.ts';
+import { useFillPlace } from './fill-place.tsx';
+import { useFillRecords } from './fill-records.tsx';
+import { mendedBody } from './mended-body.ts';
+import {
+  type Overflow,
+  type TrialBody,
+  type WeighPlace,
+  type WeighProblems,
+  weighBody,
+} from './weigh-body.ts';
+import {
+  fieldsFor,
+  type KeptField,
+  kindOf,
+  laneAfter,
+  rowWith,
+  type WeighDraft,
+  type WeighField,
+} from './weigh-draft.ts';
+import { deviceName, keepWeighing, keptWeighing } from './weigh-kept.ts';
+
+/** A bottle that waits for an answer about a slip. */
+export interface Asked {
+  readonly body: TrialBody;
+  /** The row as it will stand once the bottle is written down. */
+  readonly row: WeighDraft['row'];
+  readonly slip: Slip;
+}
+
+export interface Weighing {
+  readonly draft: WeighDraft;
+  /** Trials of this floor and format, in their order. */
+  readonly trials: readonly RecordedTrial[];
+  readonly corrects: RecordedTrial | undefined;
+  readonly asked: Asked | undefined;
+  readonly problems: WeighProblems;
+  /** What was just done, for who does not see it and who looks up. */
+  readonly told: string;
+  /** The last bottle that can be taken back. */
+  readonly last: RecordedTrial | undefined;
+  /** Fields that still show the value of the bottle before. */
+  readonly repeated: ReadonlySet<WeighField>;
+  readonly active: WeighField;
+  readonly unitOf: (field: WeighField) => string;
+  /** Mass of the contents by what stands in the fields, kg. */
+  readonly net: number | undefined;
+  readonly type: (field: WeighField | KeptField, text: string) => void;
+  readonly press: (key: string) => void;
+  readonly focus: (field: WeighField) => void;
+  readonly change: (part: Partial<Omit<WeighDraft, 'texts'>>) => void;
+  readonly chooseLane: (lane: string) => void;
+  readonly nextRow: () => void;
+  readonly finish: (overflow: Overflow | undefined) => void;
+  readonly answer: (how: 'take' | 'keep' | 'leave') => void;
+  readonly takeBack: (trial: RecordedTrial) => void;
+  readonly correct: (trial: RecordedTrial | undefined) => void;
+}
+
+const masses: Readonly<Record<string, string>> = { kg: 'kg', g: 'g', lb: 'lb', oz: 'oz' };
+export const massUnits = Object.keys(masses);
+
+/** What a bottle does not share with the one before it. */
+const ofOneBottle: readonly WeighField[] = ['gross', 'volume', 'level', 'time'];
+
+/** The number of a recorded text, without its unit where that stands beside the field. */
+const bareText = (text: string | undefined, unit: string): string =>
+  text === undefined ? '' : text.endsWith(` ${unit}`) ? text.slice(0, -unit.length - 1) : text;
+
+/** Everything that happens at the scales: one bottle after the other becomes a record. */
+export const useWeighing = (): Weighing => {
+  const page = usePage();
+  const { words } = page;
+  const { say } = words;
+  const id = usePagePart((state) => state.id);
+  const units = usePagePart((state) => state.units);
+  const place = useFillPlace();
+  const { floor, format, lanes, assessed, book } = place;
+  const { records, write } = useFillRecords();
+  const tags = useMemo(() => lanes.map(({ tag }) => tag), [lanes]);
+  const trials = useMemo(
+    () => trialsOf(records).filter(ofPlace(floor.tag, format?.tag)),
+    [records, floor.tag, format?.tag],
+  );
+  const us = units === 'us' || (units === 'book' && book.about?.system === 'us');
+  const of = { book: id, floor: floor.tag, format: format?.tag };
+  const presetOf = (lane: string): string => {
+    const last = trials.findLast((trial) => trial.lane === lane)?.preset;
+    const preset = last ?? assessed?.lanes.find((one) => one.lane === lane)?.preset;
+    return preset === undefined || preset < 1 ? '' : String(preset);
+  };
+  const [draft, setDraft] = useState<WeighDraft>(() => {
+    const kept = keptWeighing(page, of, tags[0] ?? '', us ? 'lb' : 'kg');
+    const lane = tags.includes(kept.lane) ? kept.lane : (tags[0] ?? '');
+    const preset = kept.texts.preset === '' ? presetOf(lane) : kept.texts.preset;
+    return { ...kept, lane, texts: { ...kept.texts, preset } };
+  });
+  const [active, setActive] = useState<WeighField>(fieldsFor(draft.measure)[0] ?? 'gross');
+  const [repeated, setRepeated] = useState<ReadonlySet<WeighField>>(new Set(['tare', 'preset']));
+  const [corrects, setCorrects] = useState<RecordedTrial>();
+  const [asked, setAsked] = useState<Asked>();
+  const [tried, setTried] = useState(false);
+  const [told, setTold] = useState('');
+  const written = useRef<string[]>([]);
+  const unitOf = (field: WeighField): string => {
+    if (field === 'preset') return say('weigh.pulses');
+    const kind = kindOf[field];
+    if (kind === 'mass') return draft.massUnit;
+    if (field === 'level') return us ? 'in' : 'mm';
+    return (
+      unitFor(
+        kind,
+        1,
+        units,
+        (book.about?.units ?? {}) as Readonly<Record<string, string>>,
+        book.about?.system,
+      ) ?? ''
+    );
+  };
+  const weighPlace: WeighPlace = {
+    floor: floor.tag,
+    format: format?.tag,
+    lanes: tags,
+    unitOf,
+    device: deviceName(page),
+  };
+  const set = (next: WeighDraft): void => {
+    setDraft(next);
+    keepWeighing(page, of, next);
+  };
+  const typed = (field: WeighField | KeptField, text: string): void => {
+    set({ ...draft, texts: { ...draft.texts, [field]: text } });
+    setRepeated((before) => new Set([...before].filter((one) => one !== field)));
+  };
+  const mass = (field: 'gross' | 'tare'): number | undefined => {
+    const text = draft.texts[field].trim();
+    if (text === '') return undefined;
+    const whole = /[a-z]/i.test(text) ? text : `${text} ${draft.massUnit}`;
+    const read = parseQuantity(whole, 'mass', { path: field, locale: words.numbers });
+    return read.ok ? read.value.value : undefined;
+  };
+  const [gross, tare] = [mass('gross'), mass('tare')];
+  const checked = tried ? weighBody(words, draft, weighPlace, undefined) : undefined;
+  const problems = checked !== undefined && 'problems' in checked ? checked.problems : {};
+
+  /** The fields for the bottle of a lane: what is measured anew is empty, the rest stays. */
+  const readyFor = (lane: string, from: WeighDraft): WeighDraft => ({
+    ...from,
+    lane,
+    texts: {
+      ...from.texts,
+      ...Object.fromEntries(ofOneBottle.map((field) => [field, ''])),
+      preset: lane === from.lane && corrects === undefined ? from.texts.preset : presetOf(lane),
+    },
+  });
+  const begin = (next: WeighDraft): void => {
+    set(next);
+    setActive(fieldsFor(next.measure)[0] ?? 'gross');
+    setRepeated(new Set(['tare', 'preset'] as const));
+    setTried(false);
+  };
+  const put = (body: TrialBody, row: WeighDraft['row']): void => {
+    const fresh = page.newId();
+    const wrong = write([
+      {
+        id: fresh,
+        kind: 'trial',
+        version: 2,
+        at: page.now(),
+        body,
+        ...(corrects === undefined ? {} : { supersedes: corrects.id }),
+      },
+    ]);
+    setAsked(undefined);
+    if (wrong !== undefined) {
+      setTold(wrong);
+      return;
+    }
+    written.current = [...written.current, fresh];
+    setTold(
+      say(corrects === undefined ? 'weigh.told.kept' : 'weigh.told.corrected', {
+        lane: body.lane,
+        what: body.gross ?? body.volume ?? body.level ?? '',
+      }),
+    );
+    if (corrects !== undefined) {
+      setCorrects(undefined);
+      begin(readyFor(laneAfter(tags, draft.row.lanes.at(-1) ?? tags.at(-1) ?? ''), draft));
+      return;
+    }
+    begin(readyFor(laneAfter(tags, body.lane), { ...draft, row, lane: body.lane }));
+  };
+  const finish = (overflow: Overflow | undefined): void => {
+    setTried(true);
+    const row = corrects === undefined ? rowWith(draft.row, tags, draft.lane) : draft.row;
+    const made = weighBody(words, { ...draft, row }, weighPlace, overflow);
+    if ('problems' in made) {
+      setTold(Object.values(made.problems).join(' '));
+      return;
+    }
+    const body = corrects?.row === undefined ? made.body : { ...made.body, row: corrects.row };
+    const others = trials.filter((trial) => trial.id !== corrects?.id).map(enteredBottle);
+    const [slip] = likelySlips(enteredBottle(body), others, slipGround(place));
+    if (slip === undefined) put(body, row);
+    else setAsked({ body, row, slip });
+  };
+  const answer = (how: 'take' | 'keep' | 'leave'): void => {
+    if (asked === undefined) return;
+    const { body, row, slip } = asked;
+    if (how === 'leave') setAsked(undefined);
+    else put(how === 'keep' ? body : mendedBody(body, slip, draft.massUnit), row);
+  };
+  const takeBack = (trial: RecordedTrial): void => {
+    const wrong = write([
+      {
+        id: page.newId(),
+        kind: 'note',
+        version: 1,
+        at: page.now(),
+        supersedes: trial.id,
+        body: {
+          text: say('weigh.takenBack.note', { lane: trial.lane, preset: trial.preset }),
+          by: draft.texts.by.trim() || trial.by || say('page.author'),
+        },
+      },
+    ]);
+    setTold(
+      wrong ??
+        say('weigh.told.takenBack', {
+          lane: trial.lane,
+          what: trial.gross ?? trial.volume ?? trial.level ?? '',
+        }),
+    );
+    if (corrects?.id === trial.id) setCorrects(undefined);
+    // what was typed comes back, so that only the slip is mended
+    if (wrong === undefined)
+      restore(trial, { ...draft.row, lanes: draft.row.lanes.filter((lane) => lane !== trial.lane) });
+  };
+  const restore = (trial: RecordedTrial, row: WeighDraft['row']): void => {
+    const measure = trial.gross !== undefined ? 'weight' : trial.volume !== undefined ? 'volume' : 'level';
+    const fields = ['gross', 'tare', 'volume', 'level', 'time', 'temperature', 'pressure'] as const;
+    const next: WeighDraft = {
+      ...draft,
+      lane: trial.lane,
+      measure,
+      row,
+      throttled: trial.throttled === true,
+      afterStop: trial.afterStop === true,
+      texts: {
+        ...draft.texts,
+        ...Object.fromEntries(fields.map((field) => [field, bareText(trial[field], unitOf(field))])),
+        preset: String(trial.preset),
+        lanesOpen: trial.lanesOpen === undefined ? '' : String(trial.lanesOpen),
+      },
+    };
+    set(next);
+    setRepeated(new Set());
+    setActive(fieldsFor(measure)[0] ?? 'gross');
+    setTried(false);
+  };
+  return {
+    draft,
+    trials,
+    corrects,
+    asked,
+    problems,
+    told,
+    last: trials.findLast((trial) => written.current.includes(trial.id)),
+    repeated,
+    active,
+    unitOf,
+    net: gross === undefined || tare === undefined ? undefined : gross - tare,
+    type: typed,
+    press: (key) => {
+      const before = repeated.has(active) ? '' : draft.texts[active];
+      typed(active, key === 'back' ? before.slice(0, -1) : before + key);
+    },
+    focus: setActive,
+    change: (part) => set({ ...draft, ...part }),
+    chooseLane: (lane) => begin({ ...readyFor(lane, draft) }),
+    nextRow: () => {
+      const next = { ...draft, row: { number: draft.row.number + 1, lanes: [] } };
+      begin(readyFor(tags[0] ?? draft.lane, next));
+    },
+    finish,
+    answer,
+    takeBack,
+    correct: (trial) => {
+      setCorrects(trial);
+      setTold('');
+      if (trial === undefined) begin(readyFor(draft.lane, draft));
+      else restore(trial, draft.row);
+    },
+  };
+};

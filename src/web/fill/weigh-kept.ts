@@ -1,0 +1,49 @@
+import { writerOf } from '../commands/add-record.ts';
+import type { Page } from '../state/page.ts';
+import { firstDraft, type Measure, measures, type WeighDraft } from './weigh-draft.ts';
+
+/** Which draft: each floor and format has its own. */
+export interface DraftOf {
+  readonly book: string;
+  readonly floor: string;
+  readonly format: string | undefined;
+}
+
+const noteOf = ({ book, floor, format }: DraftOf): string => `weigh/${book}/${floor}/${format ?? ''}`;
+
+/** The same person reads the next one, on whatever page. */
+const reader = 'reading-by';
+
+/** What stood at the scales when the page was left: a reload loses no digit. */
+export const keptWeighing = (page: Page, of: DraftOf, lane: string, massUnit: string): WeighDraft => {
+  const first = firstDraft(lane, massUnit);
+  const by = page.notes.read(reader);
+  const kept = (page.notes.read(noteOf(of)) ?? {}) as Partial<Record<keyof WeighDraft, unknown>>;
+  const texts = Object.fromEntries(
+    Object.entries((kept.texts ?? {}) as Readonly<Record<string, unknown>>).filter(
+      ([name, text]) => name in first.texts && typeof text === 'string',
+    ),
+  );
+  const row = kept.row as Partial<WeighDraft['row']> | undefined;
+  const measure: Measure = measures.find((one) => one === kept.measure) ?? first.measure;
+  return {
+    lane: typeof kept.lane === 'string' ? kept.lane : first.lane,
+    texts: { ...first.texts, by: typeof by === 'string' ? by : '', ...texts },
+    measure,
+    massUnit: typeof kept.massUnit === 'string' ? kept.massUnit : first.massUnit,
+    throttled: kept.throttled === true,
+    afterStop: kept.afterStop === true,
+    row:
+      typeof row?.number === 'number' && Array.isArray(row.lanes)
+        ? { number: row.number, lanes: row.lanes.map(String) }
+        : first.row,
+  };
+};
+
+export const keepWeighing = (page: Page, of: DraftOf, draft: WeighDraft): void => {
+  page.notes.write(noteOf(of), draft);
+  if (draft.texts.by.trim() !== '') page.notes.write(reader, draft.texts.by.trim());
+};
+
+/** The name of this browser among those that write records, as short as it still tells two of them apart. */
+export const deviceName = (page: Page): string => writerOf(page).slice(0, 6);
