@@ -5,9 +5,21 @@ import { airDensitySheet } from './air-density.ts';
 import { averageScaleCases } from './average-scale.cases.ts';
 import { averageScaleText } from './average-scale.text.ts';
 import { averageScaleSheet } from './average-scale.ts';
+import { capabilityCases } from './capability.cases.ts';
+import { capabilityText } from './capability.text.ts';
+import { capabilitySheet } from './capability.ts';
+import { capabilityLowerCases } from './capability-lower.cases.ts';
+import { capabilityLowerText } from './capability-lower.text.ts';
+import { capabilityLowerSheet } from './capability-lower.ts';
+import { combinedUncertaintyCases } from './combined-uncertainty.cases.ts';
+import { combinedUncertaintyText } from './combined-uncertainty.text.ts';
+import { combinedUncertaintySheet } from './combined-uncertainty.ts';
 import { commonPresetCases } from './common-preset.cases.ts';
 import { commonPresetText } from './common-preset.text.ts';
 import { commonPresetSheet } from './common-preset.ts';
+import { cusumChartCases } from './cusum-chart.cases.ts';
+import { cusumChartText } from './cusum-chart.text.ts';
+import { cusumChartSheet } from './cusum-chart.ts';
 import { densityAtReferenceCases } from './density-at-reference.cases.ts';
 import { densityAtReferenceText } from './density-at-reference.text.ts';
 import { densityAtReferenceSheet } from './density-at-reference.ts';
@@ -20,6 +32,9 @@ import { densityInAirSheet } from './density-in-air.ts';
 import { euLotCases } from './eu-lot.cases.ts';
 import { euLotText } from './eu-lot.text.ts';
 import { euLotSheet } from './eu-lot.ts';
+import { ewmaChartCases } from './ewma-chart.cases.ts';
+import { ewmaChartText } from './ewma-chart.text.ts';
+import { ewmaChartSheet } from './ewma-chart.ts';
 import { fillVarianceCases } from './fill-variance.cases.ts';
 import { fillVarianceText } from './fill-variance.text.ts';
 import { fillVarianceSheet } from './fill-variance.ts';
@@ -35,6 +50,12 @@ import { handbook133LotSheet } from './handbook-133-lot.ts';
 import { handbook133ScaleCases } from './handbook-133-scale.cases.ts';
 import { handbook133ScaleText } from './handbook-133-scale.text.ts';
 import { handbook133ScaleSheet } from './handbook-133-scale.ts';
+import { individualsChartCases } from './individuals-chart.cases.ts';
+import { individualsChartText } from './individuals-chart.text.ts';
+import { individualsChartSheet } from './individuals-chart.ts';
+import { laneDifferencesCases } from './lane-differences.cases.ts';
+import { laneDifferencesText } from './lane-differences.text.ts';
+import { laneDifferencesSheet } from './lane-differences.ts';
 import { laneLineCases } from './lane-line.cases.ts';
 import { laneLineText } from './lane-line.text.ts';
 import { laneLineSheet } from './lane-line.ts';
@@ -62,12 +83,21 @@ import { lineThroughOriginSheet } from './line-through-origin.ts';
 import { massSpreadCases } from './mass-spread.cases.ts';
 import { massSpreadText } from './mass-spread.text.ts';
 import { massSpreadSheet } from './mass-spread.ts';
+import { meanRangeChartCases } from './mean-range-chart.cases.ts';
+import { meanRangeChartText } from './mean-range-chart.text.ts';
+import { meanRangeChartSheet } from './mean-range-chart.ts';
 import { measuringContainerCases } from './measuring-container.cases.ts';
 import { measuringContainerText } from './measuring-container.text.ts';
 import { measuringContainerSheet } from './measuring-container.ts';
+import { normalityTestCases } from './normality-test.cases.ts';
+import { normalityTestText } from './normality-test.text.ts';
+import { normalityTestSheet } from './normality-test.ts';
 import { oimlLotCases } from './oiml-lot.cases.ts';
 import { oimlLotText } from './oiml-lot.text.ts';
 import { oimlLotSheet } from './oiml-lot.ts';
+import { outlierTestCases } from './outlier-test.cases.ts';
+import { outlierTestText } from './outlier-test.text.ts';
+import { outlierTestSheet } from './outlier-test.ts';
 import { overflowOptimumCases } from './overflow-optimum.cases.ts';
 import { overflowOptimumText } from './overflow-optimum.text.ts';
 import { overflowOptimumSheet } from './overflow-optimum.ts';
@@ -89,6 +119,9 @@ import { shortfallOptimumSheet } from './shortfall-optimum.ts';
 /** The sheets of setting and proving the fill. */ import { tolerableDeficiencyCases } from './tolerable-deficiency.cases.ts';
 import { tolerableDeficiencyText } from './tolerable-deficiency.text.ts';
 import { tolerableDeficiencySheet } from './tolerable-deficiency.ts';
+import { toleranceBoundCases } from './tolerance-bound.cases.ts';
+import { toleranceBoundText } from './tolerance-bound.text.ts';
+import { toleranceBoundSheet } from './tolerance-bound.ts';
 import { trueDensityCases } from './true-density.cases.ts';
 import { trueDensityText } from './true-density.text.ts';
 import { trueDensitySheet } from './true-density.ts';
@@ -153,4 +186,15 @@ export const contentsEntries: readonly SheetEntry[] = [
   sheetEntry(commonPresetSheet, commonPresetCases, commonPresetText),
   sheetEntry(fillVarianceSheet, fillVarianceCases, fillVarianceText),
   sheetEntry(giveawaySheet, giveawayCases, giveawayText),
+  sheetEntry(capabilitySheet, capabilityCases, capabilityText),
+  sheetEntry(capabilityLowerSheet, capabilityLowerCases, capabilityLowerText),
+  sheetEntry(meanRangeChartSheet, meanRangeChartCases, meanRangeChartText),
+  sheetEntry(individualsChartSheet, individualsChartCases, individualsChartText),
+  sheetEntry(ewmaChartSheet, ewmaChartCases, ewmaChartText),
+  sheetEntry(cusumChartSheet, cusumChartCases, cusumChartText),
+  sheetEntry(laneDifferencesSheet, laneDifferencesCases, laneDifferencesText),
+  sheetEntry(toleranceBoundSheet, toleranceBoundCases, toleranceBoundText),
+  sheetEntry(outlierTestSheet, outlierTestCases, outlierTestText),
+  sheetEntry(normalityTestSheet, normalityTestCases, normalityTestText),
+  sheetEntry(combinedUncertaintySheet, combinedUncertaintyCases, combinedUncertaintyText),
 ];

@@ -55,3 +55,9 @@ export const presetTheory: Source = {
   place: 'derived',
   mark: 'computed',
 };
+export const shewhart: Source = {
+  title: 'Shewhart constants',
+  place:
+    'computed by integration; A2, D3, D4 of n = 2 to 5 agree with printed tables in a public transcription',
+  mark: 'read',
+};
