@@ -259,3 +259,80 @@ describe('from trials to the other floor', () => {
     expect(told.read.trials).toHaveLength(made.length);
   });
 });
+
+describe('counts to set', () => {
+  it('are rounded up for the level on both floors, each within what is not sure of it', () => {
+    const { presets, other } = fillStory(demo.value, { trials: made })!;
+    for (const set of [presets!, other!.start]) {
+      if (set.goal !== 'level' || !('presets' in set)) throw new Error(JSON.stringify(set));
+      // nobody measured a bottle, and the book gives its level without a spread
+      expect(set.capacity.from).toBe('assumed');
+      set.presets.lanes.forEach(({ preset, reached, volume }, i) => {
+        expect(Number.isInteger(preset)).toBe(true);
+        expect(reached).toBeGreaterThanOrEqual(0.995);
+        expect(volume).toBeGreaterThan(2.01e-3);
+        expect(set.ranges[i]!.lower).toBeLessThanOrEqual(preset);
+        expect(set.ranges[i]!.upper).toBeGreaterThanOrEqual(preset);
+      });
+      expect(set.presets.common.preset).toBe(Math.max(...set.presets.lanes.map(({ preset }) => preset)));
+    }
+  });
+
+  it('rest on the bottles themselves where three or more were weighed at their level', () => {
+    const samples = ['2.9690 kg', '2.9700 kg', '2.9710 kg'].map((levelMass, i) => ({
+      format: 'FLAGON-2L',
+      bottle: String(i),
+      mass: '0.9600 kg',
+      levelMass,
+      temperature: '20 degC',
+    }));
+    const { presets } = fillStory(demo.value, { trials: made, samples })!;
+    if (presets?.goal !== 'level' || !('capacity' in presets)) throw new Error('no level');
+    expect(presets.capacity.from).toBe('samples');
+    // Z of water at 20 degC, 1.00285 mL/g: ISO 8655-6 prints 1.0029
+    expect(presets.capacity.capacity.mean * 1e6).toBeCloseTo(2010 * 1.00285, 1);
+    expect(presets.capacity.capacity.deviation * 1e6).toBeCloseTo(1.003, 2);
+  });
+
+  it('for a volume keep the rule that was agreed, and ask for what the book lacks', () => {
+    const ruled = changed({ path: '/agreement/contents', value: { rule: 'EU average system' } });
+    expect(fillStory(ruled, { trials: made })!.presets).toEqual({ goal: 'volume', none: 'labelMissing' });
+    const labelled = patchBook(ruled, [{ path: '/line/formats/0/label', value: '2 L' }]);
+    if (!labelled.ok) throw new Error(JSON.stringify(labelled.problems));
+    const { presets, other } = fillStory(labelled.value, { trials: made })!;
+    if (presets?.goal !== 'volume' || !('presets' in presets)) throw new Error(JSON.stringify(presets));
+    // Directive 76/211/EEC, annex I: 1.5 % of two litres
+    expect(presets.deficiency * 1e6).toBeCloseTo(30, 9);
+    for (const { volume } of presets.presets) expect(volume).toBeGreaterThanOrEqual(presets.labelHere);
+    const there = other!.start;
+    if (there.goal !== 'volume' || !('presets' in there)) throw new Error(JSON.stringify(there));
+    // juice at 12 degC is denser than at 20 degC: 1.043 against 1.045 kg/L of the book
+    expect(there.labelHere * 1e6).toBeCloseTo((2000 * 1.043) / 1.045, 6);
+  });
+
+  it('the trial that narrows the answer most is named first', () => {
+    const { next } = fillStory(demo.value, { trials: made })!;
+    expect(next!.length).toBeGreaterThan(4);
+    const gains = next!.map(({ narrower }) => narrower);
+    expect(gains).toEqual(gains.toSorted((a, b) => b - a));
+  });
+});
+
+describe('trials on the other floor', () => {
+  it('score what was foretold', () => {
+    const presets = [803, 796, 807, 799];
+    const site = truth(1, presets).map(
+      ({ volume, time }, lane): WeighedTrial => ({
+        floor: 'LARKMOOR',
+        lane: tags[lane]!,
+        preset: presets[lane]!,
+        overflow: 'none',
+        volume: `${(volume * 1e6).toFixed(2)} mL ± 3 mL`,
+        time: `${time.toFixed(3)} s ± 0.2 s`,
+      }),
+    );
+    const { score } = fillStory(demo.value, { trials: [...made, ...site] })!.other!;
+    expect(score?.of).toBe(8);
+    expect(fillStory(demo.value, { trials: made })!.other!.score).toBeUndefined();
+  });
+});

@@ -1,13 +1,20 @@
 import type { Book } from '../../book/index.ts';
+import { adviseTrial, type TrialAdvice } from '../../fill/advise-trial.ts';
 import { type EstimateAnswer, estimateLanes } from '../../fill/estimate-lanes.ts';
 import { type FloorPrediction, predictOtherFloor } from '../../fill/predict-other-floor.ts';
+import { type PredictionScore, scorePrediction } from '../../fill/score.ts';
+import type { ContentsRule } from '../../sheets/contents/reference-temperature.ts';
 import { bookReader } from '../book-reader.ts';
+import { ratePathOf } from '../rate-path.ts';
 import { formatOf } from '../read-floor.ts';
+import { type AgreedContents, agreedContents } from './agreed-contents.ts';
+import { capacityOf } from './capacity-of.ts';
 import { type FillFloor, fillFloor } from './fill-floor.ts';
 import { type FloorAllowances, floorAllowances } from './floor-change.ts';
+import { type FillGoal, type GoalPresets, goalPresets } from './goal-presets.ts';
 import { type TrialSlips, trialSlips } from './trial-slips.ts';
 import { type TrialsInSi, trialsInSi } from './trials-in-si.ts';
-import type { WeighedTrial } from './weighed.ts';
+import type { MeasuredSample, WeighedTrial } from './weighed.ts';
 
 /** What is asked of the trials. */
 export interface FillAsk {
@@ -23,6 +30,16 @@ export interface FillAsk {
   readonly confidence?: number;
   /** One count for all lanes there, in the place of what the book or the trials have. */
   readonly preset?: number;
+  /** Bottles of the customer that were measured. */
+  readonly samples?: readonly MeasuredSample[];
+  /** What the counts are for; where it is left out the volume under a rule of contents, else the level. */
+  readonly goal?: FillGoal;
+  /** Confidence of a tolerance bound; without it one bottle drawn by chance is spoken of. */
+  readonly tolerance?: number;
+  /** In the place of the rule that was agreed. */
+  readonly rule?: ContentsRule;
+  /** Maximum allowable variation, m3, for the handbook that has its own. */
+  readonly variation?: number;
 }
 
 /** Why there is no answer, as far as the book or the trials have it. */
@@ -45,6 +62,10 @@ export interface OtherFloor {
   readonly presetsFrom: readonly PresetFrom[];
   readonly change: FloorAllowances;
   readonly prediction: FloorPrediction;
+  /** Counts to begin with there. */
+  readonly start: GoalPresets;
+  /** The prediction against trials that were made there, where there are any. */
+  readonly score?: PredictionScore;
 }
 
 /** From the trials of one floor to what they say of another. */
@@ -55,7 +76,12 @@ export interface FillStory {
   readonly read: TrialsInSi;
   readonly otherFormat: readonly number[];
   readonly slips: readonly TrialSlips[];
+  readonly agreed: AgreedContents;
   readonly estimate?: EstimateAnswer;
+  /** Counts for the goal on the floor of the trials. */
+  readonly presets?: GoalPresets;
+  /** Trials that could be made next, the one that narrows the answer most first. */
+  readonly next?: readonly TrialAdvice[];
   readonly to?: FillFloor;
   /** Trials that were made on the other floor. */
   readonly there?: TrialsInSi;
@@ -97,7 +123,7 @@ const presetsThere = (
  * floor.
  *
  * Method   trials through the balance to volumes; `estimateLanes` on the floor of the book with what is not sure of its
- *          supply; `predictOtherFloor` with the same of the other
+ *          supply; `predictOtherFloor` with the same of the other, `presetsForLevel` or `presetsForVolume` on both
  * Returns  undefined where the book has no floor at all; what can't be answered is named with what would answer it
  * Assumes  the book has been read by `readBook`
  */
@@ -115,7 +141,8 @@ export const fillStory = (book: Book, ask: FillAsk): FillStory | undefined => {
   const from = fillFloor(reader, here, format);
   const read = trialsInSi(reader, from, trials);
   const slips = trialSlips(reader, from, read.trials);
-  const base = { from, read, otherFormat, slips, ...(format === undefined ? {} : { format }) };
+  const agreed = agreedContents(reader, ratePathOf(book, from.inputs.formatPath), ask.rule);
+  const base = { from, read, otherFormat, slips, agreed, ...(format === undefined ? {} : { format }) };
   const none: NoAnswer[] = [];
   const unknownFloor = (floor: FillFloor): void => {
     none.push({ code: 'floorUnknown', floor: floor.tag, places: floor.missing });
@@ -130,32 +157,73 @@ export const fillStory = (book: Book, ask: FillAsk): FillStory | undefined => {
   else if (to.uncertain === undefined) unknownFloor(to);
   if (from.uncertain === undefined || read.trials.length === 0) return { ...base, ...withOther, none };
   const { level } = from.inputs.model;
-  const estimate = estimateLanes({
+  const estimated = estimateLanes({
     floor: from.uncertain,
     trials: read.trials.map(({ fill }) => fill),
     ...(level === undefined ? {} : { capacity: level }),
   });
-  const soFar = { ...base, ...withOther, estimate };
-  if (estimate.kind === 'refused' || to?.uncertain === undefined) return { ...soFar, none };
-  const counts = presetsThere(from, to, ask);
+  if (estimated.kind === 'refused') return { ...base, ...withOther, estimate: estimated, none };
+  const { estimate } = estimated;
+  const goal = ask.goal ?? (agreed.rule === undefined || level === undefined ? 'level' : 'volume');
+  const forGoal = {
+    goal,
+    ...(ask.tolerance === undefined ? {} : { tolerance: ask.tolerance }),
+    ...(ask.variation === undefined ? {} : { variation: ask.variation }),
+  };
+  const confidence = ask.confidence === undefined ? {} : { confidence: ask.confidence };
+  const capacity = capacityOf(reader, from, ask.samples ?? []);
+  const place = { reader, estimate, agreed, capacity, ...confidence };
+  const soFar = {
+    ...base,
+    ...withOther,
+    estimate: estimated,
+    presets: goalPresets({ ...place, floor: from, allowances: [] }, forGoal),
+  };
+  const room = level === undefined ? {} : { capacity: level };
+  const counts = presetsThere(from, to?.uncertain === undefined ? from : to, ask);
+  const known = counts.flatMap(({ count }) => count ?? []);
+  /** What narrows the answer there; where there is no other floor, the answer here. */
+  const advised = (floor: FillFloor, allowances: FloorAllowances['allowances']): readonly TrialAdvice[] =>
+    floor.uncertain === undefined || known.length < counts.length
+      ? []
+      : adviseTrial({ estimate, floor: floor.uncertain, presets: known, allowances, ...room });
+  if (to?.uncertain === undefined) return { ...soFar, next: advised(from, []), none };
   const without = to.uncertain.system.lanes.filter((_, i) => counts[i]?.count === undefined);
   const change = floorAllowances(reader, from, to);
   if (without.length > 0 || change === undefined) {
     return { ...soFar, none: [...none, { code: 'noPreset', lanes: without.map(({ tag }) => tag) }] };
   }
-  const presets = counts.map(({ count }) => count!);
+  const { allowances } = change;
+  const next = advised(to, allowances);
   const prediction = predictOtherFloor({
-    estimate: estimate.estimate,
+    estimate,
     floor: to.uncertain,
-    presets,
-    allowances: change.allowances,
-    ...(ask.confidence === undefined ? {} : { confidence: ask.confidence }),
+    presets: known,
+    allowances,
+    ...confidence,
     ...(to.times === undefined ? {} : { times: to.times }),
   });
-  if (prediction === undefined) return { ...soFar, none: [...none, { code: 'neverEnds', floor: to.tag }] };
+  if (prediction === undefined)
+    return { ...soFar, next, none: [...none, { code: 'neverEnds', floor: to.tag }] };
   return {
     ...soFar,
+    next,
     none,
-    other: { floor: to, presets, presetsFrom: counts.map(({ by }) => by), change, prediction },
+    other: {
+      floor: to,
+      presets: known,
+      presetsFrom: counts.map(({ by }) => by),
+      change,
+      prediction,
+      start: goalPresets({ ...place, floor: to, allowances }, forGoal),
+      ...(there === undefined || there.trials.length === 0
+        ? {}
+        : {
+            score: scorePrediction(
+              prediction,
+              there.trials.map(({ fill }) => fill),
+            ),
+          }),
+    },
   };
 };

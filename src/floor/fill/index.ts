@@ -1,6 +1,9 @@
+export { type AgreedContents, agreedContents, referenceOf } from './agreed-contents.ts';
+export { type CapacityFound, capacityOf, levelVolumes } from './capacity-of.ts';
 export type { FillFloor } from './fill-floor.ts';
 export { type FillAsk, type FillStory, fillStory, type NoAnswer, type OtherFloor } from './fill-story.ts';
 export type { FloorAllowances } from './floor-change.ts';
+export type { CountRange, FillGoal, GoalPresets, NoPreset } from './goal-presets.ts';
 export { type FillProblemCode, fillProblems } from './problems.ts';
 export type { TrialNote, TrialNoteCode, TrialRefused } from './trial-note.ts';
 export { slipGround, type TrialSlips, trialSlips } from './trial-slips.ts';
