@@ -1,3 +1,4 @@
+export { type AdviceInput, adviseTrial, type TrialAdvice } from './advise-trial.ts';
 export { type Allowance, allowancesFor, type FloorChange } from './allowances.ts';
 export {
   type EstimateAnswer,
@@ -14,8 +15,23 @@ export {
   type PredictionInput,
   predictOtherFloor,
 } from './predict-other-floor.ts';
+export {
+  type Capacity,
+  type LanePreset,
+  type LevelPresetInput,
+  type LevelPresets,
+  presetsForLevel,
+} from './presets-for-level.ts';
+export {
+  presetsForVolume,
+  type VolumeLimit,
+  type VolumePreset,
+  type VolumePresetInput,
+} from './presets-for-volume.ts';
 export type { Residual } from './residuals.ts';
+export { type PredictionScore, type Score, scorePrediction } from './score.ts';
 export type { Doubt } from './separable.ts';
 export type { Estimated, Within } from './student-sum.ts';
+export { type TraceGuide, type TracePath, type TraceStep, tracePath, traceStep } from './trace-path.ts';
 export type { FillTrial, Overflow } from './trial.ts';
 export type { SupplyUnknown, UncertainFloor } from './uncertain-floor.ts';

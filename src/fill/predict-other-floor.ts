@@ -5,6 +5,7 @@ import type { LanesEstimate } from './estimate-lanes.ts';
 import { offsetOf, perLane } from './lane-unknowns.ts';
 import { figureParts } from './linear-figure.ts';
 import { type ForecastCauses, type ForecastFigure, placed, rowForecast } from './row-forecast.ts';
+import { singleBottle } from './single-bottle.ts';
 import { type Estimated, estimatedOf, positiveWithinOf, type Within, withinOf } from './student-sum.ts';
 import type { UncertainFloor } from './uncertain-floor.ts';
 
@@ -53,15 +54,6 @@ export interface FloorPrediction {
   /** Real moves on which such intervals were scored. */
   readonly realMoves: number;
 }
-
-/** One bottle lies about the mean with the lane's own spread, which is judged from the same scatter as the mean. */
-export const bottleOf = ({ value, parts }: ForecastFigure, { ownSpread }: LanesEstimate): Estimated => {
-  const [scatter, ...others] = parts;
-  return estimatedOf(value, [
-    { variance: scatter!.variance + ownSpread.value ** 2, dof: scatter!.dof },
-    ...others,
-  ]);
-};
 
 /** The line with the row's time in it: slower at the upper end. */
 const lineOf = (
@@ -134,7 +126,7 @@ export const predictOtherFloor = (input: PredictionInput): FloorPrediction | und
       lane: model.scales[i]!.lane.tag,
       preset,
       volume: meanOf(volume),
-      bottle: withinOf(bottleOf(volume, estimate), confidence),
+      bottle: withinOf(singleBottle(volume, estimate, 0.5 + 0.5 * confidence), confidence),
       time: timeOf(forecast.times[i]!),
       afterRun: withinOf(afterRunOf(volume, i, preset), confidence),
       volumeCauses: volume.causes,

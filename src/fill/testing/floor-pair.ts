@@ -155,7 +155,10 @@ export const floorPair = (
   const here = floorOf(source, false, book, random);
   const there = floorOf(thereKind, true, book, random);
   const width = (kind: SourceKind): number => (kind === 'gravity' ? 0.02 : 0.015);
-  const [hereUnknown, thereUnknown] = [supplyUnknown(source, width(source)), supplyUnknown(thereKind, width(thereKind))];
+  const [hereUnknown, thereUnknown] = [
+    supplyUnknown(source, width(source)),
+    supplyUnknown(thereKind, width(thereKind)),
+  ];
   const trueHere = { ...hereUnknown.moved(here, normal()), lanes: truth };
   const trueThere = { ...thereUnknown.moved(there, normal()), lanes: truth };
   const ownSpread = level * uniform(5e-4, 2e-3);
