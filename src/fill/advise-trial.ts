@@ -90,8 +90,8 @@ export const adviseTrial = (input: AdviceInput): readonly TrialAdvice[] => {
     throttled: presets.map(() => false),
   };
   const answer = rowAnswer(model, setup, fit.unknowns, 0);
-  if (answer === undefined) return [];
-  const slopes = rowSlopes(model, setup, fit.unknowns, answer, 0);
+  const slopes = rowSlopes(model, setup, fit.unknowns);
+  if (answer === undefined || slopes === undefined) return [];
   const { whole } = fit.covariance;
   const known = (slope: Float64Array): Float64Array => {
     const found = new Float64Array(slope.length);

@@ -315,9 +315,8 @@ export const fitLanes = (
   let volumeNoise: Noise = { own: Math.max(ground.volumeLeast, ground.volumeTypical), scale: 1, dof: 1 };
   let timeNoise: Noise = { own: ground.timeTypical, scale: 1, dof: 1 };
   for (let steps = 0; ; steps++) {
-    const slopes: readonly RowSlopes[] = readings.map(({ setup }, s) =>
-      rowSlopes(model, setup, unknowns, answers![s]!, jitter),
-    );
+    // where the rows could be filled their slopes can be taken
+    const slopes = readings.map(({ setup }) => rowSlopes(model, setup, unknowns)!);
     const normal = normalOf(readings, answers, slopes, unknowns, volumeNoise, timeNoise);
     // one unit of prior weight for each unknown keeps it positive definite
     const lower = cholesky(sumOf(normal.prior, normal.volumes, normal.times))!;

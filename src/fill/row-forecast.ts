@@ -48,9 +48,6 @@ export interface RowForecast {
 /** Half of the trials of what may be true; each is taken with its mirror image. */
 const pairs = 24;
 
-/** Slopes are taken with the order of closing left open over this time, s: the order itself is the rows' part. */
-const slopeJitter = 0.1;
-
 /** Points that fill a space of any dimension evenly, and the same ones every time: fractional parts of i sqrt(prime). */
 const roots = ((): readonly number[] => {
   const found: number[] = [];
@@ -140,9 +137,9 @@ export const rowForecast = (
   const { fit } = basis;
   const { model, unknowns, same } = placed(basis, place);
   const setup = wholeRow(presets);
-  const answer = rowAnswer(model, setup, unknowns, slopeJitter);
-  if (answer === undefined) return undefined;
-  const slopes = rowSlopes(model, setup, unknowns, answer, slopeJitter);
+  const answer = rowAnswer(model, setup, unknowns, 0);
+  const slopes = rowSlopes(model, setup, unknowns);
+  if (answer === undefined || slopes === undefined) return undefined;
   const size = fit.unknowns.length;
   const own = same ? size : supplyAt(model);
   const slowest = answer.times.indexOf(Math.max(...answer.times));

@@ -98,6 +98,11 @@ export interface RowSlopes {
   readonly pressure: Float64Array;
 }
 
+/**
+ * Slopes are taken with the order of closing left open over this time, s. Nearer to the truth two lanes that end together
+ * would give a slope that holds for milliseconds, and a fit that believes it.
+ */
+const slopeJitter = 0.1;
 /** Small against what bends a flow, large against what a row is off, in standard deviations of the unknown. */
 const step = 1e-3;
 
@@ -113,9 +118,9 @@ export const rowSlopes = (
   model: RowModel,
   setup: RowSetup,
   unknowns: Float64Array,
-  base: RowAnswer,
-  jitter: number,
-): RowSlopes => {
+): RowSlopes | undefined => {
+  const base = rowAnswer(model, setup, unknowns, slopeJitter);
+  if (base === undefined) return undefined;
   const size = sizeOf(model);
   const slopes: RowSlopes = {
     volumes: setup.lanes.map(() => new Float64Array(size)),
@@ -125,7 +130,7 @@ export const rowSlopes = (
   const byDifference = (column: number): boolean => {
     const moved = Float64Array.from(unknowns);
     moved[column] = moved[column]! + step;
-    const there = rowAnswer(model, setup, moved, jitter);
+    const there = rowAnswer(model, setup, moved, slopeJitter);
     if (there === undefined) return false;
     setup.lanes.forEach((_, i) => {
       slopes.volumes[i]![column] = (there.volumes[i]! - base.volumes[i]!) / step;
