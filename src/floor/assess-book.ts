@@ -2,11 +2,14 @@ import type { Book } from '../book/index.ts';
 import { assessFloor } from './assess-floor.ts';
 import type { Assessment } from './assessment.ts';
 import { bookReader } from './book-reader.ts';
+import { type Earlier, stillHolds } from './earlier.ts';
 import { formatOf } from './read-floor.ts';
 
 export interface AssessOptions {
   /** Tag of the format; the first one where it is not given. */
   readonly format?: string;
+  /** One whose floors are taken over where nothing of what they rest on has changed: a key changes one place. */
+  readonly earlier?: Earlier;
 }
 
 /**
@@ -19,9 +22,10 @@ export interface AssessOptions {
  */
 export const assessBook = (book: Book, options: AssessOptions = {}): Assessment => {
   const reader = bookReader(book);
-  const { format } = formatOf(book, options.format);
+  const format = formatOf(book, options.format).format?.tag ?? '';
+  const kept = stillHolds(book, format, options.earlier);
   return {
-    format: format?.tag ?? '',
-    floors: (book.floors ?? []).map((_, i) => assessFloor(reader, i, options.format)),
+    format,
+    floors: (book.floors ?? []).map((_, i) => kept(i) ?? assessFloor(reader, i, options.format)),
   };
 };

@@ -5,8 +5,11 @@ import type { PageState } from './page-state.ts';
 export const withShown = (state: PageState): PageState => {
   const shown = state.typing?.book ?? state.trial?.book ?? state.book;
   if (shown === undefined) return state;
-  if (shown === state.shown && state.assessment !== undefined) return state;
-  return { ...state, shown, assessment: assessBook(shown) };
+  const { assessment } = state;
+  if (shown === state.shown && assessment !== undefined) return state;
+  const earlier =
+    state.shown === undefined || assessment === undefined ? undefined : { book: state.shown, assessment };
+  return { ...state, shown, assessment: assessBook(shown, earlier === undefined ? {} : { earlier }) };
 };
 
 /** A copy of the state without some of its optional parts. */

@@ -2,6 +2,7 @@ import type { Book } from '../../../book/index.ts';
 import type { Direction } from '../../../sheets/air/piston-force.ts';
 import { strokeChangeSheet } from '../../../sheets/air/stroke-change.ts';
 import type { BookReader } from '../../book-reader.ts';
+import { builtOn } from '../../built-on.ts';
 import type { Doubt } from '../../uncertain-places.ts';
 import { makeCalculation } from '../calculation.ts';
 import { type Basis, type Inquiry, inquiryOf, keptInquiry, type Where } from '../inquiry.ts';
@@ -20,8 +21,6 @@ const strokesOf = (book: Book, cylinders: readonly string[]) =>
     const drop = cylinder.drop ?? book.line?.airDrops?.[0]?.tag;
     return drop === undefined ? [] : both.map((direction) => ({ index, direction, drop }));
   });
-
-const builtOn = (book: Book): number => (book.floors ?? []).findIndex((floor) => floor.role === 'built on');
 
 /** What the cylinders of the index make of another air. */
 export interface IndexDelay {

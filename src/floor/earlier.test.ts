@@ -1,0 +1,55 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { type Book, type Patch, patchBook, readBook } from '../book/index.ts';
+import { assessBook } from './assess-book.ts';
+
+const read = readBook(readFileSync('src/book/demo/flagon-line.json', 'utf8'));
+if (!read.ok) throw new Error('the demo book does not read');
+const demo = read.value;
+const before = { book: demo, assessment: assessBook(demo) };
+
+const patched = (...patches: readonly Patch[]): Book => {
+  const made = patchBook(demo, patches);
+  if (!made.ok) throw new Error(JSON.stringify(made.problems));
+  return made.value;
+};
+
+/** Every part and value of the floors, by its place. */
+const placesOf = (part: unknown, path: string): readonly string[] =>
+  typeof part !== 'object' || part === null
+    ? []
+    : Object.entries(part).flatMap(([key, inner]) => [
+        `${path}/${key}`,
+        ...placesOf(inner, `${path}/${key}`),
+      ]);
+
+describe('an earlier assessment', () => {
+  it('gives, wherever a floor loses something, what an assessment of the whole book gives', () => {
+    let reused = 0;
+    for (const path of placesOf(demo.floors, '/floors').filter((_, i) => i % 29 === 2)) {
+      const made = patchBook(demo, [{ path }]);
+      if (!made.ok) continue;
+      const again = assessBook(made.value, { earlier: before });
+      reused += again.floors.filter((floor) => before.assessment.floors.includes(floor)).length;
+      expect({ path, is: JSON.stringify(again) }).toEqual({
+        path,
+        is: JSON.stringify(assessBook(made.value)),
+      });
+    }
+    expect(reused).toBeGreaterThan(0);
+  });
+  it('keeps the builder’s floor when the site changes, and nothing when the builder’s own does', () => {
+    const place = '/supply/source/surface';
+    const site = assessBook(patched({ path: `/floors/1${place}` }), { earlier: before });
+    expect(site.floors[0]).toBe(before.assessment.floors[0]);
+    expect(site.floors[1]).not.toBe(before.assessment.floors[1]);
+    const builder = assessBook(patched({ path: `/floors/0${place}` }), { earlier: before });
+    expect(builder.floors[0]).not.toBe(before.assessment.floors[0]);
+    expect(builder.floors[1]).not.toBe(before.assessment.floors[1]);
+  });
+  it('keeps nothing when the line changes', () => {
+    const line = patched({ path: '/line/airDrops/0/pressure', value: '4.5 bar' });
+    const again = assessBook(line, { earlier: before });
+    for (const floor of again.floors) expect(before.assessment.floors).not.toContain(floor);
+  });
+});
