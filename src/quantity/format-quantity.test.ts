@@ -47,6 +47,13 @@ describe('a printed quantity', () => {
       formatQuantity(toSi(5.5, 'gaugePressure', 'bar'), 'gaugePressure', { locale: 'de', system: 'us' }).text,
     ).toBe('79,77\u00a0psig');
   });
+  it('shows a count whole, and a mean of counts to six digits', () => {
+    const shown = (value: number): string =>
+      formatQuantity(si('count', value), 'count', { locale: 'en' }).text;
+    expect(shown(12345678)).toBe('12\u202f345\u202f678');
+    expect(shown(996.005674003575)).toBe('996.006');
+  });
+
   it('shows a bare gallon as a US gallon', () => {
     const read = parseQuantity('12 gal/min', 'volumeFlow', { path: '' });
     if (!read.ok) throw new Error('unread');

@@ -64,8 +64,12 @@ export const formatNumber = (value: number, locale: string, digits: number): str
   return value < 0 && rounded !== 0 ? minus + text : text;
 };
 
-// Digits that a count needs to be shown whole; other kinds are measured, and four digits outlast their meters.
-const usualDigits = (kind: Kind): number => (kind === 'count' ? 15 : 4);
+// Digits that a count needs to be shown whole. A count that is not whole is a mean or an estimate; other kinds are
+// measured, and four digits outlast their meters.
+const usualDigits = (kind: Kind, value: number): number => {
+  if (kind !== 'count') return 4;
+  return Number.isInteger(value) ? 15 : 6;
+};
 
 const joined = (number: string, label: string, before: boolean): string => {
   if (label === '') return number;
@@ -90,6 +94,6 @@ export const formatQuantity = <K extends Kind>(
   const unit = unitNamed(kind, options.unit ?? defaultUnit(kind, options.system ?? 'metric'));
   const inIt = inUnit(value, unit);
   if (!Number.isFinite(inIt)) throw new RangeError(`${kind} is not finite`);
-  const number = formatNumber(inIt, options.locale, options.digits ?? usualDigits(kind));
+  const number = formatNumber(inIt, options.locale, options.digits ?? usualDigits(kind, inIt));
   return { number, unit: unit.label, text: joined(number, unit.label, unit.before) };
 };
