@@ -61,3 +61,8 @@ export const shewhart: Source = {
     'computed by integration; A2, D3, D4 of n = 2 to 5 agree with printed tables in a public transcription',
   mark: 'read',
 };
+export const gaugeManual: Source = {
+  title: 'measurement system analysis, average and range method',
+  place: 'form and the limits of 10 % and 30 % from memory; factors computed',
+  mark: 'memory',
+};

@@ -1,35 +1,36 @@
 import type { SheetText } from '../sheet-text.ts';
+import { subgroupSizes } from './range-constants.ts';
+
+const sizes = Object.fromEntries(subgroupSizes.map((size) => [size, size]));
 
 export const gaugeStudyText: SheetText = {
   en: {
-    title: 'Study of a measurement',
+    title: 'Can the balance tell the bottles apart?',
     about:
-      'What the weighing itself and the person who weighs add to the spread of the bottles: a few bottles, weighed by two or three people, two or three times each.',
+      'What of a spread of readings is the balance and its users, and what the bottles (averages and ranges).',
     inputs: {
-      cellRanges: 'Ranges of the trials of one bottle by one person',
-      operatorMeans: 'Mean of each person',
-      partMeans: 'Mean of each bottle',
-      trials: 'Trials of each person on each bottle',
+      meanRange: 'Mean range of one operator on one bottle',
+      operatorDifference: 'Greatest less least mean of an operator',
+      partRange: 'Greatest less least mean of a bottle',
+      trials: 'Trials of each operator on each bottle',
+      operators: 'Operators',
+      parts: 'Bottles',
     },
     outputs: {
-      repeatability: 'Repeating, standard deviation',
-      reproducibility: 'Between people',
-      measuring: 'The measurement in all',
-      parts: 'Between bottles',
-      total: 'Everything',
-      share: 'Measurement over everything',
-      categories: 'Classes of bottles that can be told apart',
+      repeatability: 'Repeatability (EV)',
+      reproducibility: 'Reproducibility (AV)',
+      gauge: 'Both together',
+      partSpread: 'Spread of the bottles (PV)',
+      total: 'Spread of all',
+      share: 'Balance and users over all',
+      categories: 'Groups of bottles that can be told apart',
     },
-    options: { trials: { '2': 'two', '3': 'three' } },
+    options: { trials: sizes, operators: sizes, parts: sizes },
     notes: {
       GAUGE_COARSE:
-        'No trial differed from the other: the reading is too coarse to show what repeating does.',
-      GAUGE_POOR:
-        'The measurement makes over 30 % of the spread: by custom it is not used to tell bottles apart.',
-      GAUGE_FEW_PARTS: 'Fewer than five bottles: the spread between bottles rests on little.',
-    },
-    problems: {
-      GAUGE_MANY: '{path}: {given} were given; the constants that we hold are for {allowed}.',
+        'More than 30 % of the spread is the balance and its users: common practice does not accept that.',
+      GAUGE_MIDDLING:
+        '10 to 30 % of the spread is the balance and its users: common practice accepts that for want of a better balance.',
     },
   },
 };
