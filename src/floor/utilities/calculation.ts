@@ -98,9 +98,7 @@ export const makeCalculation = (
   const { floor, formatPath } = where;
   const basis: Basis = { places: new Set(), assumed: new Set(), missing: new Set() };
   const met: Met = { notes: [], refusals: [], basis };
-  const doubt = (path: string, make: () => UncertainPlace | undefined): void => {
-    if (!inquiry.uncertain.has(path)) inquiry.uncertain.set(path, make());
-    const place = inquiry.uncertain.get(path);
+  const doubt = (place: UncertainPlace | undefined): void => {
     if (place !== undefined) basis.places.add(place);
   };
   const known = <T extends number | string>(value: T, path: string, assumed = false): Known<T> => {
@@ -108,15 +106,23 @@ export const makeCalculation = (
     return typeof value === 'number' ? { value, from, ref: { path } } : { value, from };
   };
   const number: Calculation['number'] = (path, kind) => {
-    const value = reader.number(path, kind);
-    if (value === undefined) return undefined;
-    doubt(path, () => readPlace(path, reader.reading(path, kind)!));
-    return known(value, path);
+    let found = inquiry.numbers.get(path);
+    if (found === undefined) {
+      const value = reader.number(path, kind);
+      found =
+        value === undefined
+          ? {}
+          : { known: known(value, path), place: readPlace(path, reader.reading(path, kind)!) };
+      inquiry.numbers.set(path, found);
+    }
+    doubt(found.place);
+    return found.known;
   };
   /** A default, marked as assumed; another in a variation of its place. */
   const takenAt = (path: string, assumed: number): Known => {
     basis.assumed.add(path);
-    doubt(path, () => assumedPlace(path, assumed));
+    if (!inquiry.defaults.has(path)) inquiry.defaults.set(path, assumedPlace(path, assumed));
+    doubt(inquiry.defaults.get(path));
     return known(reader.changes.get(path) ?? assumed, path, true);
   };
   const lookUp = (path: string): unknown => {

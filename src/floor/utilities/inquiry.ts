@@ -3,6 +3,7 @@ import type { BookReader } from '../book-reader.ts';
 import type { Tracer } from '../tracer.ts';
 import type { UncertainPlace } from '../uncertain-places.ts';
 import { type Changed, type Graph, makeGraph } from './graph.ts';
+import type { Known } from './known.ts';
 import type { Refusal } from './utility-finding.ts';
 
 /** What a calculation met on its way. */
@@ -40,6 +41,12 @@ interface Shared {
   readonly met: Met;
 }
 
+/** A number of the book, and its place where it is not sure. */
+export interface Numbered {
+  readonly known?: Known;
+  readonly place?: UncertainPlace | undefined;
+}
+
 /** Everything that the questions of one floor have in common. */
 export interface Inquiry {
   readonly where: Where;
@@ -50,8 +57,10 @@ export interface Inquiry {
   readonly varied: Map<UncertainPlace, readonly [Changed, Changed]>;
   /** Words and plain numbers of the book that were looked up. */
   readonly looked: Map<string, unknown>;
-  /** Which places of the book are not sure, by path. */
-  readonly uncertain: Map<string, UncertainPlace | undefined>;
+  /** Numbers of the book that were asked for, by path, there or not. */
+  readonly numbers: Map<string, Numbered>;
+  /** Widths of the defaults that were taken, by path. */
+  readonly defaults: Map<string, UncertainPlace | undefined>;
   /** Keeps the workings; without it nothing is shown of what was computed. */
   readonly tracer?: Tracer;
 }
@@ -62,7 +71,8 @@ export const inquiryOf = (where: Where, tracer?: Tracer): Inquiry => ({
   shared: new Map(),
   varied: new Map(),
   looked: new Map(),
-  uncertain: new Map(),
+  numbers: new Map(),
+  defaults: new Map(),
   ...(tracer === undefined ? {} : { tracer }),
 });
 
