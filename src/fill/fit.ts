@@ -70,6 +70,8 @@ const mostSteps = 12;
 const shortStep = 2e-3;
 /** A step further than this many prior deviations is cut: beyond it the slopes say nothing. */
 const longStep = 1.5;
+/** Within this many prior deviations the slopes stay what they were. */
+const nearStep = 0.1;
 const mostHalvings = 4;
 /**
  * Which of two lanes ends first is left open over this time at the start, so that the fit can't hang on a wrong order, and
@@ -308,15 +310,19 @@ export const fitLanes = (
     }
     return answers;
   };
+  // where a row could be filled its slopes can be taken
+  const slopesAt = (unknowns: Float64Array): readonly RowSlopes[] =>
+    readings.map(({ setup }) => rowSlopes(model, setup, unknowns)!);
   let unknowns = startOf(model, readings);
   let jitter = jitterFirst;
   let answers = answersAt(unknowns, jitter);
   if (answers === undefined) return undefined;
   let volumeNoise: Noise = { own: Math.max(ground.volumeLeast, ground.volumeTypical), scale: 1, dof: 1 };
   let timeNoise: Noise = { own: ground.timeTypical, scale: 1, dof: 1 };
+  let slopes: readonly RowSlopes[] = [];
+  let stale = true;
   for (let steps = 0; ; steps++) {
-    // where the rows could be filled their slopes can be taken
-    const slopes = readings.map(({ setup }) => rowSlopes(model, setup, unknowns)!);
+    if (stale) slopes = slopesAt(unknowns);
     const normal = normalOf(readings, answers, slopes, unknowns, volumeNoise, timeNoise);
     // one unit of prior weight for each unknown keeps it positive definite
     const lower = cholesky(sumOf(normal.prior, normal.volumes, normal.times))!;
@@ -367,6 +373,7 @@ export const fitLanes = (
         };
       }
     }
+    stale = longest > nearStep;
     const here = objectiveOf(readings, answers, unknowns, volumeNoise, timeNoise);
     let share = Math.min(1, longStep / longest);
     for (let halved = 0; halved <= mostHalvings; halved++, share *= 0.5) {

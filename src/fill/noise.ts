@@ -49,7 +49,7 @@ export const noiseOf = (misses: readonly Miss[], dof: number, least: number, typ
   if (over > 0) {
     let low = least;
     let high = least + squares / dof;
-    for (let i = 0; i < 60 && high - low > 1e-9 * high; i++) {
+    for (let i = 0; i < 60 && high - low > 1e-6 * high; i++) {
       own = 0.5 * (low + high);
       if (excess(own) > 0) low = own;
       else high = own;

@@ -16,7 +16,9 @@ export const swappedBottles = (
   for (const residual of residuals) {
     const { row } = trials[residual.trial]!;
     if (residual.of !== 'volume' || row === undefined) continue;
-    rows.set(row, [...(rows.get(row) ?? []), residual]);
+    const found = rows.get(row);
+    if (found === undefined) rows.set(row, [residual]);
+    else found.push(residual);
   }
   const found: { readonly trials: readonly number[]; readonly lanes: readonly number[] }[] = [];
   for (const row of rows.values()) {

@@ -9,6 +9,7 @@ import { manifoldBalance } from '../../hydraulics/manifold-balance.ts';
 import { runInertia } from '../../hydraulics/run-inertia.ts';
 import { startStored } from '../../hydraulics/stored.ts';
 import type { FillSystem, Lane, Source } from '../../hydraulics/system.ts';
+import type { Allowance } from '../allowances.ts';
 import type { FillTrial } from '../trial.ts';
 import type { SupplyUnknown, UncertainFloor } from '../uncertain-floor.ts';
 import type { Random } from './random.ts';
@@ -34,6 +35,9 @@ export interface FloorPair {
   readonly weighing: number;
   readonly watch: number;
   readonly level: number;
+  /** What the other floor changes of the lanes, where the truth is of another model, and what is allowed for it. */
+  readonly productThere?: FillSystem;
+  readonly allowances?: readonly Allowance[];
 }
 
 const still = { area: Number.POSITIVE_INFINITY, usable: Number.POSITIVE_INFINITY, makeUp: 0 };
