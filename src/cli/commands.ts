@@ -1,6 +1,7 @@
 import { answersCommand } from './answers-command.ts';
 import { assessCommand } from './assess-command.ts';
 import type { Command } from './command.ts';
+import { fillCommand } from './fill-command.ts';
 import { foundCommand } from './found-command.ts';
 import { openCommand } from './open-command.ts';
 import { printCommand } from './print-command.ts';
@@ -14,6 +15,7 @@ export const commands: readonly Command[] = [
   assessCommand,
   utilitiesCommand,
   foundCommand,
+  fillCommand,
   questionsCommand,
   answersCommand,
   printCommand,

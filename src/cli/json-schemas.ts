@@ -1,7 +1,10 @@
 import * as z from 'zod';
 import { answersSchema } from './answers-document.ts';
 import { assessmentSchema } from './assess-document.ts';
+import { fillSchema } from './fill-document.ts';
+import { fillSheetSchema } from './fill-sheet.ts';
 import { foundSchema } from './found-document.ts';
+import { lotSchema } from './lot-document.ts';
 import { openedSchema } from './open-document.ts';
 import { printedSchema } from './print-document.ts';
 import { problemsSchema } from './problem-document.ts';
@@ -14,7 +17,10 @@ import { validationSchema } from './validate-document.ts';
 export const documents = {
   'answers-1': answersSchema,
   'assessment-1': assessmentSchema,
+  'fill-1': fillSchema,
+  'fill-sheet-1': fillSheetSchema,
   'found-1': foundSchema,
+  'lot-1': lotSchema,
   'open-1': openedSchema,
   'paper-1': printedSchema,
   'problems-1': problemsSchema,

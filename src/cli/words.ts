@@ -1,4 +1,7 @@
 import { bookProblemText } from '../book/problems.text.ts';
+import { lotText } from '../fill/lot.text.ts';
+import { fillProblemText } from '../floor/fill/fill.text.ts';
+import { fillSheetWords } from '../floor/fill/sheet/sheet-words.text.ts';
 import { foundProblemText } from '../floor/found/problems.text.ts';
 import { answerProblemText, questionSheetWords } from '../floor/questions/questions.text.ts';
 import { kindText } from '../quantity/kinds.text.ts';
@@ -9,6 +12,7 @@ import { storeProblemText } from '../store/problems.text.ts';
 import { tableProblemText } from '../table/problems.text.ts';
 import { makeCatalogue, prefixed, sharedWords } from '../text/index.ts';
 import { commandsText } from './commands.text.ts';
+import { fillText } from './fill.text.ts';
 import { foundText } from './found.text.ts';
 import { cliProblemText } from './problems.text.ts';
 import { questionsText } from './questions.text.ts';
@@ -18,6 +22,10 @@ import { utilitiesText } from './utilities.text.ts';
 export const words = makeCatalogue([
   commandsText,
   utilitiesText,
+  fillText,
+  fillProblemText,
+  fillSheetWords,
+  lotText,
   foundText,
   foundProblemText,
   recordProblemText,

@@ -12,6 +12,7 @@ import { capacityOf } from './capacity-of.ts';
 import { type FillFloor, fillFloor } from './fill-floor.ts';
 import { type FloorAllowances, floorAllowances } from './floor-change.ts';
 import { type FillGoal, type GoalPresets, goalPresets } from './goal-presets.ts';
+import { reachedShare } from './reached-share.ts';
 import { type TrialSlips, trialSlips } from './trial-slips.ts';
 import { type TrialsInSi, trialsInSi } from './trials-in-si.ts';
 import type { MeasuredSample, WeighedTrial } from './weighed.ts';
@@ -40,6 +41,8 @@ export interface FillAsk {
   readonly rule?: ContentsRule;
   /** Maximum allowable variation, m3, for the handbook that has its own. */
   readonly variation?: number;
+  /** m3, in the place of what the book says that the label states. */
+  readonly label?: number;
 }
 
 /** Why there is no answer, as far as the book or the trials have it. */
@@ -62,6 +65,8 @@ export interface OtherFloor {
   readonly presetsFrom: readonly PresetFrom[];
   readonly change: FloorAllowances;
   readonly prediction: FloorPrediction;
+  /** Share of bottles by lane that reach their level with these counts; absent where the level is not known. */
+  readonly reached?: readonly number[];
   /** Counts to begin with there. */
   readonly start: GoalPresets;
   /** The prediction against trials that were made there, where there are any. */
@@ -169,6 +174,7 @@ export const fillStory = (book: Book, ask: FillAsk): FillStory | undefined => {
     goal,
     ...(ask.tolerance === undefined ? {} : { tolerance: ask.tolerance }),
     ...(ask.variation === undefined ? {} : { variation: ask.variation }),
+    ...(ask.label === undefined ? {} : { label: ask.label }),
   };
   const confidence = ask.confidence === undefined ? {} : { confidence: ask.confidence };
   const capacity = capacityOf(reader, from, ask.samples ?? []);
@@ -215,6 +221,7 @@ export const fillStory = (book: Book, ask: FillAsk): FillStory | undefined => {
       presetsFrom: counts.map(({ by }) => by),
       change,
       prediction,
+      ...(capacity === undefined ? {} : { reached: reachedShare(prediction, capacity) }),
       start: goalPresets({ ...place, floor: to, allowances }, forGoal),
       ...(there === undefined || there.trials.length === 0
         ? {}

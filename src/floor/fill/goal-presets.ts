@@ -18,6 +18,8 @@ export interface PresetAsk {
   readonly tolerance?: number;
   /** Maximum allowable variation, m3, for the handbook that has its own. */
   readonly variation?: number;
+  /** m3, in the place of what the book says. */
+  readonly label?: number;
 }
 
 /** Counts between which the one lies that would just do, by what is not sure of the mean volume. */
@@ -105,10 +107,10 @@ const forLevel = (place: PresetPlace, { tolerance }: PresetAsk): GoalPresets => 
   return { goal: 'level', capacity, share, presets, ranges };
 };
 
-const forVolume = (place: PresetPlace, { variation }: PresetAsk): GoalPresets => {
+const forVolume = (place: PresetPlace, { variation, label: asked }: PresetAsk): GoalPresets => {
   const { reader, floor, agreed, estimate, allowances } = place;
   const { inputs } = floor;
-  const label = reader.number(`${inputs.formatPath}/label`, 'volume');
+  const label = asked ?? reader.number(`${inputs.formatPath}/label`, 'volume');
   if (label === undefined) return { goal: 'volume', none: 'labelMissing' };
   const deficiency = deficiencyOf(agreed, label, variation);
   if (deficiency === undefined) return { goal: 'volume', none: 'deficiencyMissing' };

@@ -4,6 +4,7 @@ export type { FillFloor } from './fill-floor.ts';
 export { type FillAsk, type FillStory, fillStory, type NoAnswer, type OtherFloor } from './fill-story.ts';
 export type { FloorAllowances } from './floor-change.ts';
 export type { CountRange, FillGoal, GoalPresets, NoPreset } from './goal-presets.ts';
+export { type LotAsk, type LotRead, lotInSi } from './lot-in-si.ts';
 export { type FillProblemCode, fillProblems } from './problems.ts';
 export type { TrialNote, TrialNoteCode, TrialRefused } from './trial-note.ts';
 export { slipGround, type TrialSlips, trialSlips } from './trial-slips.ts';
