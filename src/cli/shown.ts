@@ -6,7 +6,7 @@ import type { Field, Value } from '../sheets/frame.ts';
 export const shownField = (value: Value, field: Field, wishes: UnitWishes, locale: string): string => {
   if (field.type === 'choice' || typeof value === 'string') return String(value);
   const numbers = typeof value === 'number' ? [value] : value;
-  return numbers.map((number) => shown(number, field.kind, wishes, locale)).join('; ');
+  return numbers.map((number) => shown(number, field.kind, wishes, locale, field.digits)).join('; ');
 };
 
 /** What a field accepts, in the unit that it is printed in; nothing where every number is accepted. */

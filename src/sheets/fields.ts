@@ -20,6 +20,20 @@ export const listField = (kind: Kind, symbol: string, bounds: ListBounds = {}): 
   ...bounds,
 });
 
+/** A tenth of a gram in half a litre, and what follows from it: a gauge's four digits would hide the answer. */
+const weighedDigits = 6;
+
+/** A number that a balance gives, or that follows from one. */
+export const weighedField = (
+  kind: 'volume' | 'mass' | 'density',
+  symbol: string,
+  bounds: NumberBounds = {},
+): NumberField => numberField(kind, symbol, { digits: weighedDigits, ...bounds });
+
+/** Several numbers of a balance. */
+export const weighedList = (kind: 'volume' | 'mass', symbol: string, bounds: ListBounds = {}): ListField =>
+  listField(kind, symbol, { digits: weighedDigits, ...bounds });
+
 /** A field that is one of a few words. */
 export const choiceField = <T extends string>(
   symbol: string,

@@ -13,6 +13,8 @@ export interface NumberField {
   readonly most?: number;
   /** Taken where the input is left out; shown as assumed. */
   readonly assumed?: number;
+  /** Significant digits that it is shown to, where they are others than its kind's usual ones. */
+  readonly digits?: number;
 }
 
 /** Several numbers of one kind: the points of a curve, the pieces of a pipe. */
@@ -24,6 +26,8 @@ export interface ListField {
   readonly least?: number;
   readonly most?: number;
   readonly fewest?: number;
+  /** Significant digits that each is shown to, where they are others than its kind's usual ones. */
+  readonly digits?: number;
 }
 
 export interface ChoiceField<T extends string = string> {

@@ -43,10 +43,10 @@ const mostOfList = 8;
 
 const valueText = (value: Value, field: Field | undefined, { quantity, say }: PaperWords): string => {
   if (typeof value === 'string' || field === undefined || field.type === 'choice') return String(value);
-  if (typeof value === 'number') return quantity(value, field.kind).text;
+  if (typeof value === 'number') return quantity(value, field.kind, field.digits).text;
   const shown = value
     .slice(0, mostOfList)
-    .map((one) => quantity(one, field.kind).text)
+    .map((one) => quantity(one, field.kind, field.digits).text)
     .join('; ');
   return value.length <= mostOfList ? shown : say('prediction.list.more', { values: shown, n: value.length });
 };

@@ -1,4 +1,4 @@
-import { numberField } from '../fields.ts';
+import { numberField, weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { airPressures, airTemperatures, humidities } from './weighing-bounds.ts';
 import { moistAirShort } from './weighing-sources.ts';
@@ -36,7 +36,7 @@ export const airDensitySheet = defineSheet({
     temperature: numberField('temperature', 'T', airTemperatures),
     humidity: numberField('relativeHumidity', 'h', { ...humidities, assumed: 0.5 }),
   },
-  outputs: { density: numberField('density', '\\rho_a') },
+  outputs: { density: weighedField('density', '\\rho_a') },
   formula: [
     '\\rho_a = \\frac{0.34848\\, p - 0.009\\, h\\, e^{0.061\\, t}}{273.15 + t}, \\quad p \\text{ in hPa},\\ h \\text{ in \\%},\\ t \\text{ in °C}',
   ],

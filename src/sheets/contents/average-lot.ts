@@ -1,5 +1,5 @@
 import { univariate } from '../../statistics/univariate.ts';
-import { choiceField, listField, numberField } from '../fields.ts';
+import { choiceField, numberField, weighedField, weighedList } from '../fields.ts';
 import type { Limit } from '../frame.ts';
 import type { ItemPlan, MeanPlan } from './average-plans.ts';
 import { type LotVerdict, lotVerdicts } from './lot-verdicts.ts';
@@ -142,19 +142,19 @@ export const averageLotOutputs = {
   meanVerdict: choiceField<LotVerdict>('\\text{mean}', lotVerdicts),
   counted: numberField('count', 'n'),
   more: numberField('count', '\\Delta n'),
-  deficiency: numberField('volume', 'T'),
+  deficiency: weighedField('volume', 'T'),
   defective: numberField('count', 'n_T'),
   barred: numberField('count', 'n_{2T}'),
   meanSample: numberField('count', 'n_m'),
-  mean: numberField('volume', '\\bar V'),
-  spread: numberField('volume', 's'),
-  leastMean: numberField('volume', 'Q - f s'),
+  mean: weighedField('volume', '\\bar V'),
+  spread: weighedField('volume', 's'),
+  leastMean: weighedField('volume', 'Q - f s'),
 } as const;
 
 /** The table of deficiencies of the average systems goes from 5 mL to 10 L. */
 export const averageLabels = { least: 5e-6, most: 0.01 } as const;
 export const averageLotSizes = { least: 2, most: 1e6 } as const;
-export const averageVolumes = listField('volume', 'V_i', { above: 0, most: 1, fewest: 2 });
+export const averageVolumes = weighedList('volume', 'V_i', { above: 0, most: 1, fewest: 2 });
 
 export const averageLotFormula: readonly string[] = [
   '\\#\\{V_i < Q - T\\} \\le a \\text{: accept}, \\quad \\ge r \\text{: reject}, \\quad \\text{else take more}',

@@ -1,4 +1,4 @@
-import { choiceField, numberField } from '../fields.ts';
+import { choiceField, weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { type Fitness, fitnesses } from './handbook-133-scale.ts';
 import { euDirective, ukRegulations } from './rule-sources.ts';
@@ -22,12 +22,12 @@ export const averageScaleSheet = defineSheet<AverageScaleInputs, AverageScaleOut
   id: 'contents/average-scale',
   version: 1,
   inputs: {
-    deficiency: numberField('volume', 'T', someVolumes),
-    expanded: numberField('volume', 'U', volumes),
+    deficiency: weighedField('volume', 'T', someVolumes),
+    expanded: weighedField('volume', 'U', volumes),
   },
   outputs: {
     fitness: choiceField<Fitness>('\\text{fitness}', fitnesses),
-    largestError: numberField('volume', 'E'),
+    largestError: weighedField('volume', 'E'),
   },
   formula: ['E = \\frac{T}{5}, \\quad U \\le E'],
   limits: [{ code: 'RULE_AUTHORITY', broken: () => true }],

@@ -2,7 +2,7 @@ import type { Problem } from '../../quantity/problem.ts';
 import { noncentralTCdf } from '../../statistics/noncentral-t.ts';
 import { normalCdf } from '../../statistics/normal.ts';
 import { brentRoot } from '../brent-root.ts';
-import { numberField } from '../fields.ts';
+import { numberField, weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { fillVolumes, sampleSizes, spreads } from './fill-bounds.ts';
 import { handbook, presetTheory } from './fill-sources.ts';
@@ -74,9 +74,9 @@ export const capabilityLowerSheet = defineSheet<LowerCapabilityInputs, LowerCapa
   id: 'contents/capability-lower',
   version: 1,
   inputs: {
-    lowest: numberField('volume', 'L', fillVolumes),
-    mean: numberField('volume', '\\bar x', fillVolumes),
-    spread: numberField('volume', 's', spreads),
+    lowest: weighedField('volume', 'L', fillVolumes),
+    mean: weighedField('volume', '\\bar x', fillVolumes),
+    spread: weighedField('volume', 's', spreads),
     bottles: numberField('count', 'n', sampleSizes),
     confidence: numberField('ratio', 'P', { least: 0.5, most: 0.9999, assumed: 0.95 }),
   },

@@ -1,6 +1,6 @@
 import { chiSquaredQuantile } from '../../statistics/chi-squared.ts';
 import { normalQuantile } from '../../statistics/normal.ts';
-import { numberField } from '../fields.ts';
+import { numberField, weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { chances, fillVolumes, sampleSizes, someFillVolumes, spreads } from './fill-bounds.ts';
 import { handbook } from './fill-sources.ts';
@@ -62,10 +62,10 @@ export const capabilitySheet = defineSheet<CapabilityInputs, CapabilityOutputs>(
   id: 'contents/capability',
   version: 1,
   inputs: {
-    lowest: numberField('volume', 'L', fillVolumes),
-    highest: numberField('volume', 'U', someFillVolumes),
-    mean: numberField('volume', '\\bar x', fillVolumes),
-    spread: numberField('volume', 's', spreads),
+    lowest: weighedField('volume', 'L', fillVolumes),
+    highest: weighedField('volume', 'U', someFillVolumes),
+    mean: weighedField('volume', '\\bar x', fillVolumes),
+    spread: weighedField('volume', 's', spreads),
     bottles: numberField('count', 'n', sampleSizes),
     confidence: numberField('ratio', 'P', { ...chances, assumed: 0.95 }),
   },

@@ -1,6 +1,6 @@
 import type { Problem } from '../../quantity/problem.ts';
 import { studentQuantile } from '../../statistics/student.ts';
-import { listField, numberField } from '../fields.ts';
+import { listField, numberField, weighedField, weighedList } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { listLengths } from '../list-lengths.ts';
 import { chances, spreadsOrNone } from './fill-bounds.ts';
@@ -50,15 +50,15 @@ export const combinedUncertaintySheet = defineSheet<CombinedInputs, CombinedOutp
   id: 'contents/combined-uncertainty',
   version: 1,
   inputs: {
-    contributions: listField('volume', 'u_i', spreadsOrNone),
+    contributions: weighedList('volume', 'u_i', spreadsOrNone),
     dofs: listField('count', '\\nu_i', { least: 1, most: 1e9 }),
     confidence: numberField('ratio', 'P', { ...chances, assumed: 0.95 }),
   },
   outputs: {
-    combined: numberField('volume', 'u'),
+    combined: weighedField('volume', 'u'),
     dof: numberField('count', '\\nu'),
     factor: numberField('ratio', 'k'),
-    expanded: numberField('volume', 'U'),
+    expanded: weighedField('volume', 'U'),
     shares: listField('ratio', 'u_i^2/u^2'),
   },
   formula: [

@@ -1,4 +1,4 @@
-import { listField, numberField } from '../fields.ts';
+import { listField, numberField, weighedField, weighedList } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { listLengths } from '../list-lengths.ts';
 import { afterRuns, chances, countVolumes, someFillVolumes, spreads, spreadsOrNone } from './fill-bounds.ts';
@@ -52,18 +52,18 @@ export const commonPresetSheet = defineSheet<CommonPresetInputs, CommonPresetOut
   id: 'contents/common-preset',
   version: 1,
   inputs: {
-    afterRuns: listField('volume', 'a_i', afterRuns),
-    perCounts: listField('volume', 'b_i', countVolumes),
-    fillSpreads: listField('volume', '\\sigma_{V,i}', spreads),
-    capacity: numberField('volume', '\\mu_C', someFillVolumes),
-    capacitySpread: numberField('volume', '\\sigma_C', spreadsOrNone),
+    afterRuns: weighedList('volume', 'a_i', afterRuns),
+    perCounts: weighedList('volume', 'b_i', countVolumes),
+    fillSpreads: weighedList('volume', '\\sigma_{V,i}', spreads),
+    capacity: weighedField('volume', '\\mu_C', someFillVolumes),
+    capacitySpread: weighedField('volume', '\\sigma_C', spreadsOrNone),
     goal: numberField('ratio', 'p', { ...chances, assumed: 0.995 }),
   },
   outputs: {
     presets: listField('count', 'N_i'),
     common: numberField('count', 'N'),
-    prices: listField('volume', 'p_i'),
-    price: numberField('volume', '\\bar p'),
+    prices: weighedList('volume', 'p_i'),
+    price: weighedField('volume', '\\bar p'),
   },
   formula: [
     'N_i = \\left\\lceil \\frac{\\mu_C + z_p \\sqrt{\\sigma_{V,i}^2 + \\sigma_C^2} - a_i}{b_i} \\right\\rceil, \\quad N = \\max N_i, \\quad p_i = b_i (N - N_i)',

@@ -1,4 +1,4 @@
-import { listField, numberField } from '../fields.ts';
+import { numberField, weighedField, weighedList } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { fillVolumes, someFillVolumes, spreads, spreadsOrNone } from './fill-bounds.ts';
 import { handbook } from './fill-sources.ts';
@@ -44,14 +44,14 @@ export const cusumChartSheet = defineSheet<CusumInputs, CusumOutputs>({
   id: 'contents/cusum-chart',
   version: 1,
   inputs: {
-    values: listField('volume', 'x_i', fillVolumes),
-    target: numberField('volume', 'x_0', someFillVolumes),
-    slack: numberField('volume', 'k', spreadsOrNone),
-    decision: numberField('volume', 'h', spreads),
+    values: weighedList('volume', 'x_i', fillVolumes),
+    target: weighedField('volume', 'x_0', someFillVolumes),
+    slack: weighedField('volume', 'k', spreadsOrNone),
+    decision: weighedField('volume', 'h', spreads),
   },
   outputs: {
-    above: listField('volume', 'S_+'),
-    below: listField('volume', 'S_-'),
+    above: weighedList('volume', 'S_+'),
+    below: weighedList('volume', 'S_-'),
     firstHigh: numberField('count', 'i_+'),
     firstLow: numberField('count', 'i_-'),
   },

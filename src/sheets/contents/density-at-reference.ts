@@ -1,4 +1,4 @@
-import { numberField } from '../fields.ts';
+import { numberField, weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { expansions, liquidDensities, productTemperatures } from './weighing-bounds.ts';
 import { expansionDefinition } from './weighing-sources.ts';
@@ -34,13 +34,13 @@ export const densityAtReferenceSheet = defineSheet({
   id: 'contents/density-at-reference',
   version: 1,
   inputs: {
-    density: numberField('density', '\\rho', liquidDensities),
+    density: weighedField('density', '\\rho', liquidDensities),
     temperature: numberField('temperature', 'T', productTemperatures),
     reference: numberField('temperature', 'T_r', { ...productTemperatures, assumed: 293.15 }),
     expansion: numberField('cubicExpansion', '\\beta', expansions),
   },
   outputs: {
-    referenceDensity: numberField('density', '\\rho_r'),
+    referenceDensity: weighedField('density', '\\rho_r'),
     ratio: numberField('ratio', 'V_r/V'),
   },
   formula: [

@@ -1,5 +1,5 @@
 import type { Problem } from '../../quantity/problem.ts';
-import { numberField } from '../fields.ts';
+import { weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { trueDensity } from './true-density.ts';
 import { referenceWeightDensity, usualAirDensity } from './volume-by-weighing.ts';
@@ -22,13 +22,16 @@ export const densityByFlaskSheet = defineSheet({
   id: 'contents/density-by-flask',
   version: 1,
   inputs: {
-    full: numberField('mass', 'm_f', someMasses),
-    empty: numberField('mass', 'm_e', masses),
-    volume: numberField('volume', 'V', someVolumes),
-    airDensity: numberField('density', '\\rho_a', { ...airDensities, assumed: usualAirDensity }),
-    weightDensity: numberField('density', '\\rho_b', { ...weightDensities, assumed: referenceWeightDensity }),
+    full: weighedField('mass', 'm_f', someMasses),
+    empty: weighedField('mass', 'm_e', masses),
+    volume: weighedField('volume', 'V', someVolumes),
+    airDensity: weighedField('density', '\\rho_a', { ...airDensities, assumed: usualAirDensity }),
+    weightDensity: weighedField('density', '\\rho_b', {
+      ...weightDensities,
+      assumed: referenceWeightDensity,
+    }),
   },
-  outputs: { inAir: numberField('density', "\\rho'"), density: numberField('density', '\\rho') },
+  outputs: { inAir: weighedField('density', "\\rho'"), density: weighedField('density', '\\rho') },
   formula: [
     "\\rho' = \\frac{m_f - m_e}{V}",
     "\\rho = \\rho_a + \\rho' \\left( 1 - \\frac{\\rho_a}{\\rho_b} \\right)",

@@ -1,4 +1,4 @@
-import { numberField } from '../fields.ts';
+import { weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { referenceWeightDensity, usualAirDensity } from './volume-by-weighing.ts';
 import { airDensities, liquidDensities, weightDensities } from './weighing-bounds.ts';
@@ -28,11 +28,14 @@ export const densityInAirSheet = defineSheet({
   id: 'contents/density-in-air',
   version: 1,
   inputs: {
-    density: numberField('density', '\\rho', liquidDensities),
-    airDensity: numberField('density', '\\rho_a', { ...airDensities, assumed: usualAirDensity }),
-    weightDensity: numberField('density', '\\rho_b', { ...weightDensities, assumed: referenceWeightDensity }),
+    density: weighedField('density', '\\rho', liquidDensities),
+    airDensity: weighedField('density', '\\rho_a', { ...airDensities, assumed: usualAirDensity }),
+    weightDensity: weighedField('density', '\\rho_b', {
+      ...weightDensities,
+      assumed: referenceWeightDensity,
+    }),
   },
-  outputs: { inAir: numberField('density', "\\rho'") },
+  outputs: { inAir: weighedField('density', "\\rho'") },
   formula: ["\\rho' = \\frac{\\rho - \\rho_a}{1 - \\rho_a/\\rho_b}"],
   limits: [],
   sources: [buoyancy],

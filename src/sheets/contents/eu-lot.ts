@@ -1,4 +1,4 @@
-import { choiceField, numberField } from '../fields.ts';
+import { choiceField, numberField, weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import {
   type AverageLotInputs,
@@ -45,7 +45,7 @@ export const euLotSheet = defineSheet<EuLotInputs, AverageLotOutputs>({
   id: 'contents/eu-lot',
   version: 1,
   inputs: {
-    quantity: numberField('volume', 'Q', averageLabels),
+    quantity: weighedField('volume', 'Q', averageLabels),
     lotSize: numberField('count', 'N', averageLotSizes),
     plan: choiceField<EuPlanName>('\\text{plan}', euPlanNames, 'double'),
     volumes: averageVolumes,

@@ -1,4 +1,4 @@
-import { listField, numberField } from '../fields.ts';
+import { numberField, weighedField, weighedList } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { deviations, fillVolumes, someFillVolumes, spreads } from './fill-bounds.ts';
 import { handbook } from './fill-sources.ts';
@@ -54,17 +54,17 @@ export const ewmaChartSheet = defineSheet<EwmaInputs, EwmaOutputs>({
   id: 'contents/ewma-chart',
   version: 1,
   inputs: {
-    values: listField('volume', 'x_i', fillVolumes),
-    target: numberField('volume', 'x_0', someFillVolumes),
-    spread: numberField('volume', 's', spreads),
+    values: weighedList('volume', 'x_i', fillVolumes),
+    target: weighedField('volume', 'x_0', someFillVolumes),
+    spread: weighedField('volume', 's', spreads),
     weight: numberField('ratio', '\\lambda', { least: 0.01, most: 1, assumed: 0.2 }),
     reach: numberField('ratio', 'k', { ...deviations, assumed: 3 }),
   },
   outputs: {
-    averages: listField('volume', 'z_i'),
-    reaches: listField('volume', 'h_i'),
-    low: numberField('volume', 'z_-'),
-    high: numberField('volume', 'z_+'),
+    averages: weighedList('volume', 'z_i'),
+    reaches: weighedList('volume', 'h_i'),
+    low: weighedField('volume', 'z_-'),
+    high: weighedField('volume', 'z_+'),
     firstSignal: numberField('count', 'i_s'),
   },
   formula: [

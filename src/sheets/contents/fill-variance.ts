@@ -1,4 +1,4 @@
-import { numberField } from '../fields.ts';
+import { numberField, weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { afterRuns, countVolumes, spreadsOrNone } from './fill-bounds.ts';
 import { presetTheory } from './fill-sources.ts';
@@ -44,18 +44,18 @@ export const fillVarianceSheet = defineSheet<FillVarianceInputs, FillVarianceOut
   id: 'contents/fill-variance',
   version: 1,
   inputs: {
-    repeat: numberField('volume', '\\sigma_r', spreadsOrNone),
-    drift: numberField('volume', '\\sigma_d', { ...spreadsOrNone, assumed: 0 }),
-    perCount: numberField('volume', 'b', countVolumes),
-    afterRun: numberField('volume', 'a', afterRuns),
+    repeat: weighedField('volume', '\\sigma_r', spreadsOrNone),
+    drift: weighedField('volume', '\\sigma_d', { ...spreadsOrNone, assumed: 0 }),
+    perCount: weighedField('volume', 'b', countVolumes),
+    afterRun: weighedField('volume', 'a', afterRuns),
     flowVariation: numberField('ratio', 'u_q/q', { least: 0, most: 1 }),
-    lanes: numberField('volume', '\\sigma_l', { ...spreadsOrNone, assumed: 0 }),
+    lanes: weighedField('volume', '\\sigma_l', { ...spreadsOrNone, assumed: 0 }),
   },
   outputs: {
-    countPart: numberField('volume', '\\sigma_c'),
-    flowPart: numberField('volume', '\\sigma_q'),
-    spread: numberField('volume', '\\sigma_V'),
-    spreadOfAll: numberField('volume', '\\sigma'),
+    countPart: weighedField('volume', '\\sigma_c'),
+    flowPart: weighedField('volume', '\\sigma_q'),
+    spread: weighedField('volume', '\\sigma_V'),
+    spreadOfAll: weighedField('volume', '\\sigma'),
   },
   formula: [
     '\\sigma_V^2 = \\sigma_r^2 + \\sigma_d^2 + \\sigma_c^2 + \\sigma_q^2, \\quad \\sigma_c = \\frac{b}{\\sqrt{12}}, \\quad \\sigma_q = a \\frac{u_q}{q}, \\quad \\sigma^2 = \\sigma_V^2 + \\sigma_l^2',

@@ -1,4 +1,4 @@
-import { choiceField, numberField } from '../fields.ts';
+import { choiceField, numberField, weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { spreads, spreadsOrNone } from './fill-bounds.ts';
 import { gaugeManual } from './fill-sources.ts';
@@ -66,19 +66,19 @@ export const gaugeStudySheet = defineSheet<GaugeStudyInputs, GaugeStudyOutputs>(
   id: 'contents/gauge-study',
   version: 1,
   inputs: {
-    meanRange: numberField('volume', '\\bar R', spreads),
-    operatorDifference: numberField('volume', 'D', spreadsOrNone),
-    partRange: numberField('volume', 'R_p', spreadsOrNone),
+    meanRange: weighedField('volume', '\\bar R', spreads),
+    operatorDifference: weighedField('volume', 'D', spreadsOrNone),
+    partRange: weighedField('volume', 'R_p', spreadsOrNone),
     trials: choiceField<SubgroupSize>('r', subgroupSizes, '3'),
     operators: choiceField<SubgroupSize>('o', subgroupSizes, '3'),
     parts: choiceField<SubgroupSize>('n', subgroupSizes, '10'),
   },
   outputs: {
-    repeatability: numberField('volume', 'E_v'),
-    reproducibility: numberField('volume', 'A_v'),
-    gauge: numberField('volume', 'G'),
-    partSpread: numberField('volume', 'P_v'),
-    total: numberField('volume', 'T_v'),
+    repeatability: weighedField('volume', 'E_v'),
+    reproducibility: weighedField('volume', 'A_v'),
+    gauge: weighedField('volume', 'G'),
+    partSpread: weighedField('volume', 'P_v'),
+    total: weighedField('volume', 'T_v'),
     share: numberField('ratio', 'G/T_v'),
     categories: numberField('count', 'n_c'),
   },

@@ -1,4 +1,4 @@
-import { numberField } from '../fields.ts';
+import { numberField, weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { someFillVolumes } from './fill-bounds.ts';
 import { presetTheory } from './fill-sources.ts';
@@ -41,17 +41,17 @@ export const giveawaySheet = defineSheet<GiveawayInputs, GiveawayOutputs>({
   id: 'contents/giveaway',
   version: 1,
   inputs: {
-    mean: numberField('volume', '\\mu', someFillVolumes),
-    label: numberField('volume', 'Q', { least: 1e-6, most: 1 }),
+    mean: weighedField('volume', '\\mu', someFillVolumes),
+    label: weighedField('volume', 'Q', { least: 1e-6, most: 1 }),
     rate: numberField('rate', 'R', { above: 0, most: 1e3 }),
     dailyTime: numberField('time', 't_d', { above: 0, most: 86_400 }),
     days: numberField('count', 'n_d', { above: 0, most: 366 }),
   },
   outputs: {
-    perBottle: numberField('volume', 'g'),
+    perBottle: weighedField('volume', 'g'),
     share: numberField('ratio', 'g/Q'),
-    perDay: numberField('volume', 'G_d'),
-    perYear: numberField('volume', 'G'),
+    perDay: weighedField('volume', 'G_d'),
+    perYear: weighedField('volume', 'G'),
   },
   formula: ['g = \\mu - Q, \\quad G_d = g R t_d, \\quad G = G_d n_d'],
   limits: [{ code: 'GIVEAWAY_SHORT', broken: (_, { perBottle }) => perBottle < 0 }],

@@ -1,6 +1,6 @@
 import type { Problem } from '../../quantity/problem.ts';
 import { univariate } from '../../statistics/univariate.ts';
-import { choiceField, listField, numberField } from '../fields.ts';
+import { choiceField, numberField, weighedField, weighedList } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { handbookPlans } from './handbook-133-constants.ts';
 import { drawnProblems } from './lot-problems.ts';
@@ -106,24 +106,24 @@ export const handbook133LotSheet = defineSheet<HandbookLotInputs, HandbookLotOut
   id: 'contents/handbook-133-lot',
   version: 1,
   inputs: {
-    quantity: numberField('volume', 'Q', labels),
+    quantity: weighedField('volume', 'Q', labels),
     lotSize: numberField('count', 'N', lotSizes),
-    gross: listField('mass', 'm_i', someMasses),
-    tares: listField('mass', 't_i', masses),
-    density: numberField('density', "\\rho'", liquidDensities),
-    variation: numberField('volume', '\\mathrm{MAV}', someVolumes),
+    gross: weighedList('mass', 'm_i', someMasses),
+    tares: weighedList('mass', 't_i', masses),
+    density: weighedField('density', "\\rho'", liquidDensities),
+    variation: weighedField('volume', '\\mathrm{MAV}', someVolumes),
   },
   outputs: {
     verdict: choiceField<LotVerdict>('\\text{verdict}', lotVerdicts),
     sample: numberField('count', 'n'),
     more: numberField('count', 'n - n_0'),
-    meanTare: numberField('mass', '\\bar t'),
-    nominalGross: numberField('mass', 'm_Q'),
-    meanError: numberField('volume', '\\bar e'),
-    spread: numberField('volume', 's'),
+    meanTare: weighedField('mass', '\\bar t'),
+    nominalGross: weighedField('mass', 'm_Q'),
+    meanError: weighedField('volume', '\\bar e'),
+    spread: weighedField('volume', 's'),
     factor: numberField('ratio', '\\mathrm{SCF}'),
-    errorLimit: numberField('volume', '\\mathrm{SEL}'),
-    worst: numberField('volume', 'e_{\\min}'),
+    errorLimit: weighedField('volume', '\\mathrm{SEL}'),
+    worst: weighedField('volume', 'e_{\\min}'),
     unreasonable: numberField('count', 'n_{\\mathrm{MAV}}'),
     allowed: numberField('count', 'c'),
   },

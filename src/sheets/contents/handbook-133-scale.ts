@@ -1,4 +1,4 @@
-import { choiceField, numberField } from '../fields.ts';
+import { choiceField, numberField, weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { handbookScale } from './handbook-133-constants.ts';
 import { handbookText } from './rule-sources.ts';
@@ -55,17 +55,17 @@ export const handbook133ScaleSheet = defineSheet<HandbookScaleInputs, HandbookSc
   id: 'contents/handbook-133-scale',
   version: 1,
   inputs: {
-    variation: numberField('mass', '\\mathrm{MAV}', someMasses),
-    division: numberField('mass', 'd', someMasses),
-    capacity: numberField('mass', '\\mathrm{Max}', someMasses),
-    load: numberField('mass', 'm', someMasses),
+    variation: weighedField('mass', '\\mathrm{MAV}', someMasses),
+    division: weighedField('mass', 'd', someMasses),
+    capacity: weighedField('mass', '\\mathrm{Max}', someMasses),
+    load: weighedField('mass', 'm', someMasses),
     scaleClass: choiceField<ScaleClass>('\\text{class}', scaleClasses, 'III'),
   },
   outputs: {
     fitness: choiceField<Fitness>('\\text{fitness}', fitnesses),
-    largestDivision: numberField('mass', 'd_{\\max}'),
+    largestDivision: weighedField('mass', 'd_{\\max}'),
     divisions: numberField('ratio', '\\mathrm{Max}/d'),
-    tolerance: numberField('mass', 'E'),
+    tolerance: weighedField('mass', 'E'),
   },
   formula: [
     'd_{\\max} = \\frac{\\mathrm{MAV}}{6}, \\quad d \\le d_{\\max}, \\quad \\frac{\\mathrm{Max}}{d} \\ge 100',

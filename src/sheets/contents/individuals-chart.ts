@@ -1,4 +1,4 @@
-import { listField, numberField } from '../fields.ts';
+import { numberField, weighedField, weighedList } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { fillVolumes } from './fill-bounds.ts';
 import { handbook } from './fill-sources.ts';
@@ -51,13 +51,13 @@ const individualsChart = ({ values }: IndividualsInputs): IndividualsOutputs => 
 export const individualsChartSheet = defineSheet<IndividualsInputs, IndividualsOutputs>({
   id: 'contents/individuals-chart',
   version: 1,
-  inputs: { values: listField('volume', 'x_i', { ...fillVolumes, fewest: 3 }) },
+  inputs: { values: weighedList('volume', 'x_i', { ...fillVolumes, fewest: 3 }) },
   outputs: {
-    mean: numberField('volume', '\\bar x'),
-    movingRange: numberField('volume', '\\overline{MR}'),
-    low: numberField('volume', 'x_-'),
-    high: numberField('volume', 'x_+'),
-    spread: numberField('volume', '\\sigma'),
+    mean: weighedField('volume', '\\bar x'),
+    movingRange: weighedField('volume', '\\overline{MR}'),
+    low: weighedField('volume', 'x_-'),
+    high: weighedField('volume', 'x_+'),
+    spread: weighedField('volume', '\\sigma'),
     outside: numberField('count', 'n_o'),
     firstOutside: numberField('count', 'i_o'),
   },

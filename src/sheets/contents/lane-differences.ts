@@ -2,7 +2,7 @@ import type { Problem } from '../../quantity/problem.ts';
 import { analysisOfVariance } from '../../statistics/analysis-of-variance.ts';
 import { fQuantile } from '../../statistics/f-distribution.ts';
 import { univariate } from '../../statistics/univariate.ts';
-import { listField, numberField } from '../fields.ts';
+import { listField, numberField, weighedField, weighedList } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { listLengths } from '../list-lengths.ts';
 import { chances, fillVolumes } from './fill-bounds.ts';
@@ -68,13 +68,13 @@ export const laneDifferencesSheet = defineSheet<LaneDifferencesInputs, LaneDiffe
   version: 1,
   inputs: {
     lanes: listField('count', 'l_i', { least: 1, most: 1000, fewest: 3 }),
-    values: listField('volume', 'x_i', { ...fillVolumes, fewest: 3 }),
+    values: weighedList('volume', 'x_i', { ...fillVolumes, fewest: 3 }),
     confidence: numberField('ratio', 'P', { ...chances, assumed: 0.95 }),
   },
   outputs: {
-    means: listField('volume', '\\bar x_l'),
-    repeatSpread: numberField('volume', 's_r'),
-    laneSpread: numberField('volume', 's_l'),
+    means: weighedList('volume', '\\bar x_l'),
+    repeatSpread: weighedField('volume', 's_r'),
+    laneSpread: weighedField('volume', 's_l'),
     ratio: numberField('ratio', 'F'),
     ratioNeeded: numberField('ratio', 'F_P'),
     chance: numberField('ratio', 'p'),

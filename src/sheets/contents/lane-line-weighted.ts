@@ -1,5 +1,5 @@
 import { studentQuantile } from '../../statistics/student.ts';
-import { listField, numberField } from '../fields.ts';
+import { listField, numberField, weighedField, weighedList } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { listLengths } from '../list-lengths.ts';
 import { chances, fillVolumes, presetCounts, spreads } from './fill-bounds.ts';
@@ -34,22 +34,22 @@ export const laneLineWeightedSheet = defineSheet<WeightedLineInputs, WeightedLin
   version: 1,
   inputs: {
     counts: listField('count', 'N_i', { ...presetCounts, fewest: 3 }),
-    volumes: listField('volume', 'V_i', { ...fillVolumes, fewest: 3 }),
-    spreads: listField('volume', '\\sigma_i', { ...spreads, fewest: 3 }),
+    volumes: weighedList('volume', 'V_i', { ...fillVolumes, fewest: 3 }),
+    spreads: weighedList('volume', '\\sigma_i', { ...spreads, fewest: 3 }),
     preset: numberField('count', 'N_0', presetCounts),
-    presetSpread: numberField('volume', '\\sigma_0', spreads),
+    presetSpread: weighedField('volume', '\\sigma_0', spreads),
     confidence: numberField('ratio', 'P', { ...chances, assumed: 0.95 }),
   },
   outputs: {
-    afterRun: numberField('volume', 'a'),
-    perCount: numberField('volume', 'b'),
-    afterRunUncertainty: numberField('volume', 'u(a)'),
-    perCountUncertainty: numberField('volume', 'u(b)'),
+    afterRun: weighedField('volume', 'a'),
+    perCount: weighedField('volume', 'b'),
+    afterRunUncertainty: weighedField('volume', 'u(a)'),
+    perCountUncertainty: weighedField('volume', 'u(b)'),
     correlation: numberField('ratio', 'r'),
     spreadRatio: numberField('ratio', 's'),
-    volume: numberField('volume', 'V_0'),
-    meanBand: numberField('volume', 'B_m'),
-    singleBand: numberField('volume', 'B_1'),
+    volume: weighedField('volume', 'V_0'),
+    meanBand: weighedField('volume', 'B_m'),
+    singleBand: weighedField('volume', 'B_1'),
   },
   formula: [
     'w_i = \\frac{1}{\\sigma_i^2}, \\quad \\min \\sum w_i (V_i - a - b N_i)^2 = (n - 2) s^2',

@@ -1,5 +1,5 @@
 import { studentQuantile } from '../../statistics/student.ts';
-import { listField, numberField } from '../fields.ts';
+import { listField, numberField, weighedField, weighedList } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { chances, fillVolumes, presetCounts } from './fill-bounds.ts';
 import { leastSquaresTheory } from './fill-sources.ts';
@@ -33,22 +33,22 @@ export const laneLineSheet = defineSheet<LaneLineInputs, LaneLineOutputs>({
   version: 1,
   inputs: {
     counts: listField('count', 'N_i', { ...presetCounts, fewest: 3 }),
-    volumes: listField('volume', 'V_i', { ...fillVolumes, fewest: 3 }),
+    volumes: weighedList('volume', 'V_i', { ...fillVolumes, fewest: 3 }),
     preset: numberField('count', 'N_0', presetCounts),
     confidence: numberField('ratio', 'P', { ...chances, assumed: 0.95 }),
   },
   outputs: {
-    afterRun: numberField('volume', 'a'),
-    perCount: numberField('volume', 'b'),
-    afterRunUncertainty: numberField('volume', 'u(a)'),
-    perCountUncertainty: numberField('volume', 'u(b)'),
+    afterRun: weighedField('volume', 'a'),
+    perCount: weighedField('volume', 'b'),
+    afterRunUncertainty: weighedField('volume', 'u(a)'),
+    perCountUncertainty: weighedField('volume', 'u(b)'),
     correlation: numberField('ratio', 'r'),
-    scatter: numberField('volume', 's'),
+    scatter: weighedField('volume', 's'),
     dof: numberField('count', '\\nu'),
-    volume: numberField('volume', 'V_0'),
-    meanUncertainty: numberField('volume', 'u(V_0)'),
-    meanBand: numberField('volume', 'B_m'),
-    singleBand: numberField('volume', 'B_1'),
+    volume: weighedField('volume', 'V_0'),
+    meanUncertainty: weighedField('volume', 'u(V_0)'),
+    meanBand: weighedField('volume', 'B_m'),
+    singleBand: weighedField('volume', 'B_1'),
     afterRunRatio: numberField('ratio', 't_a'),
     ratioNeeded: numberField('ratio', 't'),
   },

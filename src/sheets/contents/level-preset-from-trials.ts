@@ -4,7 +4,7 @@ import { studentCdf, studentQuantile } from '../../statistics/student.ts';
 import { toleranceFactor } from '../../statistics/tolerance-factor.ts';
 import { univariate } from '../../statistics/univariate.ts';
 import { brentRoot } from '../brent-root.ts';
-import { choiceField, listField, numberField } from '../fields.ts';
+import { choiceField, listField, numberField, weighedField, weighedList } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { chances, fillVolumes, presetCounts, someFillVolumes } from './fill-bounds.ts';
 import { guideCombined, leastSquaresTheory, presetTheory } from './fill-sources.ts';
@@ -148,8 +148,8 @@ export const levelPresetFromTrialsSheet = defineSheet<PresetFromTrialsInputs, Pr
   version: 1,
   inputs: {
     counts: listField('count', 'N_i', { ...presetCounts, fewest: 3 }),
-    volumes: listField('volume', 'V_i', { ...fillVolumes, fewest: 3 }),
-    capacities: listField('volume', 'C_j', { ...someFillVolumes, fewest: 2 }),
+    volumes: weighedList('volume', 'V_i', { ...fillVolumes, fewest: 3 }),
+    capacities: weighedList('volume', 'C_j', { ...someFillVolumes, fewest: 2 }),
     goal: numberField('ratio', 'p', { ...chances, assumed: 0.995 }),
     rule: choiceField<PresetRule>('\\text{rule}', presetRules, 'predictive'),
     confidence: numberField('ratio', '\\gamma', { ...chances, most: 0.999, assumed: 0.95 }),
@@ -157,9 +157,9 @@ export const levelPresetFromTrialsSheet = defineSheet<PresetFromTrialsInputs, Pr
   outputs: {
     preset: numberField('count', 'N'),
     exactPreset: numberField('count', 'N^*'),
-    volume: numberField('volume', 'V'),
-    over: numberField('volume', '\\mu'),
-    spread: numberField('volume', '\\sigma'),
+    volume: weighedField('volume', 'V'),
+    over: weighedField('volume', '\\mu'),
+    spread: weighedField('volume', '\\sigma'),
     dof: numberField('count', '\\nu'),
     factor: numberField('ratio', 'k'),
     chance: numberField('ratio', 'P'),

@@ -1,5 +1,5 @@
 import { normalQuantile } from '../../statistics/normal.ts';
-import { numberField } from '../fields.ts';
+import { numberField, weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { afterRuns, chances, countVolumes, someFillVolumes, spreads, spreadsOrNone } from './fill-bounds.ts';
 import { presetTheory } from './fill-sources.ts';
@@ -60,22 +60,22 @@ export const levelPresetSheet = defineSheet<LevelPresetInputs, LevelPresetOutput
   id: 'contents/level-preset',
   version: 1,
   inputs: {
-    afterRun: numberField('volume', 'a', afterRuns),
-    perCount: numberField('volume', 'b', countVolumes),
-    fillSpread: numberField('volume', '\\sigma_V', spreads),
-    capacity: numberField('volume', '\\mu_C', someFillVolumes),
-    capacitySpread: numberField('volume', '\\sigma_C', spreadsOrNone),
+    afterRun: weighedField('volume', 'a', afterRuns),
+    perCount: weighedField('volume', 'b', countVolumes),
+    fillSpread: weighedField('volume', '\\sigma_V', spreads),
+    capacity: weighedField('volume', '\\mu_C', someFillVolumes),
+    capacitySpread: weighedField('volume', '\\sigma_C', spreadsOrNone),
     goal: numberField('ratio', 'p', { ...chances, assumed: 0.995 }),
   },
   outputs: {
     preset: numberField('count', 'N'),
     exactPreset: numberField('count', 'N^*'),
-    volumeNeeded: numberField('volume', 'V^*'),
-    volume: numberField('volume', 'V'),
-    spread: numberField('volume', '\\sigma_D'),
+    volumeNeeded: weighedField('volume', 'V^*'),
+    volume: weighedField('volume', 'V'),
+    spread: weighedField('volume', '\\sigma_D'),
     chance: numberField('ratio', 'P'),
-    overflow: numberField('volume', 'E_+'),
-    shortfall: numberField('volume', 'E_-'),
+    overflow: weighedField('volume', 'E_+'),
+    shortfall: weighedField('volume', 'E_-'),
   },
   formula: [
     '\\sigma_D = \\sqrt{\\sigma_V^2 + \\sigma_C^2}, \\quad V^* = \\mu_C + z_p \\sigma_D, \\quad N = \\left\\lceil \\frac{V^* - a}{b} \\right\\rceil, \\quad V = a + b N',

@@ -1,4 +1,4 @@
-import { numberField } from '../fields.ts';
+import { numberField, weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { heights, lengths } from './weighing-bounds.ts';
 import { geometry } from './weighing-sources.ts';
@@ -28,7 +28,7 @@ export const levelVolumeSheet = defineSheet({
     bore: numberField('length', 'd', lengths),
     step: numberField('length', 'h', { ...heights, assumed: 1e-3 }),
   },
-  outputs: { volume: numberField('volume', 'V') },
+  outputs: { volume: weighedField('volume', 'V') },
   formula: ['V = \\frac{\\pi}{4} d^2 h'],
   limits: [],
   sources: [geometry],

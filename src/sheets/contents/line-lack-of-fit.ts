@@ -1,7 +1,7 @@
 import type { Problem } from '../../quantity/problem.ts';
 import { fQuantile, fTails } from '../../statistics/f-distribution.ts';
 import { univariate } from '../../statistics/univariate.ts';
-import { listField, numberField } from '../fields.ts';
+import { listField, numberField, weighedField, weighedList } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { chances, fillVolumes, presetCounts } from './fill-bounds.ts';
 import { leastSquaresTheory } from './fill-sources.ts';
@@ -68,14 +68,14 @@ export const lineLackOfFitSheet = defineSheet<LackOfFitInputs, LackOfFitOutputs>
   version: 1,
   inputs: {
     counts: listField('count', 'N_i', { ...presetCounts, fewest: 4 }),
-    volumes: listField('volume', 'V_i', { ...fillVolumes, fewest: 4 }),
+    volumes: weighedList('volume', 'V_i', { ...fillVolumes, fewest: 4 }),
     confidence: numberField('ratio', 'P', { ...chances, assumed: 0.95 }),
   },
   outputs: {
     ratio: numberField('ratio', 'F'),
     ratioNeeded: numberField('ratio', 'F_P'),
     chance: numberField('ratio', 'p'),
-    repeatSpread: numberField('volume', 's_r'),
+    repeatSpread: weighedField('volume', 's_r'),
   },
   formula: [
     'F = \\frac{(S_{\\text{line}} - S_{\\text{repeats}})/(m - 2)}{S_{\\text{repeats}}/(n - m)}, \\quad s_r = \\sqrt{\\frac{S_{\\text{repeats}}}{n - m}}',

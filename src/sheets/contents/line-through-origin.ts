@@ -1,5 +1,5 @@
 import { leastSquares } from '../../statistics/least-squares.ts';
-import { listField, numberField } from '../fields.ts';
+import { listField, numberField, weighedField, weighedList } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { listLengths } from '../list-lengths.ts';
 import { fillVolumes, presetCounts } from './fill-bounds.ts';
@@ -47,12 +47,12 @@ export const lineThroughOriginSheet = defineSheet<OriginLineInputs, OriginLineOu
   version: 1,
   inputs: {
     counts: listField('count', 'N_i', { ...presetCounts, fewest: 2 }),
-    volumes: listField('volume', 'V_i', { ...fillVolumes, fewest: 2 }),
+    volumes: weighedList('volume', 'V_i', { ...fillVolumes, fewest: 2 }),
   },
   outputs: {
-    perCount: numberField('volume', 'b'),
-    uncertainty: numberField('volume', 'u(b)'),
-    scatter: numberField('volume', 's'),
+    perCount: weighedField('volume', 'b'),
+    uncertainty: weighedField('volume', 'u(b)'),
+    scatter: weighedField('volume', 's'),
     explained: numberField('ratio', 'R^2'),
   },
   formula: [

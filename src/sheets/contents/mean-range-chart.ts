@@ -1,5 +1,5 @@
 import type { Problem } from '../../quantity/problem.ts';
-import { choiceField, listField, numberField } from '../fields.ts';
+import { choiceField, numberField, weighedField, weighedList } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { fillVolumes } from './fill-bounds.ts';
 import { shewhart } from './fill-sources.ts';
@@ -83,17 +83,17 @@ export const meanRangeChartSheet = defineSheet<MeanRangeInputs, MeanRangeOutputs
   id: 'contents/mean-range-chart',
   version: 1,
   inputs: {
-    values: listField('volume', 'x_i', { ...fillVolumes, fewest: 4 }),
+    values: weighedList('volume', 'x_i', { ...fillVolumes, fewest: 4 }),
     size: choiceField<SubgroupSize>('n', subgroupSizes, '5'),
   },
   outputs: {
-    grandMean: numberField('volume', '\\bar{\\bar x}'),
-    meanLow: numberField('volume', '\\bar x_-'),
-    meanHigh: numberField('volume', '\\bar x_+'),
-    meanRange: numberField('volume', '\\bar R'),
-    rangeLow: numberField('volume', 'R_-'),
-    rangeHigh: numberField('volume', 'R_+'),
-    spread: numberField('volume', '\\sigma'),
+    grandMean: weighedField('volume', '\\bar{\\bar x}'),
+    meanLow: weighedField('volume', '\\bar x_-'),
+    meanHigh: weighedField('volume', '\\bar x_+'),
+    meanRange: weighedField('volume', '\\bar R'),
+    rangeLow: weighedField('volume', 'R_-'),
+    rangeHigh: weighedField('volume', 'R_+'),
+    spread: weighedField('volume', '\\sigma'),
     outside: numberField('count', 'n_o'),
     firstOutside: numberField('count', 'i_o'),
   },

@@ -1,6 +1,6 @@
 import type { Problem } from '../../quantity/problem.ts';
 import { univariate } from '../../statistics/univariate.ts';
-import { choiceField, listField, numberField } from '../fields.ts';
+import { choiceField, numberField, weighedField, weighedList } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { type LotVerdict, lotVerdicts } from './lot-verdicts.ts';
 import {
@@ -66,18 +66,18 @@ export const measuringContainerSheet = defineSheet<MeasuringContainerInputs, Mea
   id: 'contents/measuring-container',
   version: 1,
   inputs: {
-    capacity: numberField('volume', 'C', labels),
-    measured: listField('volume', 'C_i', { ...someVolumes, fewest: 2 }),
+    capacity: weighedField('volume', 'C', labels),
+    measured: weighedList('volume', 'C_i', { ...someVolumes, fewest: 2 }),
   },
   outputs: {
     verdict: choiceField<LotVerdict>('\\text{verdict}', lotVerdicts),
-    tolerance: numberField('volume', 'T'),
+    tolerance: weighedField('volume', 'T'),
     more: numberField('count', '35 - n_0'),
-    mean: numberField('volume', '\\bar C'),
-    spread: numberField('volume', 's'),
-    upper: numberField('volume', '\\bar C + 1.57 s'),
-    lower: numberField('volume', '\\bar C - 1.57 s'),
-    largestSpread: numberField('volume', 's_{\\max}'),
+    mean: weighedField('volume', '\\bar C'),
+    spread: weighedField('volume', 's'),
+    upper: weighedField('volume', '\\bar C + 1.57 s'),
+    lower: weighedField('volume', '\\bar C - 1.57 s'),
+    largestSpread: weighedField('volume', 's_{\\max}'),
   },
   formula: [
     '\\bar C + 1.57\\, s \\le C + T, \\quad \\bar C - 1.57\\, s \\ge C - T, \\quad s \\le 0.266\\, (2 T)',

@@ -1,6 +1,6 @@
 import { normalCdf } from '../../statistics/normal.ts';
 import { univariate } from '../../statistics/univariate.ts';
-import { choiceField, listField, numberField } from '../fields.ts';
+import { choiceField, numberField, weighedList } from '../fields.ts';
 import { defineSheet, type Source } from '../frame.ts';
 import { fillVolumes } from './fill-bounds.ts';
 
@@ -64,7 +64,7 @@ export const normalityTestSheet = defineSheet<NormalityInputs, NormalityOutputs>
   id: 'contents/normality-test',
   version: 1,
   inputs: {
-    values: listField('volume', 'x_i', { ...fillVolumes, fewest: 5 }),
+    values: weighedList('volume', 'x_i', { ...fillVolumes, fewest: 5 }),
     significance: choiceField<NormalitySignificance>('\\alpha', normalitySignificances, '0.05'),
   },
   outputs: {

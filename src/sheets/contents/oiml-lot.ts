@@ -1,5 +1,5 @@
 import { univariate } from '../../statistics/univariate.ts';
-import { choiceField, listField, numberField } from '../fields.ts';
+import { choiceField, numberField, weighedField, weighedList } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { drawnProblems } from './lot-problems.ts';
 import { type LotVerdict, lotVerdicts } from './lot-verdicts.ts';
@@ -74,19 +74,19 @@ export const oimlLotSheet = defineSheet<OimlLotInputs, OimlLotOutputs>({
   id: 'contents/oiml-lot',
   version: 1,
   inputs: {
-    quantity: numberField('volume', 'Q', labels),
+    quantity: weighedField('volume', 'Q', labels),
     lotSize: numberField('count', 'N', { least: oimlSmallestLot, most: 1e6 }),
-    volumes: listField('volume', 'V_i', { ...someVolumes, fewest: 2 }),
+    volumes: weighedList('volume', 'V_i', { ...someVolumes, fewest: 2 }),
   },
   outputs: {
     verdict: choiceField<LotVerdict>('\\text{verdict}', lotVerdicts),
     sample: numberField('count', 'n'),
     more: numberField('count', 'n - n_0'),
-    meanError: numberField('volume', '\\bar e'),
-    spread: numberField('volume', 's'),
+    meanError: weighedField('volume', '\\bar e'),
+    spread: weighedField('volume', 's'),
     factor: numberField('ratio', 'f'),
-    correctedError: numberField('volume', '\\bar e + f s'),
-    deficiency: numberField('volume', 'T'),
+    correctedError: weighedField('volume', '\\bar e + f s'),
+    deficiency: weighedField('volume', 'T'),
     below: numberField('count', 'n_T'),
     allowed: numberField('count', 'c'),
     belowTwice: numberField('count', 'n_{2T}'),

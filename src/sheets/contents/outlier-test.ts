@@ -1,6 +1,6 @@
 import { studentQuantile } from '../../statistics/student.ts';
 import { univariate } from '../../statistics/univariate.ts';
-import { choiceField, listField, numberField } from '../fields.ts';
+import { choiceField, numberField, weighedField, weighedList } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { fillVolumes, significances } from './fill-bounds.ts';
 import { handbook } from './fill-sources.ts';
@@ -52,13 +52,13 @@ export const outlierTestSheet = defineSheet<OutlierInputs, OutlierOutputs>({
   id: 'contents/outlier-test',
   version: 1,
   inputs: {
-    values: listField('volume', 'x_i', { ...fillVolumes, fewest: 3 }),
+    values: weighedList('volume', 'x_i', { ...fillVolumes, fewest: 3 }),
     sides: choiceField<OutlierSides>('\\text{sides}', outlierSides, 'two'),
     significance: numberField('ratio', '\\alpha', { ...significances, assumed: 0.05 }),
   },
   outputs: {
     place: numberField('count', 'i'),
-    value: numberField('volume', 'x_i'),
+    value: weighedField('volume', 'x_i'),
     statistic: numberField('ratio', 'G'),
     critical: numberField('ratio', 'G_\\alpha'),
     verdict: choiceField<OutlierVerdict>('\\text{verdict}', outlierVerdicts),

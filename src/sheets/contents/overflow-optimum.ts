@@ -1,6 +1,6 @@
 import { normalCdf, normalDensity } from '../../statistics/normal.ts';
 import { brentRoot } from '../brent-root.ts';
-import { numberField } from '../fields.ts';
+import { numberField, weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { someFillVolumes, spreads } from './fill-bounds.ts';
 import { presetTheory } from './fill-sources.ts';
@@ -43,15 +43,15 @@ export const overflowOptimumSheet = defineSheet<OverflowOptimumInputs, OverflowO
   id: 'contents/overflow-optimum',
   version: 1,
   inputs: {
-    spread: numberField('volume', '\\sigma_D', spreads),
-    bottleWorth: numberField('volume', 'w', someFillVolumes),
+    spread: weighedField('volume', '\\sigma_D', spreads),
+    bottleWorth: weighedField('volume', 'w', someFillVolumes),
   },
   outputs: {
     deviations: numberField('ratio', 'z'),
-    over: numberField('volume', '\\mu'),
+    over: weighedField('volume', '\\mu'),
     chance: numberField('ratio', 'P'),
-    overflow: numberField('volume', 'E_+'),
-    cost: numberField('volume', 'K'),
+    overflow: weighedField('volume', 'E_+'),
+    cost: weighedField('volume', 'K'),
   },
   formula: [
     'K = \\mu \\Phi(z) + \\sigma_D \\varphi(z) + w\\, \\Phi(-z) \\to \\min: \\quad \\Phi(z) = \\frac{w}{\\sigma_D} \\varphi(z)',

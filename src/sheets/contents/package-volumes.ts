@@ -1,5 +1,5 @@
 import type { Problem } from '../../quantity/problem.ts';
-import { choiceField, listField, numberField } from '../fields.ts';
+import { choiceField, weighedField, weighedList } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { referenceWeightDensity, usualAirDensity, volumeByWeighing } from './volume-by-weighing.ts';
 import { airDensities, liquidDensities, masses, someMasses, weightDensities } from './weighing-bounds.ts';
@@ -58,17 +58,20 @@ export const packageVolumesSheet = defineSheet<PackageVolumesInputs, PackageVolu
   id: 'contents/package-volumes',
   version: 1,
   inputs: {
-    gross: listField('mass', 'm_i', someMasses),
-    tares: listField('mass', 't_i', masses),
+    gross: weighedList('mass', 'm_i', someMasses),
+    tares: weighedList('mass', 't_i', masses),
     taring: choiceField<TaringWay>('\\text{taring}', taringWays, 'mean'),
-    density: numberField('density', '\\rho', liquidDensities),
-    airDensity: numberField('density', '\\rho_a', { ...airDensities, assumed: usualAirDensity }),
-    weightDensity: numberField('density', '\\rho_b', { ...weightDensities, assumed: referenceWeightDensity }),
+    density: weighedField('density', '\\rho', liquidDensities),
+    airDensity: weighedField('density', '\\rho_a', { ...airDensities, assumed: usualAirDensity }),
+    weightDensity: weighedField('density', '\\rho_b', {
+      ...weightDensities,
+      assumed: referenceWeightDensity,
+    }),
   },
   outputs: {
-    volumes: listField('volume', 'V_i'),
-    meanTare: numberField('mass', '\\bar t'),
-    tareRange: numberField('mass', 'R_t'),
+    volumes: weighedList('volume', 'V_i'),
+    meanTare: weighedField('mass', '\\bar t'),
+    tareRange: weighedField('mass', 'R_t'),
   },
   formula: [
     'V_i = (m_i - t)\\, \\frac{1 - \\rho_a/\\rho_b}{\\rho - \\rho_a}, \\quad t = t_i \\text{ or } \\bar t',

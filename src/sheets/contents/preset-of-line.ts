@@ -1,6 +1,6 @@
 import type { Problem } from '../../quantity/problem.ts';
 import { studentQuantile } from '../../statistics/student.ts';
-import { listField, numberField } from '../fields.ts';
+import { listField, numberField, weighedField, weighedList } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { chances, fillVolumes, presetCounts, someFillVolumes } from './fill-bounds.ts';
 import { leastSquaresTheory } from './fill-sources.ts';
@@ -68,8 +68,8 @@ export const presetOfLineSheet = defineSheet<PresetOfLineInputs, PresetOfLineOut
   version: 1,
   inputs: {
     counts: listField('count', 'N_i', { ...presetCounts, fewest: 3 }),
-    volumes: listField('volume', 'V_i', { ...fillVolumes, fewest: 3 }),
-    target: numberField('volume', 'V_t', someFillVolumes),
+    volumes: weighedList('volume', 'V_i', { ...fillVolumes, fewest: 3 }),
+    target: weighedField('volume', 'V_t', someFillVolumes),
     repeats: numberField('count', 'k', { least: 1, most: 1e6, assumed: 1 }),
     confidence: numberField('ratio', 'P', { ...chances, assumed: 0.95 }),
   },

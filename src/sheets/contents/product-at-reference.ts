@@ -1,4 +1,4 @@
-import { numberField } from '../fields.ts';
+import { weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { liquidDensities, someVolumes } from './weighing-bounds.ts';
 import { expansionDefinition } from './weighing-sources.ts';
@@ -27,11 +27,11 @@ export const productAtReferenceSheet = defineSheet({
   id: 'contents/product-at-reference',
   version: 1,
   inputs: {
-    volume: numberField('volume', 'V', someVolumes),
-    density: numberField('density', '\\rho', liquidDensities),
-    referenceDensity: numberField('density', '\\rho_r', liquidDensities),
+    volume: weighedField('volume', 'V', someVolumes),
+    density: weighedField('density', '\\rho', liquidDensities),
+    referenceDensity: weighedField('density', '\\rho_r', liquidDensities),
   },
-  outputs: { atReference: numberField('volume', 'V_r') },
+  outputs: { atReference: weighedField('volume', 'V_r') },
   formula: ['V_r = V\\, \\frac{\\rho}{\\rho_r}'],
   limits: [
     // 5 % is water from 20 to 100 degC

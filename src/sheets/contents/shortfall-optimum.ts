@@ -1,5 +1,5 @@
 import { normalQuantile } from '../../statistics/normal.ts';
-import { numberField } from '../fields.ts';
+import { numberField, weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { spreads } from './fill-bounds.ts';
 import { presetTheory } from './fill-sources.ts';
@@ -38,14 +38,14 @@ export const shortfallOptimumSheet = defineSheet<ShortfallOptimumInputs, Shortfa
   id: 'contents/shortfall-optimum',
   version: 1,
   inputs: {
-    spread: numberField('volume', '\\sigma_D', spreads),
+    spread: weighedField('volume', '\\sigma_D', spreads),
     costRatio: numberField('ratio', 'c_u/c_o', { least: 1e-6, most: 1e9 }),
   },
   outputs: {
     deviations: numberField('ratio', 'z'),
-    over: numberField('volume', '\\mu'),
-    overflow: numberField('volume', 'E_+'),
-    shortfall: numberField('volume', 'E_-'),
+    over: weighedField('volume', '\\mu'),
+    overflow: weighedField('volume', 'E_+'),
+    shortfall: weighedField('volume', 'E_-'),
   },
   formula: ['\\Phi(z) = \\frac{c_u}{c_u + c_o}, \\quad \\mu = z \\sigma_D'],
   limits: [{ code: 'OPTIMUM_BOTTLE_LOST', broken: () => true }],

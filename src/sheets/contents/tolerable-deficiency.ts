@@ -1,5 +1,5 @@
 import type { Problem } from '../../quantity/problem.ts';
-import { choiceField, numberField } from '../fields.ts';
+import { choiceField, weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { type DeficiencyTable, deficiencyIn } from './deficiency-rows.ts';
 import { euDeficiencies } from './eu-constants.ts';
@@ -50,12 +50,12 @@ export const tolerableDeficiencySheet = defineSheet({
   version: 1,
   inputs: {
     rule: choiceField<DeficiencyRule>('\\text{rule}', deficiencyRules),
-    quantity: numberField('volume', 'Q', labels),
+    quantity: weighedField('volume', 'Q', labels),
   },
   outputs: {
-    deficiency: numberField('volume', 'T'),
-    least: numberField('volume', 'Q - T'),
-    barredBelow: numberField('volume', 'Q - 2T'),
+    deficiency: weighedField('volume', 'T'),
+    least: weighedField('volume', 'Q - T'),
+    barredBelow: weighedField('volume', 'Q - 2T'),
   },
   formula: ['T = T(Q) \\text{ by the table of the rule, rounded up as the rule rounds}'],
   limits: [

@@ -1,4 +1,4 @@
-import { numberField } from '../fields.ts';
+import { weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { referenceWeightDensity, usualAirDensity } from './volume-by-weighing.ts';
 import { airDensities, liquidDensities, weightDensities } from './weighing-bounds.ts';
@@ -28,11 +28,14 @@ export const trueDensitySheet = defineSheet({
   id: 'contents/true-density',
   version: 1,
   inputs: {
-    inAir: numberField('density', "\\rho'", liquidDensities),
-    airDensity: numberField('density', '\\rho_a', { ...airDensities, assumed: usualAirDensity }),
-    weightDensity: numberField('density', '\\rho_b', { ...weightDensities, assumed: referenceWeightDensity }),
+    inAir: weighedField('density', "\\rho'", liquidDensities),
+    airDensity: weighedField('density', '\\rho_a', { ...airDensities, assumed: usualAirDensity }),
+    weightDensity: weighedField('density', '\\rho_b', {
+      ...weightDensities,
+      assumed: referenceWeightDensity,
+    }),
   },
-  outputs: { density: numberField('density', '\\rho') },
+  outputs: { density: weighedField('density', '\\rho') },
   formula: ["\\rho = \\rho_a + \\rho' \\left( 1 - \\frac{\\rho_a}{\\rho_b} \\right)"],
   limits: [],
   sources: [buoyancy],

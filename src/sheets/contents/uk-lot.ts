@@ -1,4 +1,4 @@
-import { choiceField, numberField } from '../fields.ts';
+import { choiceField, numberField, weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import {
   type AverageLotInputs,
@@ -46,7 +46,7 @@ export const ukLotSheet = defineSheet<UkLotInputs, AverageLotOutputs>({
   id: 'contents/uk-lot',
   version: 1,
   inputs: {
-    quantity: numberField('volume', 'Q', averageLabels),
+    quantity: weighedField('volume', 'Q', averageLabels),
     lotSize: numberField('count', 'N', averageLotSizes),
     plan: choiceField<UkPlanName>('\\text{plan}', ukPlanNames, 'double'),
     volumes: averageVolumes,

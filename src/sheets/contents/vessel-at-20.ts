@@ -1,4 +1,4 @@
-import { numberField } from '../fields.ts';
+import { numberField, weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { expansions, productTemperatures, someVolumes } from './weighing-bounds.ts';
 import { expansionDefinition } from './weighing-sources.ts';
@@ -30,12 +30,12 @@ export const vesselAt20Sheet = defineSheet({
   id: 'contents/vessel-at-20',
   version: 1,
   inputs: {
-    volume: numberField('volume', 'V', someVolumes),
+    volume: weighedField('volume', 'V', someVolumes),
     temperature: numberField('temperature', 'T', productTemperatures),
     // soda-lime glass, three times 9e-6 in length
     expansion: numberField('cubicExpansion', '\\gamma', { ...expansions, assumed: 27e-6 }),
   },
-  outputs: { capacity: numberField('volume', 'V_{20}') },
+  outputs: { capacity: weighedField('volume', 'V_{20}') },
   formula: ['V_{20} = V \\left( 1 - \\gamma (T - 293.15\\,\\mathrm{K}) \\right)'],
   limits: [{ code: 'VESSEL_NOT_PRODUCT', broken: () => true }],
   sources: [

@@ -1,5 +1,5 @@
 import type { Problem } from '../../quantity/problem.ts';
-import { listField, numberField } from '../fields.ts';
+import { listField, numberField, weighedField, weighedList } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { listLengths } from '../list-lengths.ts';
 import { heights, lengths, volumes } from './weighing-bounds.ts';
@@ -68,12 +68,12 @@ export const volumeAtLevelSheet = defineSheet({
   version: 1,
   inputs: {
     heights: listField('length', 'h_i', heights),
-    volumes: listField('volume', 'V_i', volumes),
+    volumes: weighedList('volume', 'V_i', volumes),
     level: numberField('length', 'h', lengths),
   },
   outputs: {
-    volume: numberField('volume', 'V'),
-    millimetre: numberField('volume', 'V_{1\\,\\mathrm{mm}}'),
+    volume: weighedField('volume', 'V'),
+    millimetre: weighedField('volume', 'V_{1\\,\\mathrm{mm}}'),
   },
   formula: [
     'V = V_i + (h - h_i) \\frac{V_{i+1} - V_i}{h_{i+1} - h_i}, \\quad h_i \\le h \\le h_{i+1}',

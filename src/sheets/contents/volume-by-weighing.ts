@@ -1,4 +1,4 @@
-import { numberField } from '../fields.ts';
+import { numberField, weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { airDensities, liquidDensities, someMasses, weightDensities } from './weighing-bounds.ts';
 import { buoyancy } from './weighing-sources.ts';
@@ -39,14 +39,17 @@ export const volumeByWeighingSheet = defineSheet({
   id: 'contents/volume-by-weighing',
   version: 1,
   inputs: {
-    mass: numberField('mass', 'm', someMasses),
-    density: numberField('density', '\\rho', liquidDensities),
-    airDensity: numberField('density', '\\rho_a', { ...airDensities, assumed: usualAirDensity }),
-    weightDensity: numberField('density', '\\rho_b', { ...weightDensities, assumed: referenceWeightDensity }),
+    mass: weighedField('mass', 'm', someMasses),
+    density: weighedField('density', '\\rho', liquidDensities),
+    airDensity: weighedField('density', '\\rho_a', { ...airDensities, assumed: usualAirDensity }),
+    weightDensity: weighedField('density', '\\rho_b', {
+      ...weightDensities,
+      assumed: referenceWeightDensity,
+    }),
   },
   outputs: {
-    volume: numberField('volume', 'V'),
-    trueMass: numberField('mass', 'm_v'),
+    volume: weighedField('volume', 'V'),
+    trueMass: weighedField('mass', 'm_v'),
     buoyancy: numberField('ratio', '\\beta'),
   },
   formula: [

@@ -1,5 +1,5 @@
 import { normalQuantile } from '../../statistics/normal.ts';
-import { choiceField, numberField } from '../fields.ts';
+import { choiceField, numberField, weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { afterRuns, countVolumes, someFillVolumes, spreads, spreadsOrNone } from './fill-bounds.ts';
 import { presetTheory } from './fill-sources.ts';
@@ -60,23 +60,23 @@ export const volumePresetSheet = defineSheet<VolumePresetInputs, VolumePresetOut
   id: 'contents/volume-preset',
   version: 1,
   inputs: {
-    label: numberField('volume', 'Q', someFillVolumes),
-    deficiency: numberField('volume', 'T', someFillVolumes),
-    margin: numberField('volume', 'M', { ...spreadsOrNone, assumed: 0 }),
-    spread: numberField('volume', '\\sigma', spreads),
+    label: weighedField('volume', 'Q', someFillVolumes),
+    deficiency: weighedField('volume', 'T', someFillVolumes),
+    margin: weighedField('volume', 'M', { ...spreadsOrNone, assumed: 0 }),
+    spread: weighedField('volume', '\\sigma', spreads),
     shareBelow: numberField('ratio', 'p_1', { least: 1e-6, most: 0.5, assumed: 0.025 }),
     noneBelow: numberField('ratio', 'p_2', { least: 1e-9, most: 0.5, assumed: 1e-4 }),
-    afterRun: numberField('volume', 'a', afterRuns),
-    perCount: numberField('volume', 'b', countVolumes),
+    afterRun: weighedField('volume', 'a', afterRuns),
+    perCount: weighedField('volume', 'b', countVolumes),
   },
   outputs: {
-    meanNeeded: numberField('volume', '\\mu'),
-    byMean: numberField('volume', '\\mu_1'),
-    byShare: numberField('volume', '\\mu_2'),
-    byNone: numberField('volume', '\\mu_3'),
+    meanNeeded: weighedField('volume', '\\mu'),
+    byMean: weighedField('volume', '\\mu_1'),
+    byShare: weighedField('volume', '\\mu_2'),
+    byNone: weighedField('volume', '\\mu_3'),
     rule: choiceField<FillRule>('\\text{rule}', fillRules),
     preset: numberField('count', 'N'),
-    volume: numberField('volume', 'V'),
+    volume: weighedField('volume', 'V'),
   },
   formula: [
     '\\mu_1 = Q + M, \\quad \\mu_2 = Q - T - z_{p_1} \\sigma, \\quad \\mu_3 = Q - 2T - z_{p_2} \\sigma',

@@ -1,4 +1,4 @@
-import { numberField } from '../fields.ts';
+import { numberField, weighedField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { referenceWeightDensity, usualAirDensity, volumeByWeighing } from './volume-by-weighing.ts';
 import {
@@ -102,31 +102,34 @@ export const weighingUncertaintySheet = defineSheet<WeighingUncertaintyInputs, W
   id: 'contents/weighing-uncertainty',
   version: 1,
   inputs: {
-    mass: numberField('mass', 'm', someMasses),
-    density: numberField('density', '\\rho', liquidDensities),
+    mass: weighedField('mass', 'm', someMasses),
+    density: weighedField('density', '\\rho', liquidDensities),
     // water at 20 degC
     expansion: numberField('cubicExpansion', '\\beta', { ...expansions, assumed: 2.07e-4 }),
-    airDensity: numberField('density', '\\rho_a', { ...airDensities, assumed: usualAirDensity }),
-    weightDensity: numberField('density', '\\rho_b', { ...weightDensities, assumed: referenceWeightDensity }),
-    calibration: numberField('mass', 'u_c', masses),
-    division: numberField('mass', 'd', masses),
-    repeatability: numberField('mass', 's', masses),
-    loss: numberField('mass', 'a_l', { ...masses, assumed: 0 }),
+    airDensity: weighedField('density', '\\rho_a', { ...airDensities, assumed: usualAirDensity }),
+    weightDensity: weighedField('density', '\\rho_b', {
+      ...weightDensities,
+      assumed: referenceWeightDensity,
+    }),
+    calibration: weighedField('mass', 'u_c', masses),
+    division: weighedField('mass', 'd', masses),
+    repeatability: weighedField('mass', 's', masses),
+    loss: weighedField('mass', 'a_l', { ...masses, assumed: 0 }),
     temperatureWidth: numberField('temperatureDifference', 'a_T', temperatureSteps),
-    airWidth: numberField('density', 'a_a', { ...airDensities, assumed: 0.035 }),
-    densityUncertainty: numberField('density', 'u_\\rho', { least: 0, most: 100, assumed: 0 }),
+    airWidth: weighedField('density', 'a_a', { ...airDensities, assumed: 0.035 }),
+    densityUncertainty: weighedField('density', 'u_\\rho', { least: 0, most: 100, assumed: 0 }),
     coverage: numberField('ratio', 'k', { least: 1, most: 5, assumed: 2 }),
   },
   outputs: {
-    uncertainty: numberField('volume', 'u'),
-    expanded: numberField('volume', 'U'),
-    calibrationPart: numberField('volume', 'u_1'),
-    readingPart: numberField('volume', 'u_2'),
-    repeatPart: numberField('volume', 'u_3'),
-    lossPart: numberField('volume', 'u_4'),
-    temperaturePart: numberField('volume', 'u_5'),
-    airPart: numberField('volume', 'u_6'),
-    densityPart: numberField('volume', 'u_7'),
+    uncertainty: weighedField('volume', 'u'),
+    expanded: weighedField('volume', 'U'),
+    calibrationPart: weighedField('volume', 'u_1'),
+    readingPart: weighedField('volume', 'u_2'),
+    repeatPart: weighedField('volume', 'u_3'),
+    lossPart: weighedField('volume', 'u_4'),
+    temperaturePart: weighedField('volume', 'u_5'),
+    airPart: weighedField('volume', 'u_6'),
+    densityPart: weighedField('volume', 'u_7'),
   },
   formula: [
     'u = \\sqrt{\\textstyle\\sum u_i^2}, \\quad U = k u',

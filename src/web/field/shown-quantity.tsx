@@ -5,7 +5,7 @@ import { usePageState, useWords } from '../state/page-context.ts';
 export interface ShownQuantityProps {
   readonly value: number;
   readonly kind: Kind;
-  readonly digits?: number;
+  readonly digits?: number | undefined;
   readonly unit?: string;
 }
 

@@ -20,14 +20,15 @@ export const SheetValue = ({
     const key = `sheet.${sheet}.options.${name}.${String(value)}`;
     return <span>{words.has(key) ? words.say(key) : String(value)}</span>;
   }
-  if (typeof value === 'number') return <ShownQuantity value={value} kind={field.kind} />;
+  if (typeof value === 'number')
+    return <ShownQuantity value={value} kind={field.kind} digits={field.digits} />;
   return (
     <span>
       {value.map((one, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: the place in the list is what the number is
         <span key={i}>
           {i > 0 && '; '}
-          <ShownQuantity value={one} kind={field.kind} digits={3} />
+          <ShownQuantity value={one} kind={field.kind} digits={field.digits ?? 3} />
         </span>
       ))}
     </span>
