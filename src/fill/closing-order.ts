@@ -4,6 +4,48 @@ import { full } from '../hydraulics/supply.ts';
 import type { FillSystem } from '../hydraulics/system.ts';
 import { normalCdf } from '../statistics/normal.ts';
 
+/** Flow of one lane with some of the others open, m3/s; the supply as it stands with the tank full. */
+const flowOf = (system: FillSystem): ((lane: number, isOpen: (lane: number) => boolean) => number) => {
+  const { liquid, manifold, lanes } = system;
+  const openings = lanes.map(
+    (lane): Opening => ({
+      conductance: conductance(lane.kvSlow, liquid.density),
+      offset: offset(manifold, lane.outlet, liquid.density),
+    }),
+  );
+  const shut: Opening = { conductance: 0, offset: 0 };
+  return (lane, isOpen) => {
+    const { pressure } = balance(
+      system,
+      openings.map((opening, other) => (isOpen(other) ? opening : shut)),
+      full,
+    );
+    return openingFlow(openings[lane]!, pressure);
+  };
+};
+
+/**
+ * Flow of each lane at its end, had the lanes closed in the order of another row.
+ *
+ * Method   a lane whose neighbours were the same ones keeps its flow; another one's moves by the ratio of two balances
+ * Symbols  ends  by lane  s  at which they closed there
+ */
+export const flowsInOrder = (
+  system: FillSystem,
+  row: RowFill,
+  ends: readonly number[],
+): readonly number[] => {
+  const own = row.lanes.map(({ countTime }) => countTime);
+  const flowWith = flowOf(system);
+  return row.lanes.map(({ flowAtEnd }, i) => {
+    const was = (lane: number): boolean => ends[lane]! >= ends[i]!;
+    const is = (lane: number): boolean => own[lane]! >= own[i]!;
+    if (own.every((_, lane) => was(lane) === is(lane))) return flowAtEnd;
+    const here = flowWith(i, is);
+    return here > 0 ? (flowAtEnd * flowWith(i, was)) / here : flowAtEnd;
+  });
+};
+
 /** Lanes further apart than so many deviations keep their order. */
 const apart = 3;
 
@@ -20,26 +62,13 @@ const apart = 3;
  * Source   derived
  */
 export const flowsByChance = (system: FillSystem, row: RowFill, deviation: number): readonly number[] => {
-  const { liquid, manifold, lanes } = system;
+  const { lanes } = system;
   const flows = row.lanes.map(({ flowAtEnd }) => flowAtEnd);
   const ends = row.lanes.map(({ countTime }) => countTime);
-  const near = (i: number, j: number): boolean => i !== j && Math.abs(ends[i]! - ends[j]!) < apart * deviation;
+  const near = (i: number, j: number): boolean =>
+    i !== j && Math.abs(ends[i]! - ends[j]!) < apart * deviation;
   if (!(deviation > 0) || !lanes.some((_, i) => lanes.some((_, j) => near(i, j)))) return flows;
-  const openings = lanes.map(
-    (lane): Opening => ({
-      conductance: conductance(lane.kvSlow, liquid.density),
-      offset: offset(manifold, lane.outlet, liquid.density),
-    }),
-  );
-  const shut: Opening = { conductance: 0, offset: 0 };
-  const flowWith = (i: number, isOpen: (lane: number) => boolean): number => {
-    const { pressure } = balance(
-      system,
-      openings.map((opening, lane) => (isOpen(lane) ? opening : shut)),
-      full,
-    );
-    return openingFlow(openings[i]!, pressure);
-  };
+  const flowWith = flowOf(system);
   return flows.map((flow, i) => {
     const open = (lane: number): boolean => ends[lane]! >= ends[i]!;
     let usual = Number.NaN;

@@ -6,7 +6,14 @@ import { offsetOf, perLane } from './lane-unknowns.ts';
 import { figureParts } from './linear-figure.ts';
 import { type ForecastCauses, type ForecastFigure, placed, rowForecast } from './row-forecast.ts';
 import { singleBottle } from './single-bottle.ts';
-import { type Estimated, estimatedOf, positiveWithinOf, type Within, withinOf } from './student-sum.ts';
+import {
+  atLeastNothing,
+  type Estimated,
+  estimatedOf,
+  positiveWithinOf,
+  type Within,
+  withinOf,
+} from './student-sum.ts';
 import type { UncertainFloor } from './uncertain-floor.ts';
 
 export interface PredictionInput {
@@ -117,7 +124,7 @@ export const predictOtherFloor = (input: PredictionInput): FloorPrediction | und
     ]);
   };
   const meanOf = ({ value, parts }: ForecastFigure): Within =>
-    withinOf(estimatedOf(value, parts), confidence);
+    atLeastNothing(withinOf(estimatedOf(value, parts), confidence));
   const timeOf = ({ value, parts }: ForecastFigure): Within =>
     positiveWithinOf(estimatedOf(value, parts), confidence);
   const lanes = presets.map((preset, i): LanePrediction => {
@@ -126,7 +133,7 @@ export const predictOtherFloor = (input: PredictionInput): FloorPrediction | und
       lane: model.scales[i]!.lane.tag,
       preset,
       volume: meanOf(volume),
-      bottle: withinOf(singleBottle(volume, estimate, 0.5 + 0.5 * confidence), confidence),
+      bottle: atLeastNothing(withinOf(singleBottle(volume, estimate, 0.5 + 0.5 * confidence), confidence)),
       time: timeOf(forecast.times[i]!),
       afterRun: withinOf(afterRunOf(volume, i, preset), confidence),
       volumeCauses: volume.causes,

@@ -3,7 +3,7 @@ import { manifoldBalance } from '../hydraulics/manifold-balance.ts';
 import { runInertia } from '../hydraulics/run-inertia.ts';
 import { startStored } from '../hydraulics/stored.ts';
 import { lostTime } from '../sheets/water/inertia-lag.ts';
-import { flowsByChance } from './closing-order.ts';
+import { flowsByChance, flowsInOrder } from './closing-order.ts';
 import { type LaneScale, laneOf, laneValues, offsetOf, perLane } from './lane-unknowns.ts';
 import { movedFloor, type UncertainFloor } from './uncertain-floor.ts';
 
@@ -39,6 +39,8 @@ export interface RowAnswer {
   readonly volumes: readonly number[];
   /** From the opening of the lanes to the lane fully shut, s. */
   readonly times: readonly number[];
+  /** Times of the counts, s. */
+  readonly ends: readonly number[];
   /** At the count, m3/s. */
   readonly flows: readonly number[];
   /** s */
@@ -52,13 +54,14 @@ export interface RowAnswer {
 /**
  * One row where the unknowns stand so; undefined where a lane never ends.
  *
- * Symbols  jitter  scalar  s  by which the ends of two lanes move against each other; 0 keeps the order of the means
+ * Symbols  order  s  by which the ends of two lanes move against each other, 0 for the order of the means; or, by lane,
+ *                 the ends of a row whose order is kept whatever the unknowns do to it
  */
 export const rowAnswer = (
   model: RowModel,
   { lanes, presets, throttled }: RowSetup,
   unknowns: Float64Array,
-  jitter: number,
+  order: number | readonly number[],
 ): RowAnswer | undefined => {
   const from = supplyAt(model);
   const floor = movedFloor(model.floor, unknowns.subarray(from, from + model.floor.unknowns.length));
@@ -77,7 +80,8 @@ export const rowAnswer = (
   const { pressure, flow } = manifoldBalance(system);
   const inertia = runInertia(system, flow).timeConstant;
   const lag = lostTime(Number.POSITIVE_INFINITY, inertia);
-  const flows = flowsByChance(system, row, jitter);
+  const flows =
+    typeof order === 'number' ? flowsByChance(system, row, order) : flowsInOrder(system, row, order);
   return {
     volumes: row.lanes.map(({ volume, flowAtEnd }, i) => {
       const { delay, closing } = system.lanes[i]!;
@@ -85,6 +89,7 @@ export const rowAnswer = (
     }),
     times: row.lanes.map(({ fillTime }) => fillTime + lag),
     flows,
+    ends: row.lanes.map(({ countTime }) => countTime),
     lag,
     inertia,
     pressure,
@@ -98,11 +103,6 @@ export interface RowSlopes {
   readonly pressure: Float64Array;
 }
 
-/**
- * Slopes are taken with the order of closing left open over this time, s. Nearer to the truth two lanes that end together
- * would give a slope that holds for milliseconds, and a fit that believes it.
- */
-const slopeJitter = 0.1;
 /** Small against what bends a flow, large against what a row is off, in standard deviations of the unknown. */
 const step = 1e-3;
 
@@ -111,7 +111,8 @@ const step = 1e-3;
  *
  * Method   pulse, after-run, closing and drip of a lane enter V = (N - phase) b + q tau + drip and t in closed form;
  *          what moves the flows, the valve coefficients and the supply, by differences of whole rows. Where a lane has
- *          two speeds or its level rises over the nozzle the volume of its pulse moves the flows too
+ *          two speeds or its level rises over the nozzle the volume of its pulse moves the flows too. The order of closing
+ *          is kept: where two lanes end together it would give a slope that holds for milliseconds
  * Cost     a row for each lane and each unknown of the supply
  */
 export const rowSlopes = (
@@ -119,7 +120,7 @@ export const rowSlopes = (
   setup: RowSetup,
   unknowns: Float64Array,
 ): RowSlopes | undefined => {
-  const base = rowAnswer(model, setup, unknowns, slopeJitter);
+  const base = rowAnswer(model, setup, unknowns, 0);
   if (base === undefined) return undefined;
   const size = sizeOf(model);
   const slopes: RowSlopes = {
@@ -130,7 +131,7 @@ export const rowSlopes = (
   const byDifference = (column: number): boolean => {
     const moved = Float64Array.from(unknowns);
     moved[column] = moved[column]! + step;
-    const there = rowAnswer(model, setup, moved, slopeJitter);
+    const there = rowAnswer(model, setup, moved, base.ends);
     if (there === undefined) return false;
     setup.lanes.forEach((_, i) => {
       slopes.volumes[i]![column] = (there.volumes[i]! - base.volumes[i]!) / step;

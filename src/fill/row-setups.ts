@@ -42,7 +42,7 @@ export const rowSetups = (
       rows.set(`${key}\0${i}`, [i]);
     else found.push(i);
   }
-  const setups = new Map<string, { setup: RowSetup; trials: number[][]; supposed: readonly number[] }>();
+  const setups = new Map<string, { setup: RowSetup; trials: number[][]; supposed: Set<number> }>();
   for (const members of rows.values()) {
     const seen = members.map((i) => laneAt(trials[i]!));
     const open = members.reduce<number | undefined>((most, i) => {
@@ -70,12 +70,15 @@ export const rowSetups = (
         throttled: all.map(({ throttled }) => throttled),
       },
       trials: all.map(() => []),
-      supposed,
+      supposed: new Set<number>(),
     };
     setups.set(key, found);
+    for (const lane of supposed) found.supposed.add(lane);
     all.forEach(({ trial }, i) => {
       if (trial !== undefined && isKept.has(trial)) found.trials[i]!.push(trial);
     });
   }
-  return [...setups.values()].filter((each) => each.trials.some((of) => of.length > 0));
+  return [...setups.values()]
+    .filter((each) => each.trials.some((of) => of.length > 0))
+    .map((each) => ({ ...each, supposed: [...each.supposed] }));
 };

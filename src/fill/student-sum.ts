@@ -48,6 +48,9 @@ export const withinOf = (estimated: Estimated, confidence: number): Within => {
   return { ...estimated, lower: estimated.value - half, upper: estimated.value + half, confidence };
 };
 
+/** The same for what can be nothing but not less, such as a volume. */
+export const atLeastNothing = (within: Within): Within => ({ ...within, lower: Math.max(0, within.lower) });
+
 /** The same for what is above zero by its nature, such as a time: even on a scale of ratios. */
 export const positiveWithinOf = (estimated: Estimated, confidence: number): Within => {
   const ratio = Math.exp((factor(estimated.dof, confidence) * estimated.deviation) / estimated.value);

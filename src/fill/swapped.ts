@@ -3,9 +3,9 @@ import type { Residual } from './residuals.ts';
 import type { RowModel } from './row-model.ts';
 import type { FillTrial } from './trial.ts';
 
-/** Squares of standard residuals of two readings that no chance brings, and that none would notice. */
-const much = 25;
-const little = 10;
+/** Sum of squares of two standard residuals that no chance brings, and how many times less the exchange must leave. */
+const much = 15;
+const better = 6;
 
 /** Two bottles of one row whose readings fit far better the other way round. */
 export const swappedBottles = (
@@ -28,7 +28,7 @@ export const swappedBottles = (
         const unit = (of: Residual): number => (of.read - of.fitted) / of.standard;
         const now = a.standard * a.standard + b.standard * b.standard;
         const other = ((b.read - a.fitted) / unit(a)) ** 2 + ((a.read - b.fitted) / unit(b)) ** 2;
-        if (now > much && other < little && Number.isFinite(other)) {
+        if (now > much && now > better * other) {
           found.push({ trials: [a.trial, b.trial], lanes: [a.lane, b.lane] });
         }
       }
@@ -39,9 +39,7 @@ export const swappedBottles = (
 
 /** How near lanes come to what the book says of them as a rule, as shares. */
 const pulseShare = 0.01;
-const kvShare = 0.05;
-/** The other way round must explain so many times more. */
-const better = 8;
+const kvShare = 0.1;
 
 /** Pairs of lanes whose values are far from the book, and near to it the other way round. */
 export const swappedLanes = (

@@ -1,0 +1,241 @@
+import { describe, expect, it } from 'vitest';
+import { oracleRow } from '../../tests/physics/oracle.ts';
+import { startStored } from '../hydraulics/stored.ts';
+import { leastSquares } from '../statistics/least-squares.ts';
+import { estimateLanes, type LanesEstimate } from './estimate-lanes.ts';
+import { predictOtherFloor } from './predict-other-floor.ts';
+import { floorPair } from './testing/floor-pair.ts';
+import { randomFrom } from './testing/random.ts';
+import type { FillTrial } from './trial.ts';
+import type { UncertainFloor } from './uncertain-floor.ts';
+
+const estimated = (floor: UncertainFloor, trials: readonly FillTrial[], capacity?: number): LanesEstimate => {
+  const answer = estimateLanes({ floor, trials, ...(capacity === undefined ? {} : { capacity }) });
+  if (answer.kind === 'refused') throw new Error(answer.problems.map(({ code }) => code).join());
+  return answer.estimate;
+};
+
+const codes = ({ doubts }: LanesEstimate): readonly string[] => doubts.map(({ code }) => code);
+
+const pair = floorPair(randomFrom(11), { source: 'gravity', lanes: 2, bottles: 6 });
+const { here, there, trials, presets, level } = pair;
+
+describe('one lane alone', () => {
+  const alone = floorPair(randomFrom(5), { source: 'main', lanes: 1, bottles: 12 });
+
+  it('gets the slope and the intercept of the straight line that least squares lay through its bottles', () => {
+    const estimate = estimated(alone.here, alone.trials);
+    const lane = estimate.lanes[0]!;
+    const line = leastSquares(
+      alone.trials.map(({ preset }) => [1, preset]),
+      alone.trials.map(({ volume }) => volume!),
+    );
+    const [intercept, slope] = line.coefficients as [number, number];
+    const flow = estimate.basis.fit.answers[0]!.flows[0]!;
+    const phase = alone.here.system.lanes[0]!.phase * alone.here.system.lanes[0]!.pulses;
+    // the wide ranges beforehand weigh less than a hundredth of the bottles
+    expect(lane.pulse.value / slope).toBeCloseTo(1, 4);
+    const after = lane.afterRun.value * flow + lane.drip.value - phase * lane.pulse.value;
+    expect(Math.abs(after - intercept)).toBeLessThan(
+      0.2 * Math.sqrt(line.residualVariance! * line.covarianceUnit[0]![0]!),
+    );
+    expect(estimate.volumeSpread.value / Math.sqrt(line.residualVariance!)).toBeCloseTo(1, 1);
+    expect(estimate.volumeSpread.dof).toBeCloseTo(line.dof, 0);
+  });
+});
+
+describe('bottles whose flows come from a second solution of the physics', () => {
+  it('give the lanes back that filled them', () => {
+    const rows = floorPair(randomFrom(21), { source: 'pumped', lanes: 4, bottles: 8 }, (system) => {
+      const { drawn, vessel, pumping } = startStored(system.source);
+      const row = oracleRow(system, { drawn, vessel, pumping });
+      return {
+        fillTime: 0,
+        drawTime: row.drawTime,
+        drawn: 0,
+        stored: { drawn, vessel, pumping },
+        moments: [],
+        lanes: row.lanes.map((lane) => ({ ...lane, lane: '', flowFree: 0, flowCovered: 0 })),
+      };
+    });
+    const estimate = estimated(rows.here, rows.trials);
+    estimate.lanes.forEach((lane, i) => {
+      const truth = rows.trueHere.lanes[i]!;
+      // four lanes with three values each: one in two thousand further out than 3.5 deviations
+      const standard = (value: number, of: { value: number; deviation: number }): number =>
+        Math.abs(of.value - value) / of.deviation;
+      expect(standard(truth.pulses, lane.pulses)).toBeLessThan(3.5);
+      expect(standard(truth.delay + 0.5 * truth.closing, lane.afterRun)).toBeLessThan(3.5);
+      expect(standard(truth.kv, lane.kv)).toBeLessThan(3.5);
+    });
+  });
+});
+
+describe('bottles that overflowed', () => {
+  it('leave the estimate where it would be without a brim; dropped or taken as they are they bend it', () => {
+    const misses = { kept: 0, dropped: 0, naive: 0 };
+    const runs = 40;
+    for (let run = 0; run < runs; run++) {
+      const each = floorPair(randomFrom(300 + run), { source: 'gravity', lanes: 1, bottles: 10 });
+      // the brim cuts through the upper preset's scatter
+      const high = each.trials.filter(({ preset }) => preset === each.trials.at(-1)!.preset);
+      const brim = high.reduce((sum, { volume }) => sum + volume!, 0) / high.length;
+      const cut = each.trials.map(
+        (trial): FillTrial => (trial.volume! > brim ? { ...trial, volume: brim, overflow: 'trace' } : trial),
+      );
+      const whole = estimated(each.here, each.trials);
+      const at = (trialsOf: readonly FillTrial[]): number => {
+        const found = estimated(each.here, trialsOf).basis.fit.answers.map(({ volumes }) => volumes[0]!);
+        const truth = whole.basis.fit.answers.map(({ volumes }) => volumes[0]!);
+        return (Math.max(...found) - Math.max(...truth)) / each.ownSpread / runs;
+      };
+      misses.kept += at(cut);
+      misses.dropped += at(cut.filter(({ overflow }) => overflow === 'none'));
+      misses.naive += at(cut.map((trial) => ({ ...trial, overflow: 'none' as const })));
+    }
+    // in spreads of a bottle; half of the bottles cut off move a mean by 0.8 when dropped, 0.4 when taken as they are
+    expect(Math.abs(misses.kept)).toBeLessThan(0.15);
+    expect(misses.dropped).toBeLessThan(-0.5);
+    expect(misses.naive).toBeLessThan(-0.25);
+  });
+
+  it('all of them: the interval is as wide as what was known before, and it is said', () => {
+    const estimate = estimated(
+      here,
+      trials.map((trial) => ({ ...trial, overflow: 'stream' as const, volume: 0.4 * level })),
+    );
+    expect(codes(estimate)).toContain('only-overflowed');
+    const volume = predictOtherFloor({ estimate, floor: there, presets })!.lanes[0]!.volume;
+    expect(volume.upper - volume.lower).toBeGreaterThan(0.1 * level);
+  });
+});
+
+describe('trials that tell little', () => {
+  const widthOf = (estimate: LanesEstimate, lane = 0): number => {
+    const { upper, lower } = predictOtherFloor({ estimate, floor: there, presets })!.lanes[lane]!.volume;
+    return upper - lower;
+  };
+  const whole = estimated(here, trials);
+
+  it('at one preset do not part the pulse from the after-run: said, and wide', () => {
+    const one = estimated(
+      here,
+      trials.filter(({ preset }) => preset === trials[0]!.preset),
+    );
+    expect(codes(one)).toContain('one-preset');
+    expect(widthOf(one)).toBeGreaterThan(5 * widthOf(whole));
+  });
+
+  it('without times do not tell the flow: said, and the time is wide', () => {
+    const untimed = estimated(
+      here,
+      trials.map(({ time: _, ...trial }) => trial),
+    );
+    expect(codes(untimed)).toContain('no-times');
+    const { time } = predictOtherFloor({ estimate: untimed, floor: there, presets })!.lanes[0]!;
+    expect(time.upper / time.lower).toBeGreaterThan(1.5);
+  });
+
+  it('two like bottles are no proof of a lane without spread', () => {
+    const two = estimated(here, [trials[0]!, { ...trials[0]!, row: 'again' }]);
+    expect(codes(two)).toEqual(expect.arrayContaining(['few-bottles', 'one-preset', 'no-trials']));
+    expect(widthOf(two)).toBeGreaterThan(5 * widthOf(whole));
+    expect(two.volumeSpread.value).toBeGreaterThan(1e-4 * level);
+  });
+
+  it('of one lane leave the other as wide as the book', () => {
+    const one = estimated(
+      here,
+      trials.filter(({ lane }) => lane === '-Y1'),
+    );
+    expect(widthOf(one, 1)).toBeGreaterThan(10 * widthOf(whole, 1));
+    expect(codes(one)).toContain('lanes-supposed');
+  });
+});
+
+describe('trials that can not be right', () => {
+  it('are refused one by one, and the others stand', () => {
+    const estimate = estimated(here, [
+      { ...trials[0]!, volume: 0 },
+      { ...trials[1]!, time: -1 },
+      { ...trials[2]!, lane: '-Y9' },
+      { ...trials[3]!, preset: 0 },
+      ...trials.slice(4),
+    ]);
+    expect(estimate.problems.map(({ code, trial }) => `${trial} ${code}`)).toEqual([
+      '0 VOLUME_NOT_POSITIVE',
+      '1 TIME_NOT_POSITIVE',
+      '2 LANE_UNKNOWN',
+      '3 PRESET_NOT_POSITIVE',
+    ]);
+  });
+
+  it.each([
+    ['nothing', []],
+    ['empty bottles', trials.map((trial) => ({ ...trial, volume: 0 }))],
+    ['presets of 1', trials.map((trial) => ({ ...trial, preset: 1 }))],
+  ])('%s is no ground for an estimate', (_, list) => {
+    const answer = estimateLanes({ floor: here, trials: list });
+    expect(answer.kind).toBe('refused');
+  });
+
+  it('a preset of 1 among others is kept apart', () => {
+    const estimate = estimated(here, [{ lane: '-Y1', preset: 1, volume: 2e-5, overflow: 'none' }, ...trials]);
+    expect(estimate.apart).toEqual([{ trial: 0, why: 'too-short' }]);
+    expect(estimate.lanes[0]!.trials).toBe(trials.length / 2);
+  });
+
+  it('a bottle 30 mL out is named and kept', () => {
+    const estimate = estimated(
+      here,
+      trials.map((trial, i) => (i === 3 ? { ...trial, volume: trial.volume! + 3e-5 } : trial)),
+    );
+    expect(estimate.doubts).toContainEqual({ code: 'outlier', lanes: ['-Y2'], trials: [3] });
+    expect(estimate.residuals.filter(({ of }) => of === 'volume')).toHaveLength(trials.length);
+  });
+
+  it('an after-run below nothing is said', () => {
+    const estimate = estimated(
+      here,
+      trials.map((trial) => ({ ...trial, volume: trial.volume! - 6e-5 })),
+    );
+    expect(codes(estimate)).toContain('after-run-negative');
+  });
+
+  it('two bottles of a row that were exchanged are found out', () => {
+    const unlike: UncertainFloor = {
+      ...here,
+      system: {
+        ...here.system,
+        lanes: here.system.lanes.map((lane, i) => ({ ...lane, pulses: lane.pulses * (1 + 0.05 * i) })),
+      },
+    };
+    const moved = trials.map((trial) =>
+      trial.lane === '-Y2' ? { ...trial, volume: trial.volume! * 0.96 } : trial,
+    );
+    const { row } = trials[0]!;
+    const slip = moved.map((trial) =>
+      trial.row === row ? { ...trial, lane: trial.lane === '-Y1' ? '-Y2' : '-Y1' } : trial,
+    );
+    expect(codes(estimated(unlike, moved))).not.toContain('bottles-swapped');
+    expect(codes(estimated(unlike, slip))).toContain('bottles-swapped');
+    const all = moved.map((trial) => ({ ...trial, lane: trial.lane === '-Y1' ? '-Y2' : '-Y1' }));
+    expect(estimated(unlike, all).doubts).toContainEqual({
+      code: 'lanes-swapped',
+      lanes: ['-Y1', '-Y2'],
+      trials: [],
+    });
+  });
+
+  it('a first bottle after a stop is kept apart with what it missed', () => {
+    const stopped: FillTrial = {
+      ...trials[0]!,
+      afterStop: true,
+      row: 'stop',
+      volume: trials[0]!.volume! - 2e-5,
+    };
+    const estimate = estimated(here, [...trials, stopped]);
+    expect(estimate.apart).toHaveLength(1);
+    expect(estimate.apart[0]!.miss! * 1e6).toBeLessThan(-12);
+  });
+});
