@@ -14,6 +14,8 @@ export const fillCommand: Command = {
     { name: 'goal', value: 'GOAL', oneOf: ['level', 'volume'] },
     { name: 'confidence', value: 'SHARE' },
     { name: 'tolerance' },
+    { name: 'measured', value: 'LIST' },
+    { name: 'no-allowances' },
     {
       name: 'rule',
       value: 'RULE',

@@ -198,6 +198,7 @@ export const fillSchema = z
           .describe(
             'What two floors change and the trials can’t tell; a measurement takes the place of a line',
           ),
+        waived: z.boolean().describe('The call wanted nothing allowed for'),
         sameProduct: z.boolean(),
         viscosityRatio: number.describe('Kinematic, there over here'),
         flowRatio: number.describe('There over here'),
@@ -354,6 +355,7 @@ const predictionDocument = ({ other }: FillStory): Pick<FillDocument, 'predictio
         ...line,
         text: words.say(`fill.allowance.${line.code}`),
       })),
+      waived: change.waived,
       sameProduct: change.sameProduct,
       viscosityRatio: change.viscosityRatio,
       flowRatio: change.flowRatio,

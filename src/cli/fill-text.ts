@@ -242,7 +242,7 @@ const otherPart: Part = (told) => {
   const allowed = [
     words.say('fill.allowances'),
     ...(lines.length === 0 ? [`  ${words.say('fill.waterOnly')}`] : lines),
-    ...(change.airRatio === undefined ? [`  ${words.say('fill.airUnknown')}`] : []),
+    ...(change.airRatio === undefined && !change.waived ? [`  ${words.say('fill.airUnknown')}`] : []),
   ];
   return [
     [

@@ -20,6 +20,10 @@ export const fillText: Bundle = {
     'option.fill.confidence': 'of the intervals, such as 0.9 or 90 %; 90 % where it is left out',
     'option.fill.tolerance':
       'counts that hold for the share of all bottles with 95 % confidence, instead of for one bottle drawn by chance',
+    'option.fill.measured':
+      'what was measured in the place of an allowance, such as "valve-air=3 % ± 1 %; meter-flow=0.1 % ± 0.1 %"; codes are meter-flow, meter-viscosity, valve-air, kv-product',
+    'option.fill.no-allowances':
+      'allow for nothing that two floors change: the answer then speaks of the same liquid and the same air alone',
     'option.fill.rule': 'rule of contents; that of the agreement where it is left out',
     'option.fill.label': 'what the label states, such as "2 L"; as the book says where it is left out',
     'option.fill.mav':

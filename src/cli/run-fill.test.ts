@@ -130,6 +130,24 @@ describe('fill', () => {
     expect(sum(all)).toBeGreaterThanOrEqual(sum(one));
   });
 
+  it('puts what was measured in the place of an allowance, or allows for nothing', async () => {
+    const before = (await documented(['B', 'T'])).prediction!;
+    const lineOf = ({ allowances }: typeof before, code: string) =>
+      allowances.find((one) => one.code === code);
+    expect(lineOf(before, 'kv-product')?.source).toBe('common practice');
+    const typed = ['B', 'T', '--measured', 'kv-product=-2 % ± 1 %; meter-flow=0 %'];
+    const measured = (await documented(typed)).prediction!;
+    expect(lineOf(measured, 'kv-product')).toMatchObject({ source: 'measured', shift: -0.02 });
+    // 1 % that holds the truth with 95 %
+    expect(lineOf(measured, 'kv-product')!.deviation).toBeCloseTo(0.01 / 1.959964, 6);
+    expect(lineOf(measured, 'meter-flow')).toBeUndefined();
+    const none = await call(['B', 'T', '--no-allowances']);
+    expect(none.out).toContain('The same liquid and the same air are taken on both floors.');
+    const narrow = (await documented(['B', 'T', '--no-allowances'])).prediction!;
+    const width = ({ lanes }: typeof before) => lanes[0]!.volume.upper - lanes[0]!.volume.lower;
+    expect(width(narrow)).toBeLessThan(width(before));
+  });
+
   it('for a volume asks for the label, or takes it from the call', async () => {
     const none = await documented(['B', 'T', '--goal', 'volume', '--rule', 'EU average system']);
     expect(none.presets).toMatchObject({ goal: 'volume', lanes: [], none: { code: 'labelMissing' } });
@@ -249,6 +267,7 @@ describe('fill', () => {
     [['B'], 'fill wants BOOK.json TRIALS after it.'],
     [['B', 'T', '--confidence', '2'], 'The option --confidence was given 2; it takes 0.5 to 0.999.'],
     [['B', 'T', '--preset', '-1'], 'The option --preset was given -1; it takes a whole number from 1.'],
+    [['B', 'T', '--measured', 'weather=3 %'], 'it takes meter-flow, meter-viscosity, valve-air, kv-product'],
     [['B', 'T', '--mav', '3 kg'], 'The option --mav was given 3 kg; it takes a volume such as 15 mL.'],
     [['B', 'T', '--to', 'MOON'], 'The book has no floor MOON. It has: OXBOW, LARKMOOR.'],
     [['-', '-'], 'Standard input can be read once only'],

@@ -5,6 +5,7 @@ import { type FillAsk, type FillStory, fillStory, lotInSi } from '../floor/fill/
 import type { UnitSystem } from '../quantity/index.ts';
 import { parseQuantity } from '../quantity/parse-quantity.ts';
 import type { Problem } from '../quantity/problem.ts';
+import { readEntry } from '../quantity/read-entry.ts';
 import type { ContentsRule } from '../sheets/contents/reference-temperature.ts';
 import { askedInVain } from './asked-in-vain.ts';
 import type { Call, Ended } from './command.ts';
@@ -27,7 +28,24 @@ interface Options {
   readonly preset?: number;
   readonly variation?: number;
   readonly label?: number;
+  readonly measured?: NonNullable<FillAsk['measured']>;
 }
+
+/** Codes of what may be measured in the place of an allowance. */
+const measurable = ['meter-flow', 'meter-viscosity', 'valve-air', 'kv-product'] as const;
+
+/** `valve-air=3 % ± 1 %; meter-flow=0 %`: shares with the spread that holds the truth with 95 %; undefined where not. */
+const measuredOf = (typed: string): NonNullable<FillAsk['measured']> | undefined => {
+  const found: { [K in (typeof measurable)[number]]?: { shift: number; deviation: number } } = {};
+  for (const one of typed.split(';')) {
+    const cut = one.indexOf('=');
+    const code = measurable.find((each) => each === one.slice(0, cut).trim());
+    const read = readEntry(one.slice(cut + 1).trim(), 'ratio', { path: '--measured' });
+    if (code === undefined || !read.ok) return undefined;
+    found[code] = { shift: read.value.value, deviation: read.value.sd ?? 0 };
+  }
+  return found;
+};
 
 /** The numbers that were typed behind options, or what is wrong with them. */
 const optionsOf = ({ values }: Call): Options | readonly Problem[] => {
@@ -55,6 +73,10 @@ const optionsOf = ({ values }: Call): Options | readonly Problem[] => {
   };
   const variation = volumeOf('mav', 'a volume such as 15 mL');
   const label = volumeOf('label', 'a volume such as 2 L');
+  const measured = values.measured === undefined ? undefined : measuredOf(values.measured);
+  if (values.measured !== undefined && measured === undefined) {
+    wrong('measured', values.measured, `${measurable.join(', ')}, each as valve-air=3 % ± 1 %`);
+  }
   return problems.length > 0
     ? problems
     : {
@@ -62,6 +84,7 @@ const optionsOf = ({ values }: Call): Options | readonly Problem[] => {
         ...(preset === undefined ? {} : { preset }),
         ...(variation === undefined ? {} : { variation }),
         ...(label === undefined ? {} : { label }),
+        ...(measured === undefined ? {} : { measured }),
       };
 };
 
@@ -155,6 +178,8 @@ const runTrials = async (book: Book, call: Call, options: Options, world: World)
     ...(rule === undefined ? {} : { rule: rule as ContentsRule }),
     ...(options.variation === undefined ? {} : { variation: options.variation }),
     ...(options.label === undefined ? {} : { label: options.label }),
+    ...(options.measured === undefined ? {} : { measured: options.measured }),
+    ...(flags.has('no-allowances') ? { waived: true } : {}),
   };
   const story = fillStory(book, ask);
   if (story === undefined) return { problems: [cliProblem('CLI_NO_FLOORS', operands[0] ?? '-')] };

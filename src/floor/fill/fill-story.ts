@@ -10,7 +10,7 @@ import { formatOf } from '../read-floor.ts';
 import { type AgreedContents, agreedContents } from './agreed-contents.ts';
 import { capacityOf } from './capacity-of.ts';
 import { type FillFloor, fillFloor } from './fill-floor.ts';
-import { type FloorAllowances, floorAllowances } from './floor-change.ts';
+import { type AllowanceAsk, type FloorAllowances, floorAllowances } from './floor-change.ts';
 import { type FillGoal, type GoalPresets, goalPresets } from './goal-presets.ts';
 import { reachedShare } from './reached-share.ts';
 import { type TrialSlips, trialSlips } from './trial-slips.ts';
@@ -18,7 +18,7 @@ import { type TrialsInSi, trialsInSi } from './trials-in-si.ts';
 import type { MeasuredSample, WeighedTrial } from './weighed.ts';
 
 /** What is asked of the trials. */
-export interface FillAsk {
+export interface FillAsk extends AllowanceAsk {
   /** Of any floor; those of another format are left out. */
   readonly trials: readonly WeighedTrial[];
   /** Tag; the first of the book where it is left out. */
@@ -195,7 +195,7 @@ export const fillStory = (book: Book, ask: FillAsk): FillStory | undefined => {
       : adviseTrial({ estimate, floor: floor.uncertain, presets: known, allowances, ...room });
   if (to?.uncertain === undefined) return { ...soFar, next: advised(from, []), none };
   const without = to.uncertain.system.lanes.filter((_, i) => counts[i]?.count === undefined);
-  const change = floorAllowances(reader, from, to);
+  const change = floorAllowances(reader, from, to, ask);
   if (without.length > 0 || change === undefined) {
     return { ...soFar, none: [...none, { code: 'noPreset', lanes: without.map(({ tag }) => tag) }] };
   }

@@ -1,4 +1,4 @@
-import { type Allowance, allowancesFor } from '../../fill/allowances.ts';
+import { type Allowance, allowancesFor, type FloorChange } from '../../fill/allowances.ts';
 import { manifoldBalance } from '../../hydraulics/manifold-balance.ts';
 import { parseQuantity } from '../../quantity/parse-quantity.ts';
 import { atmosphericPressure } from '../../sheets/water/atmospheric-pressure.ts';
@@ -15,6 +15,8 @@ export interface FloorAllowances {
   readonly flowRatio: number;
   /** Absolute pressure of the valves' air there over here; absent where one of the two is not known. */
   readonly airRatio?: number;
+  /** The call wants nothing allowed for: the answer speaks of the same liquid and the same air alone. */
+  readonly waived: boolean;
   /** Whether the same product runs on both: without a line for it the answer would speak of that alone. */
   readonly sameProduct: boolean;
 }
@@ -41,11 +43,18 @@ const meterClass = (reader: BookReader): number | undefined => {
   return shares.length === 0 ? undefined : Math.max(...shares);
 };
 
+/** What was measured in the place of a line, and whether lines are wanted at all. */
+export interface AllowanceAsk {
+  readonly measured?: NonNullable<FloorChange['measured']>;
+  readonly waived?: boolean;
+}
+
 /** The allowances between two floors; none where the hydraulics of one of them are not known. */
 export const floorAllowances = (
   reader: BookReader,
   here: FillFloor,
   there: FillFloor,
+  { measured, waived = false }: AllowanceAsk = {},
 ): FloorAllowances | undefined => {
   if (here.uncertain === undefined || there.uncertain === undefined) return undefined;
   const [one, other] = [here.uncertain.system, there.uncertain.system];
@@ -55,13 +64,16 @@ export const floorAllowances = (
   const [airHere, airThere] = [valveAir(reader, here), valveAir(reader, there)];
   const airRatio = airHere === undefined || airThere === undefined ? undefined : airThere / airHere;
   const plate = meterClass(reader);
+  const change: FloorChange = {
+    flowRatio: Number.isFinite(flowRatio) && flowRatio > 0 ? flowRatio : 1,
+    viscosityRatio,
+    airRatio: airRatio ?? 1,
+    ...(plate === undefined ? {} : { meterClass: plate }),
+    ...(measured === undefined ? {} : { measured }),
+  };
   return {
-    allowances: allowancesFor({
-      flowRatio: Number.isFinite(flowRatio) && flowRatio > 0 ? flowRatio : 1,
-      viscosityRatio,
-      airRatio: airRatio ?? 1,
-      ...(plate === undefined ? {} : { meterClass: plate }),
-    }),
+    allowances: waived ? [] : allowancesFor(change),
+    waived,
     viscosityRatio,
     flowRatio,
     sameProduct: here.inputs.liquid?.product === there.inputs.liquid?.product,
