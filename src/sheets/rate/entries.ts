@@ -1,10 +1,22 @@
 import { type SheetEntry, sheetEntry } from '../sheet-entry.ts';
+import { accumulationTimeCases } from './accumulation-time.cases.ts';
+import { accumulationTimeText } from './accumulation-time.text.ts';
+import { accumulationTimeSheet } from './accumulation-time.ts';
 import { agreedPeriodCases } from './agreed-period.cases.ts';
 import { agreedPeriodText } from './agreed-period.text.ts';
 import { agreedPeriodSheet } from './agreed-period.ts';
 import { bottleRateCases } from './bottle-rate.cases.ts';
 import { bottleRateText } from './bottle-rate.text.ts';
 import { bottleRateSheet } from './bottle-rate.ts';
+import { capChuteCases } from './cap-chute.cases.ts';
+import { capChuteText } from './cap-chute.text.ts';
+import { capChuteSheet } from './cap-chute.ts';
+import { capSensorDelayCases } from './cap-sensor-delay.cases.ts';
+import { capSensorDelayText } from './cap-sensor-delay.text.ts';
+import { capSensorDelaySheet } from './cap-sensor-delay.ts';
+import { efficiencyByOwnerCases } from './efficiency-by-owner.cases.ts';
+import { efficiencyByOwnerText } from './efficiency-by-owner.text.ts';
+import { efficiencyByOwnerSheet } from './efficiency-by-owner.ts';
 import { fillStationTimeCases } from './fill-station-time.cases.ts';
 import { fillStationTimeText } from './fill-station-time.text.ts';
 import { fillStationTimeSheet } from './fill-station-time.ts';
@@ -23,11 +35,17 @@ import { meanDrawSheet } from './mean-draw.ts';
 import { meanOfRunCases } from './mean-of-run.cases.ts';
 import { meanOfRunText } from './mean-of-run.text.ts';
 import { meanOfRunSheet } from './mean-of-run.ts';
+import { recoveryTimeCases } from './recovery-time.cases.ts';
+import { recoveryTimeText } from './recovery-time.text.ts';
+import { recoveryTimeSheet } from './recovery-time.ts';
 import { stationRateCases } from './station-rate.cases.ts';
 import { stationRateText } from './station-rate.text.ts';
 import { stationRateSheet } from './station-rate.ts';
+import { timeFiguresCases } from './time-figures.cases.ts';
+import { timeFiguresText } from './time-figures.text.ts';
+import { timeFiguresSheet } from './time-figures.ts';
 
-/** The sheets of rate: stations, the loop that decides, the rates. */
+/** The sheets of rate: stations, the loop that decides, stops and room, waiting, what a run or a short trial shows. */
 export const rateEntries: readonly SheetEntry[] = [
   sheetEntry(bottleRateSheet, bottleRateCases, bottleRateText),
   sheetEntry(agreedPeriodSheet, agreedPeriodCases, agreedPeriodText),
@@ -38,4 +56,10 @@ export const rateEntries: readonly SheetEntry[] = [
   sheetEntry(stationRateSheet, stationRateCases, stationRateText),
   sheetEntry(meanDrawSheet, meanDrawCases, meanDrawText),
   sheetEntry(meanOfRunSheet, meanOfRunCases, meanOfRunText),
+  sheetEntry(timeFiguresSheet, timeFiguresCases, timeFiguresText),
+  sheetEntry(efficiencyByOwnerSheet, efficiencyByOwnerCases, efficiencyByOwnerText),
+  sheetEntry(accumulationTimeSheet, accumulationTimeCases, accumulationTimeText),
+  sheetEntry(recoveryTimeSheet, recoveryTimeCases, recoveryTimeText),
+  sheetEntry(capChuteSheet, capChuteCases, capChuteText),
+  sheetEntry(capSensorDelaySheet, capSensorDelayCases, capSensorDelayText),
 ];

@@ -1,0 +1,45 @@
+import type { Source } from '../frame.ts';
+
+/** Sources that the sheets of stops, room and short trials cite. */
+export const statisticsScript: Source = {
+  title: 'quantiles and tails of scipy 1.17 put into the textbook form',
+  place: 'independent script',
+  mark: 'computed',
+};
+export const chainScript: Source = {
+  title:
+    'Markov chain of the two stations and the room, written state by state and solved as linear equations',
+  place: 'independent script',
+  mark: 'computed',
+};
+export const birthDeathScript: Source = {
+  title: 'birth and death chain summed with 40 digits',
+  place: 'independent script',
+  mark: 'computed',
+};
+export const queueTheory: Source = {
+  title: 'waiting lines with one server and with several, Little’s law',
+  place: 'birth and death equations, derived',
+  mark: 'computed',
+};
+export const runsTable: Source = {
+  title: 'A. M. Law, Simulation Modeling and Analysis, bank with five tellers',
+  place: 'ten average delays, table read in a public transcription; interval computed from them',
+  mark: 'computed',
+};
+export const handbook = (place: string): Source => ({
+  title: 'NIST/SEMATECH e-Handbook of Statistical Methods',
+  place: `${place}, read in a public transcription`,
+  mark: 'read',
+});
+export const equipmentFigures: Source = {
+  title: 'ISO 22400-2, key performance indicators for manufacturing operations management',
+  place: 'elements APT, PBT, PRI, PQ, GQ and their quotients; formulas in a public transcription',
+  mark: 'read',
+};
+export const packagingLines: Source = {
+  title: 'F. L. Härte, Efficiency Analysis of Packaging Lines, Delft University Press',
+  edition: '1997',
+  place: '3.4, accumulation and the V-graph; public transcription',
+  mark: 'read',
+};
