@@ -8,13 +8,11 @@ import { otherModelPair } from './testing/other-model.ts';
  */
 const pairs = 40;
 const least = 0.78;
-const most = 1;
 
 describe.each(['gravity', 'main', 'pumped'] as const)('trials on a poor %s supply', (source) => {
-  it.each([1, 2, 4, 8])('tell the other floor of %i lanes within 90 %% intervals', (lanes) => {
+  it.each([1, 2, 4, 8])('tell what %i lanes will do on the other floor', (lanes) => {
     const found = coverageOf({ source, lanes, bottles: 6 }, lanes > 2 ? pairs / 2 : pairs, 77 + lanes);
     expect(found.volumeInside).toBeGreaterThan(least);
-    expect(found.volumeInside).toBeLessThanOrEqual(most);
     expect(found.timeInside).toBeGreaterThan(least);
     // 1.3 times Cramer-Rao times Student over normal, and as much again of chance in few pairs for lanes that change places
     expect(found.volumeWidth).toBeLessThan(lanes > 2 ? 1.6 : 1.3);
