@@ -25,7 +25,9 @@ const tareByMany = 0.03;
 /** A tare is a bottle: glass of one mould differs by a few per cent, and nobody minds a gram, kg. */
 const leastTareWidth = 2e-3;
 /** How much of the way from one count to another the comparison may miss: the after-run does not grow with the count. */
-const awayFromPreset = 0.04;
+const awayFromPreset = 0.15;
+/** Of what the counts between two presets give by the book: a meter whose pulses nobody checked. */
+const pulseShare = 0.05;
 const farPreset = 0.5;
 
 const median = (values: readonly number[]): number => {
@@ -47,6 +49,7 @@ export const netOf = ({ gross, tare }: EnteredBottle): number | undefined =>
 
 /** None where there are two that contradict each other: one of them is the slip, and nobody can tell which. */
 const around = (values: readonly number[], few: number, many: number): Expectation | undefined => {
+  if (values.length === 0) return undefined;
   const expected = median(values);
   if (values.length === 2 && Math.abs(values[0]! - expected) > few * Math.abs(expected)) return undefined;
   const share = values.length < enough ? few : many;
@@ -60,19 +63,85 @@ const nearest = <T>(others: readonly T[], at: number): readonly T[] => {
   return others.slice(from, from + compared);
 };
 
-/** What a value is at another count, from one that was seen: in proportion, but for the after-run. */
-const carried = (
-  seen: readonly { readonly value: number; readonly preset: number }[],
+interface Seen {
+  readonly value: number;
+  readonly preset: number;
+}
+
+/** What a count gives by bottles of two other counts: the after-run does not grow with the count. */
+const onLine = (
+  seen: readonly Seen[],
+  [near, far]: readonly [number, number],
   preset: number,
   few: number,
   many: number,
 ): Expectation | undefined => {
+  const [atNear, atFar] = [near, far].map((count) =>
+    around(
+      seen.filter((one) => one.preset === count).map(({ value }) => value),
+      few,
+      many,
+    ),
+  );
+  if (atNear === undefined || atFar === undefined) return undefined;
+  const way = (preset - near) / (far - near);
+  return {
+    expected: atNear.expected + way * (atFar.expected - atNear.expected),
+    within: Math.abs(1 - way) * atNear.within + Math.abs(way) * atFar.within,
+    bottles: atNear.bottles + atFar.bottles,
+  };
+};
+
+interface Carrying {
+  /** Among the bottles seen. */
+  readonly place: number;
+  readonly preset: number;
+  readonly few: number;
+  readonly many: number;
+  /** What one count adds, where the book says so. */
+  readonly perCount?: number | undefined;
+}
+
+/**
+ * What a value is at a count: by bottles of that count, else on the line through two others, else by what the counts
+ * between add, or in proportion.
+ */
+const carried = (
+  all: readonly Seen[],
+  { place, preset, few, many, perCount }: Carrying,
+): Expectation | undefined => {
+  const before = all.slice(0, place).filter((one) => one.preset === preset).length;
+  const alike = nearest(
+    all.filter((one) => one.preset === preset),
+    before,
+  );
+  const byAlike = around(
+    alike.map(({ value }) => value),
+    few,
+    many,
+  );
+  if (alike.length > 0 && byAlike !== undefined) return byAlike;
+  const seen = nearest(all, place);
+  const counts = [...new Set(all.map((one) => one.preset))].toSorted(
+    (a, b) => Math.abs(a - preset) - Math.abs(b - preset),
+  );
+  const [near, far] = counts.filter((count) => count !== preset);
+  if (near !== undefined && far !== undefined) {
+    const found = onLine(all, [near, far], preset, few, many);
+    if (found !== undefined) return found;
+  }
   const about = around(
-    seen.map(({ value, preset: at }) => (value * preset) / at),
+    seen.map(({ value, preset: at }) =>
+      perCount === undefined ? (value * preset) / at : value + (preset - at) * perCount,
+    ),
     few,
     many,
   );
   if (about === undefined) return undefined;
+  if (perCount !== undefined) {
+    const counted = Math.max(...seen.map(({ preset: at }) => Math.abs(preset - at))) * perCount;
+    return { ...about, within: about.within + pulseShare * counted };
+  }
   // from a count that is far away nothing more is missed than this: else a count tenfold would fit anything
   const away = Math.min(farPreset, Math.max(...seen.map(({ preset: at }) => Math.abs(preset / at - 1))));
   return { ...about, within: about.within + awayFromPreset * away * Math.abs(about.expected) };
@@ -105,14 +174,15 @@ export const expectedNet = (
       ? [{ value, preset: one.preset, i }]
       : [];
   });
+  const pulses = ground.lanes.find(({ tag }) => tag === lane)?.pulses;
+  const perCount = pulses === undefined || ground.density === undefined ? undefined : ground.density / pulses;
   if (seen.length > 0) {
     const place = seen.filter(({ i }) => i < at).length;
-    const found = carried(nearest(seen, place), preset, netByFew, netByMany);
+    const found = carried(seen, { place, preset, few: netByFew, many: netByMany, perCount });
     if (found !== undefined) return found;
   }
-  const pulses = ground.lanes.find(({ tag }) => tag === lane)?.pulses;
-  if (pulses === undefined || ground.density === undefined) return undefined;
-  const expected = (ground.density * preset) / pulses;
+  if (perCount === undefined) return undefined;
+  const expected = perCount * preset;
   return { expected, within: netByBook * expected, bottles: 0 };
 };
 
@@ -136,7 +206,7 @@ export const expectedTime = (
   );
   if (seen.length === 0) return undefined;
   const place = seen.filter(({ i }) => i < at).length;
-  return carried(nearest(seen, place), preset, timeByFew, timeByMany);
+  return carried(seen, { place, preset, few: timeByFew, many: timeByMany });
 };
 
 /** Mass that an empty bottle is likely to have. */

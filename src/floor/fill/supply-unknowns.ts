@@ -1,5 +1,6 @@
 import type { SupplyUnknown } from '../../fill/uncertain-floor.ts';
 import type { FillSystem } from '../../hydraulics/system.ts';
+import { fitPumpCurve } from '../../sheets/water/pump-curve.ts';
 import type { BookReader } from '../book-reader.ts';
 import { type FloorInputs, readFloor } from '../read-floor.ts';
 import { type Doubt, type UncertainPlace, uncertainPlaces } from '../uncertain-places.ts';
@@ -77,6 +78,40 @@ const movedTree = (tree: unknown, at: readonly string[], by: number): unknown =>
     : { ...(tree as object), [key]: next };
 };
 
+type Curve = Extract<FillSystem['source'], { readonly kind: 'pumped' }>['curve'];
+
+/** The head of a curve falls by at least this share of itself over its flows: a flat one has no exponent. */
+const leastFall = 1e-3;
+
+/** Flows that say what a curve is where it is used: none, and half and all of what takes the head away. */
+const flowsOf = ({ shutOffHead, factor, exponent }: Curve): readonly [number, number] => {
+  const all = factor > 0 ? (0.8 * shutOffHead * factor ** -1) ** (1 / exponent) : 1;
+  return [0.5 * all, all];
+};
+
+const headAt = ({ shutOffHead, factor, exponent }: Curve, flow: number): number =>
+  shutOffHead - factor * flow ** exponent;
+
+/**
+ * A pump curve with its heads moved at three flows.
+ *
+ * Method   the moves of a head are in proportion where those of an exponent are not: a curve is fitted anew through the
+ *          three moved heads, each at most as high as the one before
+ */
+const movedCurve = (curve: Curve, high: Curve, low: Curve, base: Curve, deviations: number): Curve => {
+  const flows = flowsOf(base);
+  const move = (flow: number): number => ((headAt(high, flow) - headAt(low, flow)) / 2) * deviations;
+  const first = Math.max(0, headAt(curve, 0) + move(0));
+  const fall = leastFall * Math.max(first, 1e-6);
+  const second = Math.min(first - fall, headAt(curve, flows[0]) + move(flows[0]));
+  const third = Math.min(second - fall, headAt(curve, flows[1]) + move(flows[1]));
+  return fitPumpCurve([
+    { flow: 0, head: first },
+    { flow: flows[0], head: second },
+    { flow: flows[1], head: third },
+  ]);
+};
+
 /** A spread may carry residual and static past each other; the loss is then none, never a gain. */
 const mended = (system: FillSystem): FillSystem => {
   const { source } = system;
@@ -84,6 +119,29 @@ const mended = (system: FillSystem): FillSystem => {
     ? { ...system, source: { ...source, residual: source.static } }
     : system;
 };
+
+interface Curves {
+  readonly base: Curve;
+  readonly high: Curve;
+  readonly low: Curve;
+}
+
+/** The curve of a pump and what one deviation makes of it; nothing where it stays. */
+const curvesOf = (base: FillSystem, high: FillSystem, low: FillSystem): Curves | undefined => {
+  const [own, up, down] = [base, high, low].map(({ source }) =>
+    source.kind === 'pumped' ? source.curve : undefined,
+  );
+  if (own === undefined || up === undefined || down === undefined) return undefined;
+  return halfDifference(up, down).length === 0 ? undefined : { base: own, high: up, low: down };
+};
+
+const withCurve = (system: FillSystem, { base, high, low }: Curves, deviations: number): FillSystem =>
+  system.source.kind !== 'pumped'
+    ? system
+    : {
+        ...system,
+        source: { ...system.source, curve: movedCurve(system.source.curve, high, low, base, deviations) },
+      };
 
 /** Places that belong to the lanes: the trials tell of them. */
 const ofLanes = /\/lanes\/\d+\/|^\/line\/formats\//;
@@ -126,7 +184,8 @@ export const supplyUnknowns = (
     });
     if (high === undefined || low === undefined) return [];
     const lift = ((high.lanes[0]?.outlet ?? outlet) - (low.lanes[0]?.outlet ?? outlet)) / 2;
-    const moves = halfDifference(givenOf(high), givenOf(low));
+    const moves = halfDifference(givenOf(high), givenOf(low)).filter(({ at }) => at[1] !== 'curve');
+    const curves = curvesOf(system, high, low);
     const all =
       lift === 0
         ? moves
@@ -139,15 +198,18 @@ export const supplyUnknowns = (
                 .map((key) => ['source', key]),
             ].map((at) => ({ at, by: -lift })),
           ];
-    if (all.length === 0) return [];
+    if (all.length === 0 && curves === undefined) return [];
     return [
       {
         place: path,
         doubt,
-        moved: (before, deviations) =>
-          mended(
-            all.reduce((tree, { at, by }) => movedTree(tree, at, by * deviations) as FillSystem, before),
-          ),
+        moved: (before, deviations) => {
+          const system = all.reduce(
+            (tree, { at, by }) => movedTree(tree, at, by * deviations) as FillSystem,
+            before,
+          );
+          return mended(curves === undefined ? system : withCurve(system, curves, deviations));
+        },
       },
     ];
   });
