@@ -6,6 +6,7 @@ import type { FillStory, GoalPresets, NoAnswer } from '../floor/fill/index.ts';
 import { type FillTold, notesByCode, slipSentences, trialName } from './fill-told.ts';
 import { problemDocument, problemSchema } from './problem-document.ts';
 import { rowsDocument, rowsSchema } from './rows-document.ts';
+import { samplesDocument, samplesSchema } from './samples-document.ts';
 import { withinDocument, withinSchema } from './within-document.ts';
 import { words } from './words.ts';
 
@@ -68,6 +69,7 @@ export const fillSchema = z
     from: z.string().describe('Floor of the trials'),
     to: z.string().optional().describe('Floor that is foretold'),
     rows: rowsSchema.optional().describe('Only where the trials came as a sheet'),
+    samples: samplesSchema.optional(),
     trials: z.strictObject({
       given: z.number().int(),
       here: z.number().int().describe('Made on the floor of the trials, with this format'),
@@ -422,6 +424,7 @@ export const fillDocument = (book: Book, told: FillTold, confidence: number): Fi
     from: story.from.tag,
     ...(story.to === undefined ? {} : { to: story.to.tag }),
     ...(file.report === undefined ? {} : { rows: rowsDocument(file.report) }),
+    ...(told.samples === undefined ? {} : { samples: samplesDocument(told.samples) }),
     trials: trialsDocument(told),
     slips: story.slips.flatMap(({ trial, slips }) =>
       slips.map((slip) => {

@@ -8,6 +8,7 @@ import { shown, shownInterval } from '../quantity/shown.ts';
 import { doubtText, noAnswerText } from './fill-document.ts';
 import { type FillTold, notesByCode, slipSentences, trialName } from './fill-told.ts';
 import { rowsText } from './rows-document.ts';
+import { samplesText } from './samples-document.ts';
 import { sentenceOf } from './sentence.ts';
 import { textTable } from './text-table.ts';
 import { words } from './words.ts';
@@ -288,6 +289,7 @@ export const fillText = (book: Book, told: FillTold): string => {
   const { story } = told;
   return [
     ...rowsText(told.file.report),
+    ...(told.samples === undefined ? [] : samplesText(told.samples, told)),
     ...trialsPart(told),
     ...slipsPart(told),
     ...estimatePart(told),

@@ -1,5 +1,5 @@
 import type { Slip, SlipField } from '../fill/slips.ts';
-import type { FillStory, TrialNoteCode } from '../floor/fill/index.ts';
+import type { FillStory, FormatSamples, TrialNoteCode } from '../floor/fill/index.ts';
 import type { Kind } from '../quantity/kinds.ts';
 import { shown } from '../quantity/shown.ts';
 import type { UnitWishes } from '../quantity/unit-choice.ts';
@@ -10,6 +10,8 @@ import { words } from './words.ts';
 export interface FillTold {
   readonly story: FillStory;
   readonly file: FillFile<unknown>;
+  /** Only where bottles were measured. */
+  readonly samples?: FormatSamples;
   readonly wishes: UnitWishes;
   readonly locale: string;
 }

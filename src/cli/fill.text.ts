@@ -64,6 +64,28 @@ export const fillText: Bundle = {
     'fill.presets.shift': 'overflow of a shift: {volume}',
     'fill.capacity':
       'the bottles hold {mean} to their level, from bottle to bottle ± {deviation} (one standard deviation), {from}',
+    'fill.samples': '{n, plural, one {# measured bottle} other {# measured bottles}} of the customer',
+    'fill.sampled.brimful': 'contents to the brim',
+    'fill.sampled.level': 'contents to the level',
+    'fill.sampled.height': 'height',
+    'fill.sampled.bore': 'bore of the neck',
+    'fill.sampled.body': 'body',
+    'fill.sampled.mass': 'empty bottle',
+    'fill.sampled.lean': 'lean',
+    'fill.sampled.closureMass': 'cap',
+    'fill.sampled.closureHeight': 'height of the cap',
+    'fill.sampled.closedHeight': 'height with the cap',
+    'fill.head.n': 'bottles',
+    'fill.head.mean': 'mean',
+    'fill.head.spread': 'spread',
+    'fill.head.nearlyAll': 'nearly all lie between',
+    'fill.millimetre': 'one millimetre of level is {volume}',
+    'fill.both.both':
+      'one level also means one volume: at the level they differ by {spread}, and {wanted} is wanted at most',
+    'fill.both.not both':
+      'equal level and equal volume can’t both be had: at the level they differ by {spread}, and {wanted} is wanted at most',
+    'fill.both.unknown':
+      'whether one level also means one volume can’t be told yet: at the level they differ by {spread}; wanted at most: {wanted}',
     'fill.other': '{floor}, foretold from {from}, with intervals at {confidence}',
     'fill.allowances': 'What two floors change and the trials can’t tell',
     'fill.allowance': '{name}: {shift} ± {deviation} (one standard deviation), {source}',

@@ -174,7 +174,7 @@ describe('fill', () => {
     expect(slips[0]).toMatchObject({
       code: 'digitsTurned',
       field: 'gross',
-      compared: { of: 'net', bottles: 7 },
+      compared: { of: 'net' },
     });
     expect(taken.here).toBe(32);
   });
@@ -277,6 +277,36 @@ describe('fill', () => {
     const { status, err } = await call(argv);
     expect(status).toBe(2);
     expect(err).toContain(sentence);
+  });
+});
+
+describe('measured bottles', () => {
+  it('say what they hold, how they differ and what the machine must take, before anything is filled', async () => {
+    const { out, err, status } = await call(['B', '--samples', 'S']);
+    expect([status, err]).toEqual([0, '']);
+    expect(out).toContain('12 measured bottles of the customer');
+    expect(out).toMatch(/contents to the level +12 +2\.01\d? L +\d\.\d+ mL/);
+    // half a millimetre of radius: pi/4 of 21 mm squared is 0.346 mL a millimetre
+    expect(out).toMatch(/one millimetre of level is 0\.3[45]\d? mL/);
+    expect(out).toContain('No trial was made on OXBOW.');
+    expect(out).not.toMatch(/NaN|undefined|fill\.[a-z]/);
+    const { samples } = await documented(['B', '--samples', 'S']);
+    const level = samples!.quantities.find(({ of }) => of === 'level')!;
+    expect(level.unit).toBe('m3');
+    expect(level.low).toBeLessThan(level.mean);
+    expect(samples!.levelAgainstVolume?.verdict).toBe('unknown');
+    expect(samples!.accepts.map(({ part }) => part)).toContain('lift');
+  });
+
+  it('are held against the spread that the agreed rule leaves', async () => {
+    const book = changed(
+      { path: '/agreement/contents', value: { rule: 'EU average system' } },
+      { path: '/line/formats/0/label', value: '2 L' },
+    );
+    const { samples } = await documented(['B', '--samples', 'S'], { book });
+    // 1.5 % of two litres over 1.96
+    expect(samples!.levelAgainstVolume!.wanted! * 1e6).toBeCloseTo(30 / 1.959964, 4);
+    expect(samples!.levelAgainstVolume?.verdict).toBe('both');
   });
 });
 

@@ -1,7 +1,14 @@
 import { bookUnits } from '../book/book-units.ts';
 import type { Book } from '../book/index.ts';
 import { judgeLot } from '../fill/judge-lot.ts';
-import { type FillAsk, type FillStory, fillStory, lotInSi } from '../floor/fill/index.ts';
+import {
+  type FillAsk,
+  type FillStory,
+  fillStory,
+  lotInSi,
+  samplesOfFormat,
+  type WeighedTrial,
+} from '../floor/fill/index.ts';
 import type { UnitSystem } from '../quantity/index.ts';
 import { parseQuantity } from '../quantity/parse-quantity.ts';
 import type { Problem } from '../quantity/problem.ts';
@@ -160,7 +167,11 @@ const runTrials = async (book: Book, call: Call, options: Options, world: World)
     ...(floor === undefined ? {} : { floor }),
     ...(format === undefined ? {} : { format }),
   };
-  const file = await readTrialsFile(operands[1] ?? '-', book, usual, world);
+  // bottles may be looked at before anything was filled
+  const file: FillFileRead<WeighedTrial> =
+    operands[1] === undefined
+      ? { ok: true, value: { values: [] } }
+      : await readTrialsFile(operands[1], book, usual, world);
   if (!file.ok) return failed(file);
   const samples =
     values.samples === undefined ? undefined : await readSamplesFile(values.samples, book, usual, world);
@@ -184,7 +195,13 @@ const runTrials = async (book: Book, call: Call, options: Options, world: World)
   const story = fillStory(book, ask);
   if (story === undefined) return { problems: [cliProblem('CLI_NO_FLOORS', operands[0] ?? '-')] };
   const wishes = bookUnits(book, values.units as UnitSystem | undefined);
-  const told = { story, file: file.value, wishes, locale: world.locale };
+  const told = {
+    story,
+    file: file.value,
+    wishes,
+    locale: world.locale,
+    ...(samples === undefined ? {} : { samples: samplesOfFormat(book, samples.value.values, format) }),
+  };
   world.out(
     flags.has('json')
       ? `${JSON.stringify(fillDocument(book, told, options.confidence), null, 2)}\n`
@@ -192,7 +209,13 @@ const runTrials = async (book: Book, call: Call, options: Options, world: World)
   );
   const reports = [file.value.report, samples?.value.report];
   const unread = reports.some((report) => (report?.notUnderstood.length ?? 0) > 0);
-  if (unread || story.read.refused.length > 0 || story.estimate?.kind === 'refused') return 2;
+  if (
+    unread ||
+    (told.samples?.refused.length ?? 0) > 0 ||
+    story.read.refused.length > 0 ||
+    story.estimate?.kind === 'refused'
+  )
+    return 2;
   return fallsShort(story) ? 1 : 0;
 };
 
@@ -202,8 +225,8 @@ export const runFill = async (call: Call, world: World): Promise<Ended> => {
   const [path = '-', trials] = operands;
   const inputs = [path, trials, values.lot, values.samples].filter((one) => one === '-');
   if (inputs.length > 1) return { problems: [cliProblem('CLI_INPUT_TWICE', '-')] };
-  const wants = trials === undefined && values.lot === undefined && values.sheet === undefined;
-  if (wants) {
+  const { lot, sheet, samples } = values;
+  if ([trials, lot, sheet, samples].every((one) => one === undefined)) {
     return { problems: [cliProblem('CLI_OPERAND_MISSING', 'fill', { allowed: 'BOOK.json TRIALS' })] };
   }
   const options = optionsOf(call);

@@ -1,4 +1,5 @@
 import { bookProblemText } from '../book/problems.text.ts';
+import { bottleSamplesText } from '../fill/bottle-samples.text.ts';
 import { lotText } from '../fill/lot.text.ts';
 import { fillProblemText } from '../floor/fill/fill.text.ts';
 import { fillSheetWords } from '../floor/fill/sheet/sheet-words.text.ts';
@@ -26,6 +27,7 @@ export const words = makeCatalogue([
   fillProblemText,
   fillSheetWords,
   lotText,
+  bottleSamplesText,
   foundText,
   foundProblemText,
   recordProblemText,

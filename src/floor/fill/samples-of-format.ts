@@ -1,0 +1,78 @@
+import type { Book } from '../../book/index.ts';
+import type { BottleSample } from '../../fill/bottle-sample.ts';
+import { type BottleSamples, bottleSamples } from '../../fill/bottle-samples.ts';
+import type { Kind } from '../../quantity/kinds.ts';
+import type { Problem } from '../../quantity/problem.ts';
+import { bookReader } from '../book-reader.ts';
+import { ratePathOf } from '../rate-path.ts';
+import { formatOf } from '../read-floor.ts';
+import { agreedContents, deficiencyOf } from './agreed-contents.ts';
+import { typedNumber } from './typed-number.ts';
+import type { MeasuredSample } from './weighed.ts';
+
+const kindOf = {
+  mass: 'mass',
+  brimfulMass: 'mass',
+  levelMass: 'mass',
+  temperature: 'temperature',
+  height: 'length',
+  bore: 'length',
+  body: 'length',
+  lean: 'length',
+  closureMass: 'mass',
+  closureHeight: 'length',
+} as const satisfies Readonly<Record<keyof BottleSample, Kind>>;
+
+/** What the measured bottles of a format say, and what of them could not be read. */
+export interface FormatSamples {
+  readonly bottles: number;
+  readonly found: BottleSamples;
+  readonly refused: readonly { readonly bottle: string; readonly problems: readonly Problem[] }[];
+}
+
+const inSi = (
+  sample: MeasuredSample,
+): { readonly made: BottleSample; readonly problems: readonly Problem[] } => {
+  const made: Partial<Record<keyof BottleSample, number>> = {};
+  const problems: Problem[] = [];
+  for (const field of Object.keys(kindOf) as (keyof BottleSample)[]) {
+    const text = sample[field];
+    if (text === undefined) continue;
+    const read = typedNumber(text, kindOf[field], field);
+    if (read.ok) made[field] = read.value.value;
+    else problems.push(...read.problems);
+  }
+  return { made, problems };
+};
+
+/** Of a normal spread one bottle in forty lies this many standard deviations under the mean. */
+const oneInForty = 1.959963984540054;
+
+/**
+ * The customer's bottles of a format: how they differ, what a millimetre of level is worth, what the machine must take.
+ *
+ * Method   `bottleSamples`; the spread of volume that is wanted is the deficiency of the agreed rule over 1.96, since one
+ *          bottle in forty may lie below the label less that
+ * Returns  bottles that can't be read are named and left out whole
+ */
+export const samplesOfFormat = (
+  book: Book,
+  samples: readonly MeasuredSample[],
+  formatTag?: string,
+): FormatSamples => {
+  const reader = bookReader(book);
+  const { format, path } = formatOf(book, formatTag);
+  const own = samples.filter((sample) => sample.format === format?.tag);
+  const read = own.map((sample) => ({ sample, ...inSi(sample) }));
+  const good = read.filter(({ problems }) => problems.length === 0).map(({ made }) => made);
+  const label = reader.number(`${path}/label`, 'volume');
+  const agreed = agreedContents(reader, ratePathOf(book, path));
+  const deficiency = label === undefined ? undefined : deficiencyOf(agreed, label, undefined);
+  return {
+    bottles: good.length,
+    found: bottleSamples(good, deficiency === undefined ? {} : { wantedSpread: deficiency / oneInForty }),
+    refused: read.flatMap(({ sample, problems }) =>
+      problems.length === 0 ? [] : [{ bottle: sample.bottle, problems }],
+    ),
+  };
+};
