@@ -1,13 +1,13 @@
 import * as z from 'zod';
 import type { Book } from '../book/index.ts';
-import { type OpenTrial, sampleTable, trialTable } from '../floor/fill/sheet/index.ts';
+import { lotTable, type OpenTrial, sampleTable, trialTable } from '../floor/fill/sheet/index.ts';
 import { formatOf } from '../floor/read-floor.ts';
 import { stationOf } from '../floor/station-of.ts';
 import type { UnitSystem } from '../quantity/index.ts';
 import { type Table, writeCsv, writeXlsx } from '../table/index.ts';
 import type { Call, Ended } from './command.ts';
 import { cliProblem } from './problems.ts';
-import { readSamplesFile, readTrialsFile } from './read-fill-file.ts';
+import { readLotFile, readSamplesFile, readTrialsFile } from './read-fill-file.ts';
 import { words } from './words.ts';
 import type { World } from './world.ts';
 
@@ -46,7 +46,7 @@ const bytesOf = (table: Table, path: string): Uint8Array | undefined => {
   return /\.csv$/i.test(path) ? new TextEncoder().encode(writeCsv(table)) : undefined;
 };
 
-/** Writes trials or measured bottles as a sheet; without a file of them, one that waits for its bottles. */
+/** Writes trials, measured bottles or a lot as a sheet; without a file of them, one that waits for its bottles. */
 export const writeFillSheet = async (book: Book, call: Call, path: string, world: World): Promise<Ended> => {
   const { operands, values, flags } = call;
   const [, trials] = operands;
@@ -63,6 +63,12 @@ export const writeFillSheet = async (book: Book, call: Call, path: string, world
     const read = await readSamplesFile(values.samples, book, usual, world);
     if (!read.ok) return { problems: read.problems, heading: 'heading' in read ? read.heading : undefined };
     table = sampleTable(read.value.values, options);
+  } else if (values.lot !== undefined) {
+    const read = await readLotFile(values.lot, book, usual, world);
+    if (!read.ok) return { problems: read.problems, heading: 'heading' in read ? read.heading : undefined };
+    const [lot] = read.value.values;
+    if (lot === undefined) return { problems: [cliProblem('CLI_NOTHING_TAKEN', path)] };
+    table = lotTable(lot, options);
   } else table = trialTable(openTrials(book, floor, format), options);
   const bytes = bytesOf(table, path);
   if (bytes === undefined) {

@@ -30,7 +30,7 @@ export const fillText: Bundle = {
       'maximum allowable variation of the label, such as "15 mL", read in the handbook: none is held here',
     'option.fill.edition': 'edition from which it was read',
     'option.fill.sheet':
-      'write the trials as a sheet (.csv or .xlsx) to be filled in or kept; without trials an empty one for the lanes',
+      'write the trials, bottles or lot that are given as a sheet (.csv or .xlsx); where none are given an empty one of trials for the lanes, to be filled in',
     'option.fill.units': 'units to print; those of the book where it is left out',
 
     'fill.rows.not':

@@ -323,6 +323,10 @@ describe('a sheet of trials', () => {
     const again = await documented(['B', 'T'], {
       trials: new TextDecoder().decode(kept.written.get('kept.csv')),
     });
+    const lot = await call(['B', '--lot', 'L', '--sheet', 'lot.csv']);
+    const judged = ['B', '--lot', 'L', '--label', '2 L', '--rule', 'EU average system'];
+    const lotAgain = await call(judged, { lot: new TextDecoder().decode(lot.written.get('lot.csv')) });
+    expect(lotAgain.out).toBe((await call(judged)).out);
     const before = await documented(['B', 'T']);
     expect(again.trials.volumes).toEqual(before.trials.volumes);
   });

@@ -100,8 +100,10 @@ export const samplesText = (
   { bottles, found, refused }: FormatSamples,
   { wishes, locale }: { readonly wishes: UnitWishes; readonly locale: string },
 ): readonly string[] => {
+  const small = wishes.system === 'us' ? 'oz' : 'g';
+  const ofCap: UnitWishes = { ...wishes, byKind: { ...wishes.byKind, mass: small } };
   const value = (one: number, of: SampledName, digits: number): string =>
-    shown(one, kindOf(of), wishes, locale, digits);
+    shown(one, kindOf(of), of === 'closureMass' ? ofCap : wishes, locale, digits);
   const rows = sampledNames.flatMap((of) => {
     const quantity = found.quantities[of];
     return quantity === undefined
@@ -112,7 +114,8 @@ export const samplesText = (
             formatNumber(quantity.n, locale, 4),
             value(quantity.mean, of, 4),
             value(quantity.spread, of, 2),
-            `${value(quantity.low, of, 4)} … ${value(quantity.high, of, 4)}`,
+            // nothing of a bottle is less than nought
+            `${value(Math.max(0, quantity.low), of, 4)} … ${value(quantity.high, of, 4)}`,
           ],
         ];
   });

@@ -109,6 +109,12 @@ describe('a weighed bottle', () => {
     expect(of(said)).toBeCloseTo(4 / 1.96, 1);
   });
 
+  it('by a measuring vessel is as uncertain as its division', () => {
+    // even over one division: 10 mL/sqrt 12
+    const { trials } = inSi({ volume: '2.01 L', resolution: '10 mL' });
+    expect(trials[0]!.fill.volumeDeviation! * 1e6).toBeCloseTo(2.887, 3);
+  });
+
   it('says what had to be assumed of it and what is wanted', () => {
     const codes = (...of: readonly Partial<WeighedTrial>[]) =>
       inSi(...of).notes.map(({ trial: at, code }) => `${at} ${code}`);

@@ -65,6 +65,12 @@ const numbersOf = (
   return { numbers, problems };
 };
 
+/** Division of a measuring vessel, m3; the resolution of a trial is that of its balance where it was weighed. */
+const measureDivision = ({ resolution }: WeighedTrial): number | undefined => {
+  const read = resolution === undefined ? undefined : typedNumber(resolution, 'volume', 'resolution');
+  return read?.ok ? read.value.value : undefined;
+};
+
 interface Tares {
   readonly value: number;
   readonly deviation: number;
@@ -105,7 +111,7 @@ const inSi = (
   let weighing: BottleVolume | undefined;
   if (numbers.volume !== undefined) {
     const { value, deviation, lastDigit } = numbers.volume;
-    held = { volume: value, deviation: deviation ?? lastDigit / rootTwelve };
+    held = { volume: value, deviation: deviation ?? (measureDivision(trial) ?? lastDigit) / rootTwelve };
   } else if (gross !== undefined) {
     const bottle = tare ?? tares;
     if (bottle === undefined) notes.push('tareMissing');
