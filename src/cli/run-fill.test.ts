@@ -280,6 +280,60 @@ describe('fill', () => {
   });
 });
 
+describe('any book of the examples', () => {
+  const names = [
+    'main',
+    'gravity',
+    'pumped-regulator',
+    'pumped-vessel',
+    'reading',
+    'two-speeds',
+    'eight-unequal-lanes',
+    'bottom-up',
+    'blank',
+  ];
+  it.each(names)('%s is answered, with intervals or with what is missing', async (name) => {
+    const read = readBook(readFileSync(join(root, 'examples', `${name}.json`), 'utf8'));
+    if (!read.ok) throw new Error(JSON.stringify(read.problems));
+    const book = read.value;
+    const floors = book.floors ?? [];
+    const from = floors.find(({ role }) => role === 'built on') ?? floors[0];
+    const fill = book.line?.stations?.find(({ kind }) => kind === 'fill');
+    const lanes = fill?.kind === 'fill' ? (fill.lanes ?? []) : [];
+    const format = book.line?.formats?.[0]?.tag;
+    const trials = lanes.flatMap(({ tag, pulses = '400 /L' }) => {
+      const perLitre =
+        Number(/[\d.]+/.exec(String(pulses))?.[0]) / (String(pulses).includes('gal') ? 3.785 : 1);
+      return [0.7, 1].flatMap((share) =>
+        [0, 1, 2].map((repeat) => ({
+          floor: from?.tag,
+          lane: tag,
+          preset: Math.round(share * perLitre),
+          row: `${share}.${repeat}`,
+          volume: `${(share * 1000 + 8 + repeat).toFixed(1)} mL ± 3 mL`,
+          time: `${(share * 9 + 0.05 * repeat).toFixed(2)} s ± 0.2 s`,
+          overflow: 'none',
+          ...(format === undefined ? {} : { format }),
+        })),
+      );
+    });
+    const { out, err, status } = await call(['B', 'T', '--json'], { book, trials: JSON.stringify(trials) });
+    if (from === undefined) {
+      expect([status, err]).toEqual([2, '']);
+      return;
+    }
+    const answer = fillSchema.parse(JSON.parse(out));
+    expect(err).toBe('');
+    expect(answer.prediction !== undefined || answer.unanswered.length > 0).toBe(true);
+    for (const { volume, time } of answer.prediction?.lanes ?? []) {
+      expect(volume.lower).toBeLessThanOrEqual(volume.upper);
+      expect(time.lower).toBeGreaterThan(0);
+    }
+    const told = await call(['B', 'T', '--units', 'us'], { book, trials: JSON.stringify(trials) });
+    expect(told.out).not.toMatch(/NaN|undefined|Infinity|\[object|fill\.[a-z]/);
+  });
+});
+
 describe('measured bottles', () => {
   it('say what they hold, how they differ and what the machine must take, before anything is filled', async () => {
     const { out, err, status } = await call(['B', '--samples', 'S']);
