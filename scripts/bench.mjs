@@ -55,6 +55,7 @@ mkdirSync(place, { recursive: true });
 try {
   const { assessRows } = await bundled('assess-demo');
   const { remedyRows } = await bundled('remedies-demo');
+  const { fillRows } = await bundled('fill-study');
   const { networkRows } = await bundled('network-solution', [engineFriction]);
   const { pageRows } = await bundled('page');
   const { doorRows } = await bundled('doors');
@@ -63,6 +64,7 @@ try {
   const rows = [
     ...assessRows(),
     ...remedyRows(),
+    ...fillRows(),
     ...(await networkRows()),
     ...(chromium === undefined ? [] : await pageRows(projectRoot, chromium)),
     ...(await doorRows(projectRoot)),

@@ -1,0 +1,85 @@
+import { adviseTrial, estimateLanes } from '../src/fill/index.ts';
+import { type Coverage, coverageOf } from '../src/fill/testing/coverage.ts';
+import { floorPair } from '../src/fill/testing/floor-pair.ts';
+import { otherModelPair } from '../src/fill/testing/other-model.ts';
+import { randomFrom } from '../src/fill/testing/random.ts';
+import { spread } from './spread.ts';
+import type { Row } from './table.ts';
+
+const sources = ['gravity', 'main', 'pumped'] as const;
+/** Lanes of a stratum, and its pairs: fewer lanes tell less, so they want more pairs for the same certainty. */
+const strata = [
+  { lanes: 1, pairs: 1000 },
+  { lanes: 2, pairs: 600 },
+  { lanes: 4, pairs: 300 },
+  { lanes: 8, pairs: 200 },
+] as const;
+const bottles = 6;
+
+const percent = (share: number): number => 100 * share;
+
+const share = (
+  what: string,
+  found: readonly (Coverage & { readonly stratum: string })[],
+  pick: (of: Coverage) => number,
+  sense: 'over' | 'under',
+  bound: number,
+  unit = '%',
+): Row => {
+  const worst = found.reduce((a, b) => (pick(b) < pick(a) === (sense === 'over') ? b : a));
+  return {
+    what,
+    unit,
+    median: unit === '%' ? percent(pick(worst)) : pick(worst),
+    runs: found.reduce((sum, { pairs }) => sum + pairs, 0),
+    wanted: { figure: 'median', sense, bound },
+    remark: worst.stratum,
+  };
+};
+
+/** Time to fit and advise a thousand bottles of eight lanes. */
+const thousand = (): Row => {
+  const random = randomFrom(9);
+  const times: number[] = [];
+  for (let i = 0; i < 24; i++) {
+    const pair = floorPair(random, { source: sources[i % sources.length]!, lanes: 8, bottles: 63 });
+    const from = performance.now();
+    const answer = estimateLanes({ floor: pair.here, trials: pair.trials });
+    if (answer.kind === 'refused') throw new Error('refused');
+    const advice = adviseTrial({ estimate: answer.estimate, floor: pair.there, presets: pair.presets });
+    const took = performance.now() - from;
+    if (advice.length === 0) throw new Error('nothing advised');
+    if (i >= 6) times.push(took);
+  }
+  return {
+    what: '1,008 trials of 8 lanes fitted and advised',
+    unit: 'ms',
+    ...spread(times),
+    wanted: { figure: 'median', sense: 'under', bound: 50 },
+  };
+};
+
+/** Intervals of 90 % over pairs of floors with a known truth; of each figure the stratum that does worst. */
+export const fillRows = (): readonly Row[] => {
+  const found = sources.flatMap((source) =>
+    strata.map(({ lanes, pairs }) => ({
+      stratum: `${source}, ${lanes} lanes`,
+      ...coverageOf({ source, lanes, bottles }, pairs, 100 * lanes + source.length),
+    })),
+  );
+  const other = sources.map((source) => ({
+    stratum: source,
+    ...coverageOf({ source, lanes: 2, bottles }, 200, 7, otherModelPair),
+  }));
+  return [
+    thousand(),
+    share('90 % intervals that hold the volume there, least', found, (of) => of.volumeInside, 'over', 87),
+    share('90 % intervals that hold the volume there, most', found, (of) => of.volumeInside, 'under', 93),
+    share('90 % intervals that hold the time there, least', found, (of) => of.timeInside, 'over', 87),
+    share('90 % intervals that hold the time there, most', found, (of) => of.timeInside, 'under', 93),
+    share('width of volume over Cramer-Rao', found, (of) => of.volumeWidth, 'under', 1.3, ''),
+    share('width of time over Cramer-Rao', found, (of) => of.timeWidth, 'under', 1.3, ''),
+    share('the same for a truth of another model: volume', other, (of) => of.volumeInside, 'over', 85),
+    share('the same for a truth of another model: time', other, (of) => of.timeInside, 'over', 85),
+  ];
+};
