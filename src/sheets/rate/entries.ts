@@ -44,6 +44,24 @@ import { stationRateSheet } from './station-rate.ts';
 import { timeFiguresCases } from './time-figures.cases.ts';
 import { timeFiguresText } from './time-figures.text.ts';
 import { timeFiguresSheet } from './time-figures.ts';
+import { twoStationsByRowCases } from './two-stations-by-row.cases.ts';
+import { twoStationsByRowText } from './two-stations-by-row.text.ts';
+import { twoStationsByRowSheet } from './two-stations-by-row.ts';
+import { twoStationsInTimeCases } from './two-stations-in-time.cases.ts';
+import { twoStationsInTimeText } from './two-stations-in-time.text.ts';
+import { twoStationsInTimeSheet } from './two-stations-in-time.ts';
+import { twoStationsUnevenCases } from './two-stations-uneven.cases.ts';
+import { twoStationsUnevenText } from './two-stations-uneven.text.ts';
+import { twoStationsUnevenSheet } from './two-stations-uneven.ts';
+import { twoStationsWithRoomCases } from './two-stations-with-room.cases.ts';
+import { twoStationsWithRoomText } from './two-stations-with-room.text.ts';
+import { twoStationsWithRoomSheet } from './two-stations-with-room.ts';
+import { waitingBeforeStationCases } from './waiting-before-station.cases.ts';
+import { waitingBeforeStationText } from './waiting-before-station.text.ts';
+import { waitingBeforeStationSheet } from './waiting-before-station.ts';
+import { waitingLimitedRoomCases } from './waiting-limited-room.cases.ts';
+import { waitingLimitedRoomText } from './waiting-limited-room.text.ts';
+import { waitingLimitedRoomSheet } from './waiting-limited-room.ts';
 
 /** The sheets of rate: stations, the loop that decides, stops and room, waiting, what a run or a short trial shows. */
 export const rateEntries: readonly SheetEntry[] = [
@@ -62,4 +80,10 @@ export const rateEntries: readonly SheetEntry[] = [
   sheetEntry(recoveryTimeSheet, recoveryTimeCases, recoveryTimeText),
   sheetEntry(capChuteSheet, capChuteCases, capChuteText),
   sheetEntry(capSensorDelaySheet, capSensorDelayCases, capSensorDelayText),
+  sheetEntry(waitingBeforeStationSheet, waitingBeforeStationCases, waitingBeforeStationText),
+  sheetEntry(waitingLimitedRoomSheet, waitingLimitedRoomCases, waitingLimitedRoomText),
+  sheetEntry(twoStationsWithRoomSheet, twoStationsWithRoomCases, twoStationsWithRoomText),
+  sheetEntry(twoStationsInTimeSheet, twoStationsInTimeCases, twoStationsInTimeText),
+  sheetEntry(twoStationsByRowSheet, twoStationsByRowCases, twoStationsByRowText),
+  sheetEntry(twoStationsUnevenSheet, twoStationsUnevenCases, twoStationsUnevenText),
 ];
