@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import demoText from '../../book/demo/flagon-line.json?raw';
 import { type Book, type Patch, patchBook, readBook } from '../../book/index.ts';
@@ -56,6 +57,24 @@ describe('what is not sure of a supply', () => {
         expect(alone.lanes).toBe(system.lanes);
       }
       expect(both.source).not.toEqual(system.source);
+    }
+  });
+
+  it('moves pump curves and readings at the manifold, too', () => {
+    for (const [name, place] of [
+      ['pumped-regulator', /curve\/\d+\/head$/],
+      ['reading', /readings\/\d+\/pressure$/],
+    ] as const) {
+      const read = readBook(readFileSync(`examples/${name}.json`, 'utf8'));
+      if (!read.ok) throw new Error(JSON.stringify(read.problems));
+      const floors = (read.value.floors ?? []).map((_, i) => fillFloor(bookReader(read.value), i));
+      const doubts = floors.flatMap(({ doubts: of, uncertain }) =>
+        of.filter((one) => place.test(one.place)).map((one) => ({ one, system: uncertain!.system })),
+      );
+      expect([name, doubts.length > 0]).toEqual([name, true]);
+      for (const { one, system } of doubts) {
+        expect(one.moved(system, 1).source).not.toEqual(system.source);
+      }
     }
   });
 

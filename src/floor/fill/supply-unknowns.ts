@@ -184,8 +184,10 @@ export const supplyUnknowns = (
     });
     if (high === undefined || low === undefined) return [];
     const lift = ((high.lanes[0]?.outlet ?? outlet) - (low.lanes[0]?.outlet ?? outlet)) / 2;
-    const moves = halfDifference(givenOf(high), givenOf(low)).filter(({ at }) => at[1] !== 'curve');
     const curves = curvesOf(system, high, low);
+    const moves = halfDifference(givenOf(high), givenOf(low)).filter(
+      ({ at }) => curves === undefined || at[1] !== 'curve',
+    );
     const all =
       lift === 0
         ? moves
