@@ -1,7 +1,9 @@
+import { AxeBuilder } from '@axe-core/playwright';
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { openPage } from './browser.ts';
 import { saveState, waitForText } from './on-the-page.ts';
-import { ownServerForEach, server, watched } from './own-server.ts';
+import { browser, ownServerForEach, server, watched } from './own-server.ts';
 
 const field = (page: Page, name: string): Locator => page.locator(`[data-weigh="${name}"]`);
 const rows = (page: Page): Locator => page.locator('.trial-table tbody tr');
@@ -38,6 +40,47 @@ const tapBottle = async (page: Page, gross: string, overflow: string): Promise<n
   for (const key of gross) await tap(`[data-key="${key}"]`);
   await tap(`[data-overflow="${overflow}"]`);
   return taps;
+};
+
+/** Contents of the lanes at two presets, weighed and timed; lanes unlike each other, bottles a little. */
+const sheetOfTrials = (floor: string): string =>
+  [
+    'Floor,Lane,Row,Count,Gross (kg),Tare (kg),Fill time (s),Overflow,Temperature,Resolution,Calibrated',
+    ...[600, 780].flatMap((preset) =>
+      [0, 1, 2].flatMap((repeat) =>
+        [405, 396, 405, 400].map((pulses, lane) => {
+          const litres = preset / pulses + 0.034 + (((repeat * 5 + lane * 3) % 7) - 3) * 5e-4;
+          const time = (1.5 * preset) / pulses / 0.303 + 0.3 + (((repeat * 3 + lane) % 5) - 2) * 0.06;
+          const name = `-Y1${lane + 1}`;
+          return [floor, name, `${preset}.${repeat}`, preset, (0.96 + 0.9984 * litres).toFixed(3), '0.960']
+            .concat([time.toFixed(2), 'none', '12 degC', '1 g', '2027-01-10'])
+            .join();
+        }),
+      ),
+    ),
+  ].join('\n');
+
+const takeSheet = async (page: Page, what: string, text: string): Promise<void> => {
+  await page.locator('.import-part summary').last().click();
+  await page.locator(`[data-paste="${what}"]`).fill(text);
+  await page.locator('[data-act="read-paste"]').click();
+  await page.locator('[data-act="take-sheet"]').click();
+};
+
+const go = async (page: Page, step: string): Promise<void> => {
+  await page.locator(`.fill-steps a[href$="step=${step}"]`).click();
+  await page.locator(`.fill-page[data-step="${step}"]`).waitFor();
+};
+const answered = (page: Page): Promise<void> =>
+  page.locator('.answer[data-working="false"]').waitFor({ timeout: 30_000 });
+
+const faults = async (page: Page): Promise<readonly string[]> => {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+  return [
+    ...violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`),
+    ...(wide > 0 ? [`wider than the page by ${wide}`] : []),
+  ];
 };
 
 ownServerForEach();
@@ -122,5 +165,106 @@ describe('at the scales', () => {
     await page.keyboard.press('Enter');
     await page.keyboard.press('Enter');
     await waitForText(rows(page).first(), /-Y11.*2\.019.*12\.34 s.*nothing/);
+  });
+});
+
+describe('from the trials to what is set', () => {
+  it('a pasted sheet gives presets and the other floor; the hand’s way is recorded; site trials score it', async () => {
+    const { page, complaints } = watched;
+    await openStep(page, 'weigh');
+    const wrong = '\nOXBOW,-Y99,1,600,2.4,0.96,9,none,12 degC,1 g,2027-01-10';
+    await page.locator('.import-part summary').click();
+    await page.locator('[data-paste="trials"]').fill(sheetOfTrials('OXBOW') + wrong);
+    await page.locator('[data-act="read-paste"]').click();
+    await waitForText(page.locator('.answers-report'), /1 row not understood.*-Y99.*Take 24 bottles/);
+    await page.locator('[data-act="take-sheet"]').click();
+    await waitForText(page.locator('#trial-table-title'), /24 bottles at Oxbow/);
+    await go(page, 'trials');
+    await answered(page);
+    await waitForText(page.locator('tr[data-lane="-Y12"]'), /6\s*39\d/);
+    await page.locator('[data-doubt="one-flow"]').waitFor();
+    await page.locator('.lane-charts svg').first().waitFor();
+    // the keyboard goes from question to question
+    await page.locator('.fill-steps [aria-current]').focus();
+    await page.keyboard.press('ArrowRight');
+    await page.locator('.fill-page[data-step="presets"]').waitFor();
+    expect(page.url()).toContain('step=presets');
+    await answered(page);
+    const set = await page.locator('tr[data-lane="-Y12"] .set').textContent();
+    expect(Number(set)).toBeGreaterThan(760);
+    expect(Number(set)).toBeLessThan(810);
+    await page.locator('.trace summary').click();
+    await page.locator('[data-trace-seen="trace"]').click();
+    await page.locator('[data-trace-seen="trace"]').click();
+    await waitForText(page.locator('[data-trace]'), /Done: a trace twice/);
+    await go(page, 'floor');
+    await answered(page);
+    await waitForText(page.locator('[data-rate="LARKMOOR"]'), /bottles\/h\s*[\d\s\u202f.,]+…/);
+    expect(await page.locator('.foretold .hump').count()).toBe(16);
+    await waitForText(page.locator('[data-real-moves]'), /scored on no real move yet/);
+    expect(await page.locator('[data-allowance]').count()).toBeGreaterThan(2);
+    await waitForText(page.locator('.score'), /No bottle was weighed at Larkmoor yet/);
+    await page.locator('.fill-steps a[href$="step=weigh"]').click();
+    await page.locator('[data-choice="floor"]').selectOption('LARKMOOR');
+    await takeSheet(
+      page,
+      'trials',
+      ['Lane,Count,Volume,Overflow', '-Y11,803,2.03 L,none', '-Y12,796,3 L,none'].join('\n'),
+    );
+    await waitForText(page.locator('#trial-table-title'), /2 bottles at Larkmoor/);
+    await page.locator('[data-choice="floor"]').selectOption('OXBOW');
+    await go(page, 'floor');
+    await waitForText(page.locator('[data-score]'), /1 of 2 lie inside/, 30_000);
+    expect(complaints).toEqual([]);
+  });
+
+  it('bottles and a lot are told by their sheets; axe finds nothing, and a thumb finds 48 px everywhere', async () => {
+    const { page, close } = await openPage(browser, {
+      viewport: { width: 820, height: 1180 },
+      colorScheme: 'dark',
+      hasTouch: true,
+      isMobile: true,
+    });
+    const low = (): Promise<readonly string[]> =>
+      page.locator('.fill-page :is(button, input:not(.said), select, summary, a)').evaluateAll((all) =>
+        all
+          .filter((one) => one.checkVisibility() && one.closest('label') === null)
+          .map((one) => ({ high: one.getBoundingClientRect().height, html: one.outerHTML.slice(0, 120) }))
+          .filter(({ high }) => high < 47.9)
+          .map(({ high, html }) => `${high} ${html}`),
+      );
+    await openStep(page, 'samples');
+    await takeSheet(
+      page,
+      'samples',
+      [
+        'Bottle,Empty (kg),Full to the level (kg),Temperature,Height (mm),Bore (mm)',
+        ...[0, 1, 2, 3].map((i) => `${i},0.96${i},2.97${(3 * i) % 7},18 degC,304.${i},28.${i}`),
+      ].join('\n'),
+    );
+    await waitForText(page.locator('[data-sampled="level"]'), /4\s*2[\s\u202f]?01\d/);
+    await waitForText(page.locator('.samples-view'), /One millimetre of level is 0\.62\smL/);
+    expect([...(await faults(page)), ...(await low())]).toEqual([]);
+    await go(page, 'weigh');
+    await page.locator('[data-holds="by"]').fill('the engineer');
+    await takeSheet(page, 'trials', sheetOfTrials('OXBOW'));
+    await waitForText(page.locator('#trial-table-title'), /24 bottles/);
+    expect([...(await faults(page)), ...(await low())]).toEqual([]);
+    await go(page, 'floor');
+    await answered(page);
+    await waitForText(page.locator('.answer'), /From 4 measured bottles/);
+    expect([...(await faults(page)), ...(await low())]).toEqual([]);
+    await go(page, 'lot');
+    await page.locator('[data-lot="rule"]').selectOption('EU average system');
+    for (const gross of ['2.981', '2.975', '2.979']) {
+      await page.locator('[data-lot="gross"]').fill(gross);
+      await page.keyboard.press('Enter');
+    }
+    await page.locator('[data-lot="by"]').fill('the engineer');
+    await page.locator('[data-act="write-lot"]').click();
+    await waitForText(page.locator('.lot-verdict'), /EU average system: not decided/);
+    await waitForText(page.locator('.lot-view .notes'), /What does the label state\?.*How many packages/);
+    expect([...(await faults(page)), ...(await low())]).toEqual([]);
+    await close();
   });
 });

@@ -1,7 +1,6 @@
-import type { Entered, EnteredBottle, SlipGround } from '../../fill/slips.ts';
-import { type BookQuantity, type Kind, parseQuantity, readEntry } from '../../quantity/index.ts';
+import type { Entered, EnteredBottle } from '../../fill/slips.ts';
+import { type Kind, parseQuantity } from '../../quantity/index.ts';
 import type { RecordedTrial } from '../../record/trials.ts';
-import type { FillPlace } from './fill-place.tsx';
 
 /** A typed quantity in SI with the digits that stand in it. */
 const entered = (text: string | undefined, kind: Kind): Entered | undefined => {
@@ -25,26 +24,6 @@ export const enteredBottle = (trial: Omit<RecordedTrial, 'id'>): EnteredBottle =
     ...(trial.lanesOpen === undefined ? {} : { lanesOpen: trial.lanesOpen }),
     ...(trial.throttled === undefined ? {} : { throttled: trial.throttled }),
     ...(trial.afterStop === undefined ? {} : { afterStop: trial.afterStop }),
-  };
-};
-
-const inBook = (value: unknown, kind: Kind): number | undefined => {
-  if (value === undefined) return undefined;
-  const read = readEntry(value as BookQuantity, kind, { path: '' });
-  return read.ok ? read.value.value : undefined;
-};
-
-/** What the book says of lanes and bottle before any bottle is weighed. */
-export const slipGround = (place: Pick<FillPlace, 'lanes' | 'format'>): SlipGround => {
-  const emptyMass = inBook(place.format?.mass, 'mass');
-  const level = inBook(place.format?.level, 'volume');
-  return {
-    lanes: place.lanes.map(({ tag, pulses: text }) => {
-      const pulses = inBook(text, 'pulseDensity');
-      return { tag, ...(pulses === undefined ? {} : { pulses }) };
-    }),
-    ...(emptyMass === undefined ? {} : { emptyMass }),
-    ...(level === undefined ? {} : { level }),
   };
 };
 

@@ -1,5 +1,11 @@
 import '../style/fill.css';
+import '../style/fill-answers.css';
+import '../style/fill-lots.css';
 import type { ReactElement } from 'react';
+import { bottleSamplesText } from '../../fill/bottle-samples.text.ts';
+import { lotText } from '../../fill/lot.text.ts';
+import { lotControlText } from '../../fill/lot-control.text.ts';
+import { fillProblemText } from '../../floor/fill/fill.text.ts';
 import { registry, sheetEntries } from '../../sheets/registry.ts';
 import { utilityWords } from '../../text/words/utilities.text.ts';
 import { type FindSheet, SheetContext } from '../sheets/sheet-context.ts';
@@ -10,7 +16,15 @@ import { foundWords } from '../words/found.text.ts';
 import { MoreWords } from '../words/more-words.tsx';
 import { FillPage } from './fill-page.tsx';
 
-const catalogue = allWords(sheetEntries, [utilityWords, foundWords, fillWords]);
+const catalogue = allWords(sheetEntries, [
+  utilityWords,
+  foundWords,
+  fillWords,
+  fillProblemText,
+  bottleSamplesText,
+  lotText,
+  lotControlText,
+]);
 
 const findSheet: FindSheet = (id) => registry.get(id)?.sheet;
 

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type ReactElement, useContext } from 'react';
+import { type KeyboardEvent, lazy, type ReactElement, Suspense, useContext } from 'react';
 import { GoContext, GoLink } from '../shell/go-link.tsx';
 import { bookPageAddress, fillAddress } from '../shell/route.ts';
 import { usePagePart, useWords } from '../state/page-context.ts';
@@ -7,6 +7,7 @@ import { useFillPlace, WithPlace } from './fill-place.tsx';
 import { WithRecords } from './fill-records.tsx';
 import { type FillStep, fillSteps, stepNamed } from './fill-steps.ts';
 import { WeighView } from './weigh-view.tsx';
+import { WithAnswer } from './with-answer.tsx';
 
 /** The questions in their order; left and right go from one to the next. */
 const Steps = ({ step }: { readonly step: FillStep }): ReactElement => {
@@ -36,12 +37,34 @@ const Steps = ({ step }: { readonly step: FillStep }): ReactElement => {
   );
 };
 
+// each comes when its question is asked
+const TrialsView = lazy(() => import('./trials-view.tsx').then((m) => ({ default: m.TrialsView })));
+const PresetsView = lazy(() => import('./presets-view.tsx').then((m) => ({ default: m.PresetsView })));
+const FloorView = lazy(() => import('./floor-view.tsx').then((m) => ({ default: m.FloorView })));
+const SamplesView = lazy(() => import('./samples-view.tsx').then((m) => ({ default: m.SamplesView })));
+const LotView = lazy(() => import('./lot-view.tsx').then((m) => ({ default: m.LotView })));
+
+const views = {
+  samples: SamplesView,
+  trials: TrialsView,
+  presets: PresetsView,
+  floor: FloorView,
+  lot: LotView,
+};
+
 const View = ({ step }: { readonly step: FillStep }): ReactElement => {
+  const { say } = useWords();
   const { floor, format } = useFillPlace();
   // another floor or format has another draft at the scales
   const key = `${floor.tag} ${format?.tag ?? ''}`;
   if (step === 'weigh') return <WeighView key={key} />;
-  return <p />;
+  const Shown = views[step];
+  const view = (
+    <Suspense fallback={<p className="quiet">{say('answer.working')}</p>}>
+      <Shown key={key} />
+    </Suspense>
+  );
+  return step === 'lot' ? view : <WithAnswer>{view}</WithAnswer>;
 };
 
 /** From the customer's bottles to the lot: one question a view. */

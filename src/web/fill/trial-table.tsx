@@ -5,6 +5,7 @@ import { ShownQuantity } from '../field/shown-quantity.tsx';
 import { ScrollRegion } from '../shell/scroll-region.tsx';
 import { usePage } from '../state/page-context.ts';
 import { useFillRecords } from './fill-records.tsx';
+import { ImportPart } from './import-part.tsx';
 import { rowNumber } from './row-number.ts';
 
 export interface TrialTableProps {
@@ -130,6 +131,7 @@ export const TrialTable = ({ trials, floor, correct, takeBack }: TrialTableProps
           {say(all ? 'weigh.table.fewer' : 'weigh.table.all', { n: trials.length })}
         </button>
       )}
+      <ImportPart what="trials" trials={trials} />
     </section>
   );
 };

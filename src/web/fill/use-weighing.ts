@@ -1,10 +1,13 @@
 import { useMemo, useRef, useState } from 'react';
 import { likelySlips, type Slip } from '../../fill/slips.ts';
+import { bookReader } from '../../floor/book-reader.ts';
+import { fillFloor } from '../../floor/fill/fill-floor.ts';
+import { slipGround } from '../../floor/fill/index.ts';
 import { parseQuantity } from '../../quantity/index.ts';
 import { type RecordedTrial, trialsOf } from '../../record/trials.ts';
 import { usePage, usePagePart } from '../state/page-context.ts';
 import { unitFor } from '../words/unit-choice.ts';
-import { enteredBottle, ofPlace, slipGround } from './entered.ts';
+import { enteredBottle, ofPlace } from './entered.ts';
 import { useFillPlace } from './fill-place.tsx';
 import { useFillRecords } from './fill-records.tsx';
 import { mendedBody } from './mended-body.ts';
@@ -80,14 +83,18 @@ export const useWeighing = (): Weighing => {
   const { say } = words;
   const id = usePagePart((state) => state.id);
   const units = usePagePart((state) => state.units);
-  const place = useFillPlace();
-  const { floor, format, lanes, assessed, book } = place;
+  const { floor, format, lanes, assessed, book } = useFillPlace();
   const { records, write } = useFillRecords();
   const tags = useMemo(() => lanes.map(({ tag }) => tag), [lanes]);
   const trials = useMemo(
     () => trialsOf(records).filter(ofPlace(floor.tag, format?.tag)),
     [records, floor.tag, format?.tag],
   );
+  const ground = useMemo(() => {
+    const reader = bookReader(book);
+    const number = (book.floors ?? []).findIndex(({ tag }) => tag === floor.tag);
+    return slipGround(reader, fillFloor(reader, number, format?.tag));
+  }, [book, floor.tag, format?.tag]);
   const us = units === 'us' || (units === 'book' && book.about?.system === 'us');
   const of = { book: id, floor: floor.tag, format: format?.tag };
   const presetOf = (lane: string): string => {
@@ -206,7 +213,7 @@ export const useWeighing = (): Weighing => {
     }
     const body = corrects?.row === undefined ? made.body : { ...made.body, row: corrects.row };
     const others = trials.filter((trial) => trial.id !== corrects?.id).map(enteredBottle);
-    const [slip] = likelySlips(enteredBottle(body), others, slipGround(place));
+    const [slip] = likelySlips(enteredBottle(body), others, ground);
     if (slip === undefined) put(body, row);
     else setAsked({ body, row, slip });
   };

@@ -1,0 +1,54 @@
+import type { ReactElement } from 'react';
+import type { Allowance } from '../../fill/index.ts';
+import type { FloorAllowances } from '../../floor/fill/index.ts';
+import { stationOf } from '../../floor/station-of.ts';
+import { GoLink } from '../shell/go-link.tsx';
+import { bookPageAddress, fillAddress } from '../shell/route.ts';
+import { usePagePart, useWords } from '../state/page-context.ts';
+import { useFillPlace } from './fill-place.tsx';
+
+/** Where what would take the place of a line is written. */
+const useReplacedAt = (): ((code: Allowance['code']) => string) => {
+  const id = usePagePart((state) => state.id);
+  const { book } = useFillPlace();
+  const lanes = `${stationOf(book, 'fill')?.path ?? '/line/stations'}/lanes/0`;
+  return (code) =>
+    code === 'valve-air'
+      ? bookPageAddress(id, '/floors')
+      : code === 'meter-flow'
+        ? bookPageAddress(id, lanes)
+        : fillAddress(id, 'weigh');
+};
+
+/** What two floors change and the trials on one can't tell: each a line with its source that a measurement replaces. */
+export const AllowanceLines = ({ change }: { readonly change: FloorAllowances }): ReactElement => {
+  const { say, number, percent } = useWords();
+  const replacedAt = useReplacedAt();
+  return (
+    <section className="fill-part allowances">
+      <h3>{say('allowances.title')}</h3>
+      <p className="small quiet">
+        {say(change.sameProduct ? 'allowances.same' : 'allowances.product', {
+          ratio: number(change.viscosityRatio, 2),
+        })}{' '}
+        {change.airRatio === undefined && say('allowances.air.none')}
+      </p>
+      {change.allowances.length === 0 && <p>{say('allowances.none')}</p>}
+      <ul>
+        {change.allowances.map(({ code, shift, deviation, source, moves }) => (
+          <li key={code} data-allowance={code}>
+            <b>{say(`allowance.${code}`)}</b>{' '}
+            <span>
+              {say(`allowance.moves.${moves}`)} {shift !== 0 && `${shift > 0 ? '+' : ''}${percent(shift)} `}±{' '}
+              {percent(deviation)}
+            </span>{' '}
+            <span className="quiet">{say(`allowance.source.${source}`)}</span>{' '}
+            {source !== 'measured' && (
+              <GoLink to={replacedAt(code)}>{say(`allowance.replace.${code}`)}</GoLink>
+            )}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+};

@@ -1,0 +1,223 @@
+import { type ReactElement, useMemo, useState } from 'react';
+import { judgeLot, type LotJudgement } from '../../fill/judge-lot.ts';
+import type { Step } from '../../fill/worksheet.ts';
+import { type LotRead, lotInSi } from '../../floor/fill/index.ts';
+import type { Problem } from '../../quantity/problem.ts';
+import { lotsOf, type RecordedLot } from '../../record/lots.ts';
+import { type ContentsRule, contentsRules } from '../../sheets/contents/reference-temperature.ts';
+import { useFindSheet } from '../sheets/sheet-context.ts';
+import { GoLink } from '../shell/go-link.tsx';
+import { bookPageAddress } from '../shell/route.ts';
+import { usePage, usePagePart, useWords } from '../state/page-context.ts';
+import { SheetValue } from '../working/sheet-value.tsx';
+import { useFillPlace } from './fill-place.tsx';
+import { useFillRecords } from './fill-records.tsx';
+import { LotControl } from './lot-control-part.tsx';
+import { LotForm } from './lot-form.tsx';
+import { LotStrip } from './lot-strip.tsx';
+import { readVolume } from './read-volume.ts';
+import { stepAddress } from './step-address.ts';
+
+type Texts = { readonly rule?: ContentsRule; readonly variation?: string; readonly edition?: string };
+
+interface Judged {
+  readonly read: LotRead | undefined;
+  readonly judgement: LotJudgement | undefined;
+  readonly problems: readonly Problem[];
+}
+
+/** The whole way to the verdict: each step a sheet with its numbers in it. */
+const Worksheet = ({ steps }: { readonly steps: readonly Step[] }): ReactElement => {
+  const words = useWords();
+  const { say } = words;
+  const findSheet = useFindSheet();
+  return (
+    <ol className="worksheet">
+      {steps.map((step, i) => {
+        const sheet = findSheet(step.sheet);
+        return (
+          // biome-ignore lint/suspicious/noArrayIndexKey: a step is named by its place
+          <li key={i} data-step-sheet={step.sheet}>
+            <GoLink to={stepAddress(words, step, sheet)}>{say(`sheet.${step.sheet}.title`)}</GoLink>
+            <dl>
+              {Object.entries(sheet?.outputs ?? {}).map(([name, field]) => {
+                const value = step.outputs[name];
+                // a list of a whole lot is read on the sheet
+                if (value === undefined || typeof value === 'object') return null;
+                return (
+                  <div key={name}>
+                    <dt>{say(`sheet.${step.sheet}.outputs.${name}`)}</dt>
+                    <dd>
+                      <SheetValue sheet={step.sheet} name={name} field={field} value={value} />
+                    </dd>
+                  </div>
+                );
+              })}
+            </dl>
+            {step.notes.map((note) => (
+              <p className="small" key={note.code}>
+                {words.note(note)}
+              </p>
+            ))}
+          </li>
+        );
+      })}
+    </ol>
+  );
+};
+
+const Verdict = ({
+  judgement,
+  rule,
+}: {
+  readonly judgement: LotJudgement;
+  readonly rule: string;
+}): ReactElement => {
+  const { say, problem, has } = useWords();
+  const id = usePagePart((state) => state.id);
+  const told = (one: Problem): string => (has(one.code) ? problem(one) : one.code);
+  return (
+    <>
+      <p
+        className={`lot-verdict ${judgement.verdict.replace(' ', '-')}`}
+        role="status"
+        data-verdict={judgement.verdict}
+      >
+        {say(`lot.verdict.${judgement.verdict.replace(' ', '-')}`, { n: judgement.more, rule })}
+      </p>
+      <ul className="notes">
+        {[...judgement.problems, ...judgement.missing, ...judgement.remarks].map((one) => (
+          <li key={one.code + one.path}>
+            {told(one)}{' '}
+            {one.code === 'LOT_LABEL_MISSING' && (
+              <GoLink to={bookPageAddress(id, '/line/formats')}>{say('lot.label.write')}</GoLink>
+            )}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+};
+
+const LotAnswer = ({ lot, texts }: { readonly lot: RecordedLot; readonly texts: Texts }): ReactElement => {
+  const words = useWords();
+  const { say, numbers } = words;
+  const id = usePagePart((state) => state.id);
+  const { book } = useFillPlace();
+  const { read, judgement, problems } = useMemo((): Judged => {
+    const variation = readVolume(texts.variation, numbers);
+    const inSi = lotInSi(book, lot, {
+      ...(texts.rule === undefined ? {} : { rule: texts.rule }),
+      ...(texts.edition === undefined || texts.edition === '' ? {} : { edition: texts.edition }),
+      ...(variation === undefined ? {} : { variation }),
+    });
+    if (!inSi.ok) return { read: undefined, judgement: undefined, problems: inSi.problems };
+    const { lot: plain } = inSi.value;
+    return { read: inSi.value, judgement: plain && judgeLot(plain), problems: [] };
+  }, [book, lot, texts, numbers]);
+  if (problems.length > 0) {
+    return (
+      <ul className="notes">
+        {problems.map((one) => (
+          <li key={one.code + one.path}>{words.problem(one)}</li>
+        ))}
+      </ul>
+    );
+  }
+  if (read?.lot === undefined || judgement === undefined) {
+    return (
+      <p>
+        {say('lot.noRule')} <GoLink to={bookPageAddress(id, '/agreement')}>{say('lot.noRule.write')}</GoLink>
+      </p>
+    );
+  }
+  return (
+    <>
+      <Verdict judgement={judgement} rule={read.lot.rule} />
+      <LotStrip judgement={judgement} lot={read.lot} />
+      {judgement.steps.length > 0 && (
+        <details open className="lot-worksheet">
+          <summary>{say('lot.worksheet', { n: judgement.steps.length })}</summary>
+          <Worksheet steps={judgement.steps} />
+        </details>
+      )}
+      <LotControl judgement={judgement} lot={read.lot} />
+    </>
+  );
+};
+
+/** A lot of filled bottles against the rule that was agreed, with the whole way. */
+export const LotView = (): ReactElement => {
+  const page = usePage();
+  const { say } = page.words;
+  const id = usePagePart((state) => state.id);
+  const { book, floor, format } = useFillPlace();
+  const { records } = useFillRecords();
+  const note = `lot-rule/${id}`;
+  const [texts, setTexts] = useState<Texts>(() => (page.notes.read(note) ?? {}) as Texts);
+  const lots = useMemo(
+    () => lotsOf(records).filter((lot) => lot.floor === floor.tag && lot.format === format?.tag),
+    [records, floor.tag, format?.tag],
+  );
+  const rule = texts.rule ?? book.agreement?.contents?.rule;
+  const [chosen, setChosen] = useState<string>();
+  const lot = lots.find((one) => one.id === chosen) ?? lots.at(-1);
+  const change = (part: Texts): void => {
+    const next = { ...texts, ...part };
+    setTexts(next);
+    page.notes.write(note, next);
+  };
+  return (
+    <div className="lot-view">
+      <div className="lot-rule">
+        <label>
+          <span>{say('lot.rule')}</span>
+          <select
+            data-lot="rule"
+            value={texts.rule ?? ''}
+            onChange={({ target }) => {
+              const { rule: _, ...rest } = texts;
+              const other = contentsRules.find((one) => one === target.value);
+              const next = other === undefined ? rest : { ...rest, rule: other };
+              setTexts(next);
+              page.notes.write(note, next);
+            }}
+          >
+            <option value="">{say('lot.rule.agreed')}</option>
+            {contentsRules.map((one) => (
+              <option key={one} value={one}>
+                {say(`lot.rule.${one.replaceAll(' ', '-')}`)}
+              </option>
+            ))}
+          </select>
+        </label>
+        {rule === 'NIST Handbook 133' &&
+          (['variation', 'edition'] as const).map((name) => (
+            <label key={name}>
+              <span>{say(`lot.${name}`)}</span>
+              <input
+                type="text"
+                data-lot={name}
+                value={texts[name] ?? ''}
+                onChange={({ target }) => change({ [name]: target.value })}
+              />
+            </label>
+          ))}
+        {lots.length > 1 && (
+          <label>
+            <span>{say('lot.which')}</span>
+            <select value={lot?.id} onChange={({ target }) => setChosen(target.value)}>
+              {lots.map((one, i) => (
+                <option key={one.id} value={one.id}>
+                  {say('lot.named', { n: i + 1, bottles: one.packages.length })}
+                </option>
+              ))}
+            </select>
+          </label>
+        )}
+      </div>
+      {lot !== undefined && <LotAnswer lot={lot} texts={texts} />}
+      {format !== undefined && <LotForm floor={floor.tag} format={format.tag} open={lot === undefined} />}
+    </div>
+  );
+};
