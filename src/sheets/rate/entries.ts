@@ -5,6 +5,9 @@ import { accumulationTimeSheet } from './accumulation-time.ts';
 import { agreedPeriodCases } from './agreed-period.cases.ts';
 import { agreedPeriodText } from './agreed-period.text.ts';
 import { agreedPeriodSheet } from './agreed-period.ts';
+import { batchMeansCases } from './batch-means.cases.ts';
+import { batchMeansText } from './batch-means.text.ts';
+import { batchMeansSheet } from './batch-means.ts';
 import { bottleRateCases } from './bottle-rate.cases.ts';
 import { bottleRateText } from './bottle-rate.text.ts';
 import { bottleRateSheet } from './bottle-rate.ts';
@@ -26,6 +29,9 @@ import { fillTimeLeftSheet } from './fill-time-left.ts';
 import { indexPeriodCases } from './index-period.cases.ts';
 import { indexPeriodText } from './index-period.text.ts';
 import { indexPeriodSheet } from './index-period.ts';
+import { intervalOfRunsCases } from './interval-of-runs.cases.ts';
+import { intervalOfRunsText } from './interval-of-runs.text.ts';
+import { intervalOfRunsSheet } from './interval-of-runs.ts';
 import { loopPeriodCases } from './loop-period.cases.ts';
 import { loopPeriodText } from './loop-period.text.ts';
 import { loopPeriodSheet } from './loop-period.ts';
@@ -35,9 +41,18 @@ import { meanDrawSheet } from './mean-draw.ts';
 import { meanOfRunCases } from './mean-of-run.cases.ts';
 import { meanOfRunText } from './mean-of-run.text.ts';
 import { meanOfRunSheet } from './mean-of-run.ts';
+import { pairedChangeCases } from './paired-change.cases.ts';
+import { pairedChangeText } from './paired-change.text.ts';
+import { pairedChangeSheet } from './paired-change.ts';
 import { recoveryTimeCases } from './recovery-time.cases.ts';
 import { recoveryTimeText } from './recovery-time.text.ts';
 import { recoveryTimeSheet } from './recovery-time.ts';
+import { runLengthForWaitingCases } from './run-length-for-waiting.cases.ts';
+import { runLengthForWaitingText } from './run-length-for-waiting.text.ts';
+import { runLengthForWaitingSheet } from './run-length-for-waiting.ts';
+import { runsWantedCases } from './runs-wanted.cases.ts';
+import { runsWantedText } from './runs-wanted.text.ts';
+import { runsWantedSheet } from './runs-wanted.ts';
 import { stationRateCases } from './station-rate.cases.ts';
 import { stationRateText } from './station-rate.text.ts';
 import { stationRateSheet } from './station-rate.ts';
@@ -86,4 +101,9 @@ export const rateEntries: readonly SheetEntry[] = [
   sheetEntry(twoStationsInTimeSheet, twoStationsInTimeCases, twoStationsInTimeText),
   sheetEntry(twoStationsByRowSheet, twoStationsByRowCases, twoStationsByRowText),
   sheetEntry(twoStationsUnevenSheet, twoStationsUnevenCases, twoStationsUnevenText),
+  sheetEntry(intervalOfRunsSheet, intervalOfRunsCases, intervalOfRunsText),
+  sheetEntry(runsWantedSheet, runsWantedCases, runsWantedText),
+  sheetEntry(batchMeansSheet, batchMeansCases, batchMeansText),
+  sheetEntry(pairedChangeSheet, pairedChangeCases, pairedChangeText),
+  sheetEntry(runLengthForWaitingSheet, runLengthForWaitingCases, runLengthForWaitingText),
 ];

@@ -43,3 +43,8 @@ export const packagingLines: Source = {
   place: '3.4, accumulation and the V-graph; public transcription',
   mark: 'read',
 };
+export const statisticsTheory: Source = {
+  title: 'Student’s interval of a mean of independent normal values',
+  place: 'textbook form',
+  mark: 'memory',
+};
