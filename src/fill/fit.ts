@@ -220,19 +220,20 @@ const between = (a: Symmetric, lower: Symmetric): Float64Array[] => {
   return whole;
 };
 
-const volumeMisses = (readings: readonly SetupReadings[], answers: readonly RowAnswer[]): Miss[] =>
-  readings.flatMap((each, s) =>
-    each.volumes.flatMap((of, i) =>
-      of.map(({ value, stated }) => ({ miss: value - answers[s]!.volumes[i]!, stated })),
-    ),
-  );
-
-const timeMisses = (readings: readonly SetupReadings[], answers: readonly RowAnswer[]): Miss[] =>
-  readings.flatMap((each, s) =>
-    each.times.flatMap((of, i) =>
-      of.map(({ value, stated }) => ({ miss: value - answers[s]!.times[i]!, stated })),
-    ),
-  );
+const missesOf = (
+  readings: readonly SetupReadings[],
+  answers: readonly RowAnswer[],
+  of: 'volumes' | 'times',
+): readonly Miss[] => {
+  const misses: Miss[] = [];
+  readings.forEach((each, s) => {
+    each[of].forEach((list, i) => {
+      const mean = answers[s]![of][i]!;
+      for (const { value, stated } of list) misses.push({ miss: value - mean, stated });
+    });
+  });
+  return misses;
+};
 
 /** Bottles that were weighed whole, and what those that overflowed stand for beside them. */
 const volumeCount = (
@@ -339,13 +340,13 @@ export const fitLanes = (
     const weighed = volumeCount(readings, answers, volumeNoise);
     const settle = (): void => {
       volumeNoise = noiseOf(
-        volumeMisses(readings, answers!),
+        missesOf(readings, answers!, 'volumes'),
         weighed - traceOf(whole, normal.volumes),
         ground.volumeLeast,
         ground.volumeTypical,
       );
       timeNoise = noiseOf(
-        timeMisses(readings, answers!),
+        missesOf(readings, answers!, 'times'),
         timed - traceOf(whole, normal.times),
         0,
         ground.timeTypical,

@@ -1,4 +1,4 @@
-import { studentCdf } from '../statistics/student.ts';
+import { studentQuantile } from '../statistics/student.ts';
 import type { EstimateBasis } from './lane-estimate.ts';
 import { quadratic } from './linear-figure.ts';
 import { type Noise, varianceOf } from './noise.ts';
@@ -21,11 +21,18 @@ export interface Residual {
 /** Chance that a set without an outlier has one named. */
 const falseAlarm = 0.01;
 
+/** Residual beyond which a reading is outlying; with two degrees of freedom or fewer nothing is. */
+const furthestOf = (dof: number, readings: number): number => {
+  if (!(dof > 2)) return Infinity;
+  const t = studentQuantile(1 - (0.5 * falseAlarm) / Math.max(1, readings), dof - 1);
+  return Math.sqrt((dof * t * t) / (dof - 1 + t * t));
+};
+
 /**
  * Every reading against the fit.
  *
  * Method   r = miss/(s sqrt(1 - h)); outlying by t = r sqrt((dof - 1)/(dof - r^2)) on Student with dof - 1, the share of
- *          false alarms parted among all readings of the kind
+ *          false alarms parted among all readings of the kind: r^2 > dof t^2/(dof - 1 + t^2)
  * Source   deleted residual as in R. D. Cook, S. Weisberg, Residuals and Influence in
  *          Regression, 2.2 (memory)
  */
@@ -33,7 +40,7 @@ export const residualsOf = ({
   readings,
   fit,
 }: Pick<EstimateBasis, 'readings' | 'fit'>): readonly Residual[] => {
-  const found: (Omit<Residual, 'outlying'> & { readonly dof: number })[] = [];
+  const found: Omit<Residual, 'outlying'>[] = [];
   readings.forEach((each, s) => {
     each.setup.lanes.forEach((lane, i) => {
       const add = (of: Residual['of'], noise: Noise): void => {
@@ -47,7 +54,7 @@ export const residualsOf = ({
           // a reading that alone decides its lane leaves nothing to be seen
           const left = Math.max(0.02, 1 - known / variance);
           const standard = (value - fitted) / Math.sqrt(variance * left);
-          found.push({ trial, lane, of, read: value, fitted, standard, dof: noise.dof });
+          found.push({ trial, lane, of, read: value, fitted, standard });
         }
       };
       add('volume', fit.volumeNoise);
@@ -56,10 +63,12 @@ export const residualsOf = ({
   });
   const count = { volume: 0, time: 0 };
   for (const { of } of found) count[of]++;
-  return found.map(({ dof, ...residual }) => {
-    const square = residual.standard * residual.standard;
-    const t = square < dof ? Math.abs(residual.standard) * Math.sqrt((dof - 1) / (dof - square)) : Infinity;
-    const chance = dof > 2 ? 2 * studentCdf(-t, dof - 1) : 1;
-    return { ...residual, outlying: chance < falseAlarm / count[residual.of] };
-  });
+  const furthest = {
+    volume: furthestOf(fit.volumeNoise.dof, count.volume),
+    time: furthestOf(fit.timeNoise.dof, count.time),
+  };
+  return found.map((residual) => ({
+    ...residual,
+    outlying: Math.abs(residual.standard) > furthest[residual.of],
+  }));
 };

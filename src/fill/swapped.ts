@@ -23,7 +23,8 @@ export const swappedBottles = (
   const found: { readonly trials: readonly number[]; readonly lanes: readonly number[] }[] = [];
   for (const row of rows.values()) {
     row.forEach((a, i) => {
-      for (const b of row.slice(i + 1)) {
+      for (let j = i + 1; j < row.length; j++) {
+        const b = row[j]!;
         if (trials[a.trial]!.preset !== trials[b.trial]!.preset) continue;
         const unit = (of: Residual): number => (of.read - of.fitted) / of.standard;
         const now = a.standard * a.standard + b.standard * b.standard;
