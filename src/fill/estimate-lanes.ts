@@ -1,10 +1,11 @@
 import type { Lane } from '../hydraulics/system.ts';
-import { type Fit, fitLanes, type NoiseGround, type Reading, type SetupReadings } from './fit.ts';
+import { type Fit, fitLanes, type NoiseGround } from './fit.ts';
 import { type Apart, keptTrials, type TrialProblem } from './kept-trials.ts';
 import type { EstimateBasis, LaneEstimate } from './lane-estimate.ts';
 import { type LanePriors, lanePriors } from './lane-priors.ts';
 import { type LaneUnknown, laneScale, laneUnknowns, laneValues, offsetOf, perLane } from './lane-unknowns.ts';
 import { linearFigure } from './linear-figure.ts';
+import type { Reading, SetupReadings } from './readings.ts';
 import { type Residual, residualsOf } from './residuals.ts';
 import { type RowModel, rowAnswer } from './row-model.ts';
 import { rowSetups, type SetupTrials } from './row-setups.ts';

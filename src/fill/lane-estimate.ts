@@ -1,4 +1,5 @@
-import type { Fit, SetupReadings } from './fit.ts';
+import type { Fit } from './fit.ts';
+import type { SetupReadings } from './readings.ts';
 import type { RowModel } from './row-model.ts';
 import type { SetupTrials } from './row-setups.ts';
 import type { Estimated } from './student-sum.ts';
