@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { oracleRow } from '../../tests/physics/oracle.ts';
+import { fillRow } from '../hydraulics/fill-row.ts';
+import { manifoldBalance } from '../hydraulics/manifold-balance.ts';
+import { runInertia } from '../hydraulics/run-inertia.ts';
 import { startStored } from '../hydraulics/stored.ts';
 import { leastSquares } from '../statistics/least-squares.ts';
 import { estimateLanes, type LanesEstimate } from './estimate-lanes.ts';
@@ -150,6 +153,57 @@ describe('trials that tell little', () => {
     );
     expect(widthOf(one, 1)).toBeGreaterThan(10 * widthOf(whole, 1));
     expect(codes(one)).toContain('lanes-supposed');
+  });
+});
+
+describe('what else was seen', () => {
+  const { trueHere } = pair;
+  const random = randomFrom(77);
+  /** A row of both lanes, the first throttled to a third, with the gauge on the manifold read. */
+  const throttledRow = (row: string): readonly FillTrial[] => {
+    const preset = presets[0]!;
+    const lanes = trueHere.lanes.map((lane, i) => {
+      const kv = lane.kv * (i === 0 ? 0.3 : 1);
+      return { ...lane, preset, changeOver: preset, kv, kvSlow: kv };
+    });
+    const system = { ...trueHere, lanes };
+    const filled = fillRow(system, startStored(system.source));
+    if ('stuck' in filled) throw new Error('stuck');
+    const { pressure, flow } = manifoldBalance(system);
+    const lag = Math.LN2 * runInertia(system, flow).timeConstant;
+    return filled.lanes.map((lane, i) => ({
+      lane: lanes[i]!.tag,
+      preset,
+      volume: lane.volume + pair.ownSpread * random.normal(),
+      time: lane.fillTime + lag + pair.watch * random.normal(),
+      timeDeviation: pair.watch,
+      overflow: 'none' as const,
+      row,
+      pressure: pressure + 50 * random.normal(),
+      pressureDeviation: 50,
+      ...(i === 0 ? { throttled: true } : {}),
+    }));
+  };
+  const rows = ['a', 'b', 'c', 'd', 'e', 'f'].flatMap(throttledRow);
+
+  it('a throttled lane tells of another flow, and parts the after-run from the drip', () => {
+    const plain = estimated(here, trials);
+    const both = estimated(here, [...trials, ...rows]);
+    const oneFlow = (of: LanesEstimate): readonly string[] =>
+      of.doubts.filter(({ code }) => code === 'one-flow').flatMap(({ lanes }) => lanes);
+    expect(oneFlow(plain)).toEqual(['-Y1', '-Y2']);
+    expect(oneFlow(both)).toEqual(['-Y2']);
+    expect(both.lanes[0]!.afterRun.deviation).toBeLessThan(plain.lanes[0]!.afterRun.deviation);
+  });
+
+  it('a gauge on the manifold tells the supply, and with it the valve coefficients', () => {
+    const ungauged = rows.map(({ pressure: _, pressureDeviation: __, ...trial }) => trial);
+    const without = estimated(here, [...trials, ...ungauged]);
+    const gauged = estimated(here, [...trials, ...rows]);
+    gauged.lanes.forEach((lane, i) => {
+      expect(lane.kv.deviation).toBeLessThan(0.8 * without.lanes[i]!.kv.deviation);
+      expect(Math.abs(lane.kv.value - trueHere.lanes[i]!.kv) / lane.kv.deviation).toBeLessThan(3.5);
+    });
   });
 });
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { addOuter, cholesky, choleskyInverse, choleskySolve, zeroMatrix } from './cholesky.ts';
+import { between, sumOf, traceOf } from './symmetric.ts';
 
 /** Hilbert's matrix: its inverse is known in whole numbers, and no elimination likes it. */
 const hilbert = (n: number): Float64Array[] =>
@@ -39,5 +40,20 @@ describe('the factor of a positive definite matrix', () => {
       [6, 12],
     ]);
     expect(cholesky(flat)).toBeUndefined();
+  });
+});
+
+describe('a symmetric matrix of which the lower triangle is kept', () => {
+  it('between its own inverse is that inverse, and has the trace of one', () => {
+    const a = hilbert(3);
+    const lower = a.map((row, i) => row.map((entry, j) => (j <= i ? entry : 0)));
+    const inverse = choleskyInverse(cholesky(a)!);
+    expect(traceOf(inverse, lower)).toBeCloseTo(3, 9);
+    between(inverse, lower).forEach((row, i) => {
+      row.forEach((entry, j) => {
+        expect(entry).toBeCloseTo(inverse[i]![j]!, 8);
+      });
+    });
+    expect(sumOf(lower, lower)[2]![1]).toBe(2 * a[2]![1]!);
   });
 });
