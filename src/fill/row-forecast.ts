@@ -1,6 +1,7 @@
 import { cholesky } from '../statistics/cholesky.ts';
 import { normalQuantile } from '../statistics/normal.ts';
 import type { Allowance, Moved } from './allowances.ts';
+import { jitterLast } from './fit.ts';
 import type { EstimateBasis } from './lane-estimate.ts';
 import { type LaneScale, laneValues, offsetOf, perLane } from './lane-unknowns.ts';
 import { figureParts } from './linear-figure.ts';
@@ -86,6 +87,40 @@ const perShare = (scale: LaneScale, unknowns: Float64Array, lane: number, moves:
   return values.afterRun / scale.priors.afterRun;
 };
 
+/**
+ * What the after-runs must be where other values of the lanes change the order in which they closed in the trials: the
+ * volumes that were weighed stay as they are, and a lane that closed beside more open ones had a longer after-run.
+ *
+ * Method   the volumes of the trials' rows where the unknowns are moved, less what the slopes make of the move; the mean
+ *          over the rows, bottle by bottle, over the flow at the count
+ * Returns  by lane, in units of its unknown; nothing where the move lets a lane of the trials never end
+ */
+const heldToTrials =
+  ({ model, fit, readings }: EstimateBasis) =>
+  (move: Float64Array): Float64Array => {
+    const missed = new Float64Array(model.scales.length);
+    const flowed = new Float64Array(model.scales.length);
+    readings.forEach(({ setup, volumes }, row) => {
+      const there = rowAnswer(
+        model,
+        setup,
+        fit.unknowns.map((x, i) => x + move[i]!),
+        jitterLast,
+      );
+      if (there === undefined) return;
+      setup.lanes.forEach((lane, i) => {
+        const bottles = volumes[i]!.length;
+        const slope = fit.slopes[row]!.volumes[i]!;
+        const linear = slope.reduce((sum, each, k) => sum + each * move[k]!, 0);
+        missed[lane] = missed[lane]! + bottles * (there.volumes[i]! - fit.answers[row]!.volumes[i]! - linear);
+        flowed[lane] = flowed[lane]! + bottles * there.flows[i]!;
+      });
+    });
+    return missed.map((miss, lane) =>
+      flowed[lane]! > 0 ? -miss / (flowed[lane]! * model.scales[lane]!.priors.afterRun) : 0,
+    );
+  };
+
 /** All lanes together with these counts. */
 const wholeRow = (presets: readonly number[]) => ({
   lanes: presets.map((_, lane) => lane),
@@ -156,16 +191,18 @@ export const rowForecast = (
     times: presets.map((): number[] => []),
     rowTime: [] as number[],
   };
+  const held = heldToTrials(basis);
   let stuck = 0;
   const tries = 2 * pairs;
   for (let point = 0; point < pairs; point++) {
-    const move = new Float64Array(unknowns.length);
     const z = Array.from({ length: size }, (_, i) => deviate(point, i));
-    for (let i = 0; i < own; i++) {
-      let sum = 0;
-      for (let k = 0; k <= i; k++) sum += lower[i]![k]! * z[k]!;
-      move[i] = sum;
+    // what the trials know of, their own supply with it
+    const known = new Float64Array(size);
+    for (let i = 0; i < size; i++) {
+      for (let k = 0; k <= i; k++) known[i] = known[i]! + lower[i]![k]! * z[k]!;
     }
+    const move = new Float64Array(unknowns.length);
+    move.set(known.subarray(0, own));
     if (!same) for (let i = own; i < unknowns.length; i++) move[i] = deviate(point, size + i - own);
     lines.forEach(({ line, lanes }, i) => {
       const y = deviate(point, size + unknowns.length + i) * line.deviation;
@@ -175,12 +212,12 @@ export const rowForecast = (
       }
     });
     for (const sign of [1, -1]) {
-      const there = rowAnswer(
-        model,
-        setup,
-        unknowns.map((x, i) => x + sign * move[i]!),
-        0,
-      );
+      const moved = unknowns.map((x, i) => x + sign * move[i]!);
+      held(known.map((x) => sign * x)).forEach((by, lane) => {
+        const column = perLane * lane + offsetOf.afterRun;
+        moved[column] = moved[column]! + by;
+      });
+      const there = rowAnswer(model, setup, moved, 0);
       if (there === undefined) {
         stuck++;
         continue;
