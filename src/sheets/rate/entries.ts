@@ -1,10 +1,19 @@
 import { type SheetEntry, sheetEntry } from '../sheet-entry.ts';
+import { acceptancePlanCases } from './acceptance-plan.cases.ts';
+import { acceptancePlanText } from './acceptance-plan.text.ts';
+import { acceptancePlanSheet } from './acceptance-plan.ts';
 import { accumulationTimeCases } from './accumulation-time.cases.ts';
 import { accumulationTimeText } from './accumulation-time.text.ts';
 import { accumulationTimeSheet } from './accumulation-time.ts';
 import { agreedPeriodCases } from './agreed-period.cases.ts';
 import { agreedPeriodText } from './agreed-period.text.ts';
 import { agreedPeriodSheet } from './agreed-period.ts';
+import { availabilityFromStopsCases } from './availability-from-stops.cases.ts';
+import { availabilityFromStopsText } from './availability-from-stops.text.ts';
+import { availabilityFromStopsSheet } from './availability-from-stops.ts';
+import { availabilityShownCases } from './availability-shown.cases.ts';
+import { availabilityShownText } from './availability-shown.text.ts';
+import { availabilityShownSheet } from './availability-shown.ts';
 import { batchMeansCases } from './batch-means.cases.ts';
 import { batchMeansText } from './batch-means.text.ts';
 import { batchMeansSheet } from './batch-means.ts';
@@ -35,12 +44,21 @@ import { intervalOfRunsSheet } from './interval-of-runs.ts';
 import { loopPeriodCases } from './loop-period.cases.ts';
 import { loopPeriodText } from './loop-period.text.ts';
 import { loopPeriodSheet } from './loop-period.ts';
+import { meanCycleBoundCases } from './mean-cycle-bound.cases.ts';
+import { meanCycleBoundText } from './mean-cycle-bound.text.ts';
+import { meanCycleBoundSheet } from './mean-cycle-bound.ts';
 import { meanDrawCases } from './mean-draw.cases.ts';
 import { meanDrawText } from './mean-draw.text.ts';
 import { meanDrawSheet } from './mean-draw.ts';
 import { meanOfRunCases } from './mean-of-run.cases.ts';
 import { meanOfRunText } from './mean-of-run.text.ts';
 import { meanOfRunSheet } from './mean-of-run.ts';
+import { meanTimeBetweenStopsCases } from './mean-time-between-stops.cases.ts';
+import { meanTimeBetweenStopsText } from './mean-time-between-stops.text.ts';
+import { meanTimeBetweenStopsSheet } from './mean-time-between-stops.ts';
+import { meanTimeShownCases } from './mean-time-shown.cases.ts';
+import { meanTimeShownText } from './mean-time-shown.text.ts';
+import { meanTimeShownSheet } from './mean-time-shown.ts';
 import { pairedChangeCases } from './paired-change.cases.ts';
 import { pairedChangeText } from './paired-change.text.ts';
 import { pairedChangeSheet } from './paired-change.ts';
@@ -50,15 +68,27 @@ import { recoveryTimeSheet } from './recovery-time.ts';
 import { runLengthForWaitingCases } from './run-length-for-waiting.cases.ts';
 import { runLengthForWaitingText } from './run-length-for-waiting.text.ts';
 import { runLengthForWaitingSheet } from './run-length-for-waiting.ts';
+import { runToShowAvailabilityCases } from './run-to-show-availability.cases.ts';
+import { runToShowAvailabilityText } from './run-to-show-availability.text.ts';
+import { runToShowAvailabilitySheet } from './run-to-show-availability.ts';
+import { runToShowMeanTimeCases } from './run-to-show-mean-time.cases.ts';
+import { runToShowMeanTimeText } from './run-to-show-mean-time.text.ts';
+import { runToShowMeanTimeSheet } from './run-to-show-mean-time.ts';
 import { runsWantedCases } from './runs-wanted.cases.ts';
 import { runsWantedText } from './runs-wanted.text.ts';
 import { runsWantedSheet } from './runs-wanted.ts';
+import { shareBoundsCases } from './share-bounds.cases.ts';
+import { shareBoundsText } from './share-bounds.text.ts';
+import { shareBoundsSheet } from './share-bounds.ts';
 import { stationRateCases } from './station-rate.cases.ts';
 import { stationRateText } from './station-rate.text.ts';
 import { stationRateSheet } from './station-rate.ts';
 import { timeFiguresCases } from './time-figures.cases.ts';
 import { timeFiguresText } from './time-figures.text.ts';
 import { timeFiguresSheet } from './time-figures.ts';
+import { trialsWantedCases } from './trials-wanted.cases.ts';
+import { trialsWantedText } from './trials-wanted.text.ts';
+import { trialsWantedSheet } from './trials-wanted.ts';
 import { twoStationsByRowCases } from './two-stations-by-row.cases.ts';
 import { twoStationsByRowText } from './two-stations-by-row.text.ts';
 import { twoStationsByRowSheet } from './two-stations-by-row.ts';
@@ -106,4 +136,14 @@ export const rateEntries: readonly SheetEntry[] = [
   sheetEntry(batchMeansSheet, batchMeansCases, batchMeansText),
   sheetEntry(pairedChangeSheet, pairedChangeCases, pairedChangeText),
   sheetEntry(runLengthForWaitingSheet, runLengthForWaitingCases, runLengthForWaitingText),
+  sheetEntry(shareBoundsSheet, shareBoundsCases, shareBoundsText),
+  sheetEntry(trialsWantedSheet, trialsWantedCases, trialsWantedText),
+  sheetEntry(meanTimeShownSheet, meanTimeShownCases, meanTimeShownText),
+  sheetEntry(meanTimeBetweenStopsSheet, meanTimeBetweenStopsCases, meanTimeBetweenStopsText),
+  sheetEntry(runToShowMeanTimeSheet, runToShowMeanTimeCases, runToShowMeanTimeText),
+  sheetEntry(availabilityShownSheet, availabilityShownCases, availabilityShownText),
+  sheetEntry(availabilityFromStopsSheet, availabilityFromStopsCases, availabilityFromStopsText),
+  sheetEntry(runToShowAvailabilitySheet, runToShowAvailabilityCases, runToShowAvailabilityText),
+  sheetEntry(meanCycleBoundSheet, meanCycleBoundCases, meanCycleBoundText),
+  sheetEntry(acceptancePlanSheet, acceptancePlanCases, acceptancePlanText),
 ];

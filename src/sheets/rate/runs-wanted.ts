@@ -1,6 +1,7 @@
 import { studentQuantile } from '../../statistics/student.ts';
 import { numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
+import { leastWhole } from './least-whole.ts';
 import { assumedConfidence, figures, trialSizes } from './trial-bounds.ts';
 import { statisticsTheory } from './trial-sources.ts';
 import { wholeProblems } from './whole.ts';
@@ -18,23 +19,6 @@ interface RunsWanted {
   readonly firstGuess: number;
   readonly wanted: number;
 }
-
-/** Least whole number from `low` on at which a claim, once true for good, is true. */
-const leastWhole = (claim: (n: number) => boolean, low: number): number => {
-  if (claim(low)) return low;
-  let below = low;
-  let above = 2 * low;
-  while (!claim(above)) {
-    below = above;
-    above *= 2;
-  }
-  while (above - below > 1) {
-    const middle = Math.floor(0.5 * (below + above));
-    if (claim(middle)) above = middle;
-    else below = middle;
-  }
-  return above;
-};
 
 /**
  * Runs that narrow the interval of a mean to a share of it, judged by a first few.
