@@ -161,7 +161,7 @@ export const placed = (
  *          rows in which all that may be true is moved at once: their departure from the slopes shifts the mean and adds
  *          its variance
  * Returns  undefined where a lane can never end
- * Cost     some sixty rows
+ * Cost     some sixty rows there, and fifty of each set-up of the trials
  * Source   JCGM 100:2008, 5.2 for the slopes (memory); control variates for the rest
  */
 export const rowForecast = (
