@@ -12,6 +12,7 @@ import { capacityOf } from './capacity-of.ts';
 import { type FillFloor, fillFloor } from './fill-floor.ts';
 import { type AllowanceAsk, type FloorAllowances, floorAllowances } from './floor-change.ts';
 import { type FillGoal, type GoalPresets, goalPresets } from './goal-presets.ts';
+import { laneSpreads } from './lane-spreads.ts';
 import { reachedShare } from './reached-share.ts';
 import { type TrialSlips, trialSlips } from './trial-slips.ts';
 import { type TrialsInSi, trialsInSi } from './trials-in-si.ts';
@@ -165,6 +166,10 @@ export const fillStory = (book: Book, ask: FillAsk): FillStory | undefined => {
   const estimated = estimateLanes({
     floor: from.uncertain,
     trials: read.trials.map(({ fill }) => fill),
+    priors: from.uncertain.system.lanes.map((lane) => {
+      const path = from.inputs.model.lanes.find(({ tag }) => tag === lane.tag)?.path;
+      return path === undefined ? undefined : laneSpreads(reader, path, lane);
+    }),
     ...(level === undefined ? {} : { capacity: level }),
   });
   if (estimated.kind === 'refused') return { ...base, ...withOther, estimate: estimated, none };
