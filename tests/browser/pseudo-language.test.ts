@@ -7,7 +7,7 @@ import { fittingNames, pipeMaterialNames } from '../../src/book/index.ts';
 import { type Kind, kinds, unitsOf } from '../../src/quantity/index.ts';
 import { registry } from '../../src/sheets/registry.ts';
 import { openBrowser, openPage } from './browser.ts';
-import { field, goWithin, hoseBore, openBook, panel, seeCharts, side } from './on-the-page.ts';
+import { field, goWithin, hoseBore, openBook, panel, seeCharts, side, waitForText } from './on-the-page.ts';
 import { projectRoot, type RunningServer, startServer } from './running-server.ts';
 
 let browser: Browser;
@@ -211,6 +211,91 @@ describe('every text comes from the catalogue', () => {
     await page.locator('.keep-why button').first().click();
     await page.locator('.revisions tbody tr').nth(1).waitFor();
     expect(await strays(page)).toEqual([]);
+    await close();
+  });
+
+  it('on each question of the page on which the fill is set, at a slip and in what a sheet brings', async () => {
+    const { page, close } = await openPage(browser);
+    const sheets = {
+      samples:
+        'Bottle,Empty (kg),Full to the level (kg),Temperature,Bore\n1,0.96,2.97,18 degC,28 mm\n2,0.961,2.972,18 degC,28.2 mm',
+      trials: [
+        'Lane,Count,Row,Gross (kg),Tare (kg),Fill time,Overflow',
+        ...[600, 780].flatMap((preset) =>
+          [0, 1, 2].flatMap((row) =>
+            [1, 2, 3, 4].map((lane) =>
+              [
+                `-Y1${lane}`,
+                preset,
+                `${preset}.${row}`,
+                (1.0 + preset / 402 + 0.001 * ((row * lane) % 3)).toFixed(3),
+                '0.960',
+                `${(0.013 * preset).toFixed(2)} s`,
+                'none',
+              ].join(),
+            ),
+          ),
+        ),
+      ].join('\n'),
+    };
+    const paste = async (what: string, text: string): Promise<void> => {
+      await page.locator('.import-part summary').click();
+      await page.locator(`[data-paste="${what}"]`).fill(text);
+      await page.locator('[data-act="read-paste"]').click();
+    };
+    // a sheet is read in the language of its headings
+    for (const [what, step] of [
+      ['samples', 'samples'],
+      ['trials', 'weigh'],
+    ] as const) {
+      await page.goto(`${server.address()}books/flagon-line/fill?step=${step}`);
+      await paste(what, sheets[what]);
+      await page.locator('[data-act="take-sheet"]').click();
+      await waitForText(page.locator('.import-part [role="status"]'), /written down/);
+    }
+    const step = async (name: string): Promise<void> => {
+      await goWithin(page, `/books/flagon-line/fill?lang=qps&step=${name}`);
+      await page.locator(`.fill-page[data-step="${name}"] .fill-head`).waitFor();
+    };
+    await page.goto(`${server.address()}books/flagon-line/fill?lang=qps`);
+    const clean = async (name: string): Promise<void> => {
+      for (const summary of await page.locator('.fill-page details:not([open]) > summary').all()) {
+        if (await summary.isVisible()) await summary.click();
+      }
+      expect({ name, strays: await strays(page) }).toEqual({ name, strays: [] });
+    };
+    await step('samples');
+    await page.locator('.fill-table.samples').waitFor();
+    await clean('samples');
+    await step('weigh');
+    await page.locator('[data-holds="by"]').fill('Oxbow');
+    await page.locator('[data-weigh="tare"]').fill('0');
+    await page.locator('[data-weigh="gross"]').fill('2.98');
+    await page.locator('[data-overflow="none"]').click();
+    await page.locator('.slip').waitFor();
+    expect(await strays(page)).toEqual([]);
+    await page.locator('.slip [data-act="leave"]').click();
+    await page.locator('.trial-table tbody tr').first().waitFor();
+    await paste('trials', '1');
+    await page.locator('.import-part .problem').first().waitFor();
+    // what a person pasted is the person's own
+    await page.locator('[data-paste="trials"]').fill('');
+    await clean('weigh');
+    for (const name of ['trials', 'presets', 'floor']) {
+      await step(name);
+      await page.locator('.answer[data-working="false"]').waitFor({ timeout: 30_000 });
+      await clean(name);
+    }
+    await step('lot');
+    await page.locator('[data-lot="rule"]').selectOption('EU average system');
+    for (const gross of ['2.98', '2.975', '2.979']) {
+      await page.locator('[data-lot="gross"]').fill(gross);
+      await page.keyboard.press('Enter');
+    }
+    await page.locator('[data-lot="by"]').fill('Oxbow');
+    await page.locator('[data-act="write-lot"]').click();
+    await page.locator('.lot-verdict').waitFor();
+    await clean('lot');
     await close();
   });
 

@@ -6,11 +6,13 @@ import { usePagePart, useWords } from '../state/page-context.ts';
 import { AllowanceLines } from './allowance-lines.tsx';
 import type { FillAnswer, OtherFloorAnswer } from './fill-answer.ts';
 import { useFillPlace } from './fill-place.tsx';
+import { GoalSentence } from './goal-sentence.tsx';
 import { Hump } from './hump.tsx';
 import { Interval } from './interval.tsx';
+import { LevelTable } from './level-table.tsx';
 import { NoAnswerLines } from './no-answer.tsx';
-import { GoalSentence, LevelTable, VolumeTable } from './presets-view.tsx';
 import { ScorePart } from './score-part.tsx';
+import { VolumeTable } from './volume-table.tsx';
 import { useAnswer } from './with-answer.tsx';
 
 interface Row {

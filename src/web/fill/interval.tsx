@@ -23,9 +23,11 @@ export const Interval = ({ of, kind, unit }: IntervalProps): ReactElement => {
   const units = usePagePart((state) => state.units);
   const book = usePagePart((state) => state.book);
   const digits = digitsFor(of);
-  const show = { units, book, digits, unit, bottles: true };
-  const value = words.quantity(of.value, kind, show);
-  const end = (one: number): string => words.quantity(one, kind, { ...show, unit: value.unit }).number;
+  const show = { units, book, digits, unit };
+  const value = words.quantity(of.value, kind, { ...show, bottles: true });
+  // what is said of bottles is no unit that could be asked for again
+  const plain = words.quantity(of.value, kind, show).unit;
+  const end = (one: number): string => words.quantity(one, kind, { ...show, unit: plain }).number;
   return (
     <span className="interval">
       <b>{value.number}</b> <span className="unit">{value.unit}</span>{' '}

@@ -4,7 +4,7 @@ import { PlotFigure, plotFrame } from '../charts/plot-figure.tsx';
 import { ScrollRegion } from '../shell/scroll-region.tsx';
 import { useWords } from '../state/page-context.ts';
 import type { FillAnswer } from './fill-answer.ts';
-import type { LevelGoal } from './presets-view.tsx';
+import type { LevelGoal } from './goals.ts';
 
 /** Shares below this are not drawn: on the way there nothing is set. */
 const least = 0.02;

@@ -1,7 +1,7 @@
 import { type TraceGuide, type TracePath, tracePath, traceStep } from '../../fill/index.ts';
 import type { RecordedTrial } from '../../record/trials.ts';
 import type { FillAnswer } from './fill-answer.ts';
-import type { LevelGoal } from './presets-view.tsx';
+import type { LevelGoal } from './goals.ts';
 
 /** What the record of a bottle says that was filled on the way to a trace; it is data, not words. */
 export const traceConditions = 'until a trace shows';

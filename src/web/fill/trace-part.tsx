@@ -4,7 +4,7 @@ import { usePage, usePagePart } from '../state/page-context.ts';
 import { ofPlace } from './entered.ts';
 import { useFillPlace } from './fill-place.tsx';
 import { useFillRecords } from './fill-records.tsx';
-import type { LevelGoal } from './presets-view.tsx';
+import type { LevelGoal } from './goals.ts';
 import { guideFor, isOnPath, pathOf, traceConditions } from './trace-guide.ts';
 import type { Overflow } from './weigh-body.ts';
 import { keptWeighing } from './weigh-kept.ts';

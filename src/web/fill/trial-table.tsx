@@ -2,8 +2,10 @@ import { type ReactElement, useState } from 'react';
 import { parseQuantity } from '../../quantity/index.ts';
 import type { RecordedTrial } from '../../record/trials.ts';
 import { ShownQuantity } from '../field/shown-quantity.tsx';
+import { GoLink } from '../shell/go-link.tsx';
+import { sheetAddress } from '../shell/route.ts';
 import { ScrollRegion } from '../shell/scroll-region.tsx';
-import { usePage } from '../state/page-context.ts';
+import { usePage, useWords } from '../state/page-context.ts';
 import { useFillRecords } from './fill-records.tsx';
 import { ImportPart } from './import-part.tsx';
 import { rowNumber } from './row-number.ts';
@@ -11,6 +13,8 @@ import { rowNumber } from './row-number.ts';
 export interface TrialTableProps {
   readonly trials: readonly RecordedTrial[];
   readonly floor: string;
+  /** Of what is filled, kg/m3. */
+  readonly density: number | undefined;
   readonly correct: (trial: RecordedTrial) => void;
   readonly takeBack: (trial: RecordedTrial) => void;
 }
@@ -18,28 +22,48 @@ export interface TrialTableProps {
 /** So many of the newest are seen at once; the rest when somebody asks. */
 const most = 16;
 
-const massOf = (text: string | undefined): number | undefined => {
+interface Mass {
+  readonly value: number;
+  /** As it was typed, so that it is shown in the balance's own. */
+  readonly unit: string;
+}
+
+const massOf = (text: string | undefined): Mass | undefined => {
   if (text === undefined) return undefined;
   const read = parseQuantity(text, 'mass', { path: '' });
-  return read.ok ? read.value.value : undefined;
+  return read.ok ? read.value : undefined;
 };
 
-const unitOf = (text: string | undefined): string | undefined => /[a-z]+$/i.exec(text ?? '')?.[0];
-
-/** What is in a bottle, as far as it was weighed or measured. */
-const Contents = ({ trial }: { readonly trial: RecordedTrial }): ReactElement => {
+/** What is in a bottle, as far as it was weighed or measured; a weighed one is a door to the sheet that makes it a volume. */
+const Contents = ({
+  trial,
+  density,
+}: {
+  readonly trial: RecordedTrial;
+  readonly density: number | undefined;
+}): ReactElement => {
+  const { say } = useWords();
   const [gross, tare] = [massOf(trial.gross), massOf(trial.tare)];
   if (gross !== undefined && tare !== undefined) {
-    const unit = unitOf(trial.gross);
+    const mass = gross.value - tare.value;
+    const net = <ShownQuantity value={mass} kind="mass" digits={5} unit={gross.unit} />;
+    if (density === undefined) return net;
+    const address = sheetAddress('contents/volume-by-weighing', {
+      mass: `${(mass * 1000).toFixed(3)} g`,
+      density: `${density.toFixed(3)} kg/m3`,
+    });
     return (
-      <ShownQuantity value={gross - tare} kind="mass" digits={5} {...(unit === undefined ? {} : { unit })} />
+      <GoLink to={address}>
+        {net}
+        <span className="said"> {say('weigh.sheet')}</span>
+      </GoLink>
     );
   }
   return <>{trial.volume ?? trial.level ?? trial.gross ?? ''}</>;
 };
 
 /** The bottles that count, the newest first; each can be corrected or taken back, by a record of its own. */
-export const TrialTable = ({ trials, floor, correct, takeBack }: TrialTableProps): ReactElement => {
+export const TrialTable = ({ trials, floor, density, correct, takeBack }: TrialTableProps): ReactElement => {
   const page = usePage();
   const { words } = page;
   const { say } = words;
@@ -90,7 +114,7 @@ export const TrialTable = ({ trials, floor, correct, takeBack }: TrialTableProps
                     <td>{rowNumber(trial.row)}</td>
                     <td>{words.number(trial.preset, 6)}</td>
                     <td>
-                      <Contents trial={trial} />
+                      <Contents trial={trial} density={density} />
                     </td>
                     <td>{trial.time ?? ''}</td>
                     <td className="words">

@@ -1,15 +1,16 @@
-import { lazy, type ReactElement, Suspense } from 'react';
+import { lazy, type ReactElement, Suspense, useContext } from 'react';
 import type { TrialAdvice } from '../../fill/index.ts';
 import { ShownQuantity } from '../field/shown-quantity.tsx';
-import { GoLink } from '../shell/go-link.tsx';
+import { GoContext, GoLink } from '../shell/go-link.tsx';
 import { fillAddress, sheetAddress } from '../shell/route.ts';
 import { ScrollRegion } from '../shell/scroll-region.tsx';
-import { usePagePart, useWords } from '../state/page-context.ts';
+import { usePage, usePagePart, useWords } from '../state/page-context.ts';
 import type { FillAnswer } from './fill-answer.ts';
 import { useFillPlace } from './fill-place.tsx';
 import { Interval } from './interval.tsx';
 import { NoAnswerLines } from './no-answer.tsx';
 import { TrialDoors } from './trial-doors.tsx';
+import { keepWeighing, keptWeighing } from './weigh-kept.ts';
 import { useAnswer } from './with-answer.tsx';
 
 const LaneCharts = lazy(() => import('./lane-charts.tsx').then((m) => ({ default: m.LaneCharts })));
@@ -108,9 +109,24 @@ const Doubts = ({ answer }: { readonly answer: FillAnswer }): ReactElement | nul
 /** How many of the trials that could be made next are named. */
 const mostNext = 3;
 
+/** Lays a trial out at the scales: lane, preset and throttling stand there when the page comes. */
+const useLayOut = (): ((trial: TrialAdvice) => void) => {
+  const page = usePage();
+  const go = useContext(GoContext);
+  const id = usePagePart((state) => state.id);
+  const { floor, format } = useFillPlace();
+  return ({ lane, preset, throttled }) => {
+    const of = { book: id, floor: floor.tag, format: format?.tag };
+    const draft = keptWeighing(page, of, lane, 'kg');
+    const texts = { ...draft.texts, preset: String(preset) };
+    keepWeighing(page, of, { ...draft, lane, throttled, texts });
+    go(fillAddress(id, 'weigh'));
+  };
+};
+
 const NextTrials = ({ next }: { readonly next: readonly TrialAdvice[] }): ReactElement | null => {
   const { say, percent } = useWords();
-  const id = usePagePart((state) => state.id);
+  const layOut = useLayOut();
   const best = next.filter(({ narrower }) => narrower >= 0.005).slice(0, mostNext);
   if (next.length === 0) return null;
   return (
@@ -135,11 +151,14 @@ const NextTrials = ({ next }: { readonly next: readonly TrialAdvice[] }): ReactE
               <ShownQuantity value={trial.volumeNow} kind="volume" digits={2} unit="mL" />{' '}
               {say('trials.next.to')}{' '}
               <ShownQuantity value={trial.volumeThen} kind="volume" digits={2} unit="mL" />
-            </span>
+            </span>{' '}
+            <button type="button" className="link" data-act="lay-out" onClick={() => layOut(trial)}>
+              {say('trials.next.weigh')}
+              <span className="said"> {trial.lane}</span>
+            </button>
           </li>
         ))}
       </ol>
-      <GoLink to={fillAddress(id, 'weigh')}>{say('trials.next.weigh')}</GoLink>
     </section>
   );
 };

@@ -11,6 +11,7 @@ import { enteredBottle, ofPlace } from './entered.ts';
 import { useFillPlace } from './fill-place.tsx';
 import { useFillRecords } from './fill-records.tsx';
 import { mendedBody } from './mended-body.ts';
+import { restoredDraft } from './restored-draft.ts';
 import {
   type Overflow,
   type TrialBody,
@@ -52,6 +53,8 @@ export interface Weighing {
   readonly repeated: ReadonlySet<WeighField>;
   readonly active: WeighField;
   readonly unitOf: (field: WeighField) => string;
+  /** Of what is filled, kg/m3; absent where it is not known. */
+  readonly density: number | undefined;
   /** Mass of the contents by what stands in the fields, kg. */
   readonly net: number | undefined;
   readonly type: (field: WeighField | KeptField, text: string) => void;
@@ -66,15 +69,8 @@ export interface Weighing {
   readonly correct: (trial: RecordedTrial | undefined) => void;
 }
 
-const masses: Readonly<Record<string, string>> = { kg: 'kg', g: 'g', lb: 'lb', oz: 'oz' };
-export const massUnits = Object.keys(masses);
-
 /** What a bottle does not share with the one before it. */
 const ofOneBottle: readonly WeighField[] = ['gross', 'volume', 'level', 'time'];
-
-/** The number of a recorded text, without its unit where that stands beside the field. */
-const bareText = (text: string | undefined, unit: string): string =>
-  text === undefined ? '' : text.endsWith(` ${unit}`) ? text.slice(0, -unit.length - 1) : text;
 
 /** Everything that happens at the scales: one bottle after the other becomes a record. */
 export const useWeighing = (): Weighing => {
@@ -250,25 +246,10 @@ export const useWeighing = (): Weighing => {
       restore(trial, { ...draft.row, lanes: draft.row.lanes.filter((lane) => lane !== trial.lane) });
   };
   const restore = (trial: RecordedTrial, row: WeighDraft['row']): void => {
-    const measure = trial.gross !== undefined ? 'weight' : trial.volume !== undefined ? 'volume' : 'level';
-    const fields = ['gross', 'tare', 'volume', 'level', 'time', 'temperature', 'pressure'] as const;
-    const next: WeighDraft = {
-      ...draft,
-      lane: trial.lane,
-      measure,
-      row,
-      throttled: trial.throttled === true,
-      afterStop: trial.afterStop === true,
-      texts: {
-        ...draft.texts,
-        ...Object.fromEntries(fields.map((field) => [field, bareText(trial[field], unitOf(field))])),
-        preset: String(trial.preset),
-        lanesOpen: trial.lanesOpen === undefined ? '' : String(trial.lanesOpen),
-      },
-    };
+    const next = { ...restoredDraft(draft, trial, unitOf), row };
     set(next);
     setRepeated(new Set());
-    setActive(fieldsFor(measure)[0] ?? 'gross');
+    setActive(fieldsFor(next.measure)[0] ?? 'gross');
     setTried(false);
   };
   return {
@@ -282,6 +263,7 @@ export const useWeighing = (): Weighing => {
     repeated,
     active,
     unitOf,
+    density: ground.density,
     net: gross === undefined || tare === undefined ? undefined : gross - tare,
     type: typed,
     press: (key) => {

@@ -28,6 +28,9 @@ export type KeptField = (typeof keptFields)[number];
 export const measures = ['weight', 'volume', 'level'] as const;
 export type Measure = (typeof measures)[number];
 
+/** What a balance shows. */
+export const massUnits = ['kg', 'g', 'lb', 'oz'] as const;
+
 export const kindOf: Readonly<Record<Exclude<WeighField, 'preset'>, Kind>> = {
   gross: 'mass',
   tare: 'mass',

@@ -1,6 +1,6 @@
 import { writerOf } from '../commands/add-record.ts';
 import type { Page } from '../state/page.ts';
-import { firstDraft, type Measure, measures, type WeighDraft } from './weigh-draft.ts';
+import { firstDraft, type Measure, massUnits, measures, type WeighDraft } from './weigh-draft.ts';
 
 /** Which draft: each floor and format has its own. */
 export interface DraftOf {
@@ -30,7 +30,7 @@ export const keptWeighing = (page: Page, of: DraftOf, lane: string, massUnit: st
     lane: typeof kept.lane === 'string' ? kept.lane : first.lane,
     texts: { ...first.texts, by: typeof by === 'string' ? by : '', ...texts },
     measure,
-    massUnit: typeof kept.massUnit === 'string' ? kept.massUnit : first.massUnit,
+    massUnit: massUnits.find((unit) => unit === kept.massUnit) ?? first.massUnit,
     throttled: kept.throttled === true,
     afterStop: kept.afterStop === true,
     row:

@@ -10,9 +10,9 @@ import { rowNumber } from './row-number.ts';
 import { SlipQuestion } from './slip-question.tsx';
 import { StopWatch } from './stop-watch.tsx';
 import { TrialTable } from './trial-table.tsx';
-import { massUnits, useWeighing } from './use-weighing.ts';
+import { useWeighing } from './use-weighing.ts';
 import { WeighCell } from './weigh-cell.tsx';
-import { fieldsFor, measures, type WeighField } from './weigh-draft.ts';
+import { fieldsFor, massUnits, measures, type WeighField } from './weigh-draft.ts';
 
 /** One bottle after the other, lane by lane, with wet hands: figures by big keys, written down by what ran over. */
 export const WeighView = (): ReactElement => {
@@ -129,7 +129,13 @@ export const WeighView = (): ReactElement => {
           open={draft.texts.by === '' || problems.by !== undefined || problems.lanesOpen !== undefined}
         />
       </section>
-      <TrialTable trials={trials} floor={floor.tag} correct={weighing.correct} takeBack={weighing.takeBack} />
+      <TrialTable
+        trials={trials}
+        floor={floor.tag}
+        density={weighing.density}
+        correct={weighing.correct}
+        takeBack={weighing.takeBack}
+      />
     </div>
   );
 };

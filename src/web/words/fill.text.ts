@@ -98,6 +98,7 @@ export const fillWords: Bundle = {
     'weigh.correct.of': 'Correct {lane}, {what}',
     'weigh.takeBack': 'take back',
     'weigh.takeBack.of': 'Take back {lane}, {what}',
+    'weigh.sheet': 'on the sheet of weighing',
     'weigh.waits': 'waits',
     'weigh.waiting':
       '{n, plural, one {# record is} other {# records are}} kept in this browser and {n, plural, one {goes} other {go}} to the server when it answers.',
@@ -166,7 +167,7 @@ export const fillWords: Bundle = {
     'trials.next.worth': 'makes the intervals on the other floor {share} narrower; its volume there from ±',
     'trials.next.to': 'to ±',
     'trials.next.none': 'No trial would narrow the answer by much.',
-    'trials.next.weigh': 'To the scales',
+    'trials.next.weigh': 'Weigh that',
     'trials.charts': 'Contents against preset',
     'trials.charts.about': 'Each lane’s bottles about its line',
     'trials.charts.key':

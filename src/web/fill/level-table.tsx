@@ -1,0 +1,130 @@
+import { type ReactElement, useMemo } from 'react';
+import { levelVolumes } from '../../floor/fill/index.ts';
+import { samplesOf } from '../../record/samples.ts';
+import { ShownQuantity } from '../field/shown-quantity.tsx';
+import { GoLink } from '../shell/go-link.tsx';
+import { sheetAddress } from '../shell/route.ts';
+import { ScrollRegion } from '../shell/scroll-region.tsx';
+import { useWords } from '../state/page-context.ts';
+import { useFillPlace } from './fill-place.tsx';
+import { useFillRecords } from './fill-records.tsx';
+import type { LevelGoal } from './goals.ts';
+import { Millilitres } from './millilitres.tsx';
+import { useAnswer } from './with-answer.tsx';
+
+/** A share that is almost all is told by what is missing of it. */
+const OneIn = ({ short }: { readonly short: number }): ReactElement => {
+  const { say, number } = useWords();
+  return <>{short < 1e-6 ? say('presets.oneIn.none') : say('presets.oneIn', { n: number(1 / short, 2) })}</>;
+};
+
+/** A sheet takes as many of each. */
+const fewest = { bottles: 3, capacities: 2 } as const;
+
+/** The sheet by which one checks a lane by hand, with the lane's bottles and the measured capacities in it. */
+const useHandSheet = (): ((lane: string) => string | undefined) => {
+  const { answer } = useAnswer();
+  const { format } = useFillPlace();
+  const { records } = useFillRecords();
+  const capacities = useMemo(
+    () => levelVolumes(samplesOf(records).filter((sample) => sample.format === format?.tag)),
+    [records, format?.tag],
+  );
+  return (lane) => {
+    const own = (answer?.dots ?? []).filter((dot) => dot.lane === lane && !dot.overflowed);
+    if (own.length < fewest.bottles || capacities.length < fewest.capacities) return undefined;
+    const millilitres = (volume: number): string => `${(volume * 1e6).toFixed(2)} mL`;
+    return sheetAddress('contents/level-preset-from-trials', {
+      counts: own.map(({ preset }) => String(preset)).join('; '),
+      volumes: own.map(({ volume }) => millilitres(volume)).join('; '),
+      capacities: capacities.map(millilitres).join('; '),
+    });
+  };
+};
+
+/** Counts for the level, lane by lane, with what they cost, beside one count for all. */
+export const LevelTable = ({ goal }: { readonly goal: LevelGoal }): ReactElement => {
+  const handSheet = useHandSheet();
+  const { say, number } = useWords();
+  const { presets, ranges } = goal;
+  return (
+    <ScrollRegion label={say('presets.table')}>
+      <table className="fill-table presets">
+        <thead>
+          <tr>
+            <th scope="col">{say('weigh.lane')}</th>
+            <th scope="col">{say('presets.set')}</th>
+            <th scope="col">{say('presets.range')}</th>
+            <th scope="col">{say('presets.volume')}</th>
+            <th scope="col">{say('presets.short')}</th>
+            <th scope="col">{say('presets.overflow')}</th>
+            <th scope="col">{say('presets.common.column', { preset: number(presets.common.preset, 6) })}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {presets.lanes.map((lane, i) => {
+            const range = ranges.find((one) => one.lane === lane.lane);
+            const address = handSheet(lane.lane);
+            return (
+              <tr key={lane.lane} data-lane={lane.lane}>
+                <th scope="row">
+                  {address === undefined ? lane.lane : <GoLink to={address}>{lane.lane}</GoLink>}
+                </th>
+                <td>
+                  <b className="set">{number(lane.preset, 6)}</b>
+                </td>
+                <td className="quiet">
+                  {range !== undefined && `${number(range.lower, 6)} … ${number(range.upper, 6)}`}
+                </td>
+                <td>
+                  <ShownQuantity value={lane.volume} kind="volume" unit="mL" digits={5} />
+                </td>
+                <td>
+                  <OneIn short={1 - lane.reached} />
+                </td>
+                <td>
+                  <Millilitres value={lane.overflow} />
+                </td>
+                <td className="quiet">
+                  {presets.common.lanes[i] !== undefined && (
+                    <Millilitres value={presets.common.lanes[i].overflow} />
+                  )}
+                </td>
+              </tr>
+            );
+          })}
+        </tbody>
+        <tfoot>
+          <tr>
+            <th scope="row" colSpan={5}>
+              {say('presets.mean')}
+            </th>
+            <td>
+              <Millilitres value={presets.overflow} />
+            </td>
+            <td>
+              <Millilitres value={presets.common.overflow} />
+            </td>
+          </tr>
+          {presets.shiftOverflow !== undefined && (
+            <tr>
+              <th scope="row" colSpan={5}>
+                {say('presets.shift')}
+              </th>
+              <td>
+                <ShownQuantity value={presets.shiftOverflow} kind="volume" digits={3} />
+              </td>
+              <td>
+                <ShownQuantity
+                  value={presets.shiftOverflow + (presets.common.shiftPrice ?? 0)}
+                  kind="volume"
+                  digits={3}
+                />
+              </td>
+            </tr>
+          )}
+        </tfoot>
+      </table>
+    </ScrollRegion>
+  );
+};
