@@ -5,6 +5,7 @@ import { jitterLast } from './fit.ts';
 import type { EstimateBasis } from './lane-estimate.ts';
 import { type LaneScale, laneValues, offsetOf, perLane } from './lane-unknowns.ts';
 import { figureParts } from './linear-figure.ts';
+import { otherOrders } from './other-orders.ts';
 import { type RowAnswer, type RowModel, rowAnswer, rowSlopes, sizeOf, supplyAt } from './row-model.ts';
 import type { VariancePart } from './student-sum.ts';
 import type { UncertainFloor } from './uncertain-floor.ts';
@@ -58,10 +59,14 @@ const roots = ((): readonly number[] => {
   return found;
 })();
 
-const deviate = (point: number, dimension: number): number => {
+/** Evenly from 0 to 1. */
+const evenly = (point: number, dimension: number): number => {
   const place = (point + 1) * roots[dimension % roots.length]! + 0.37 * dimension;
-  return normalQuantile(Math.min(0.999, Math.max(0.001, place - Math.floor(place))));
+  return place - Math.floor(place);
 };
+
+const deviate = (point: number, dimension: number): number =>
+  normalQuantile(Math.min(0.999, Math.max(0.001, evenly(point, dimension))));
 
 /** The lane with what the other floor is expected to change of it. */
 const shifted = (scale: LaneScale, allowances: readonly Allowance[]): LaneScale => {
@@ -158,8 +163,8 @@ export const placed = (
  *
  * Method   slopes of the row carry the covariance of the lanes' values; the supply's own unknowns and the allowances add
  *          to it. What the slopes can't see, lanes that change places in the order of closing and what bends, comes from
- *          rows in which all that may be true is moved at once: their departure from the slopes shifts the mean and adds
- *          its variance
+ *          rows in which all that may be true is moved at once, the orders that the trials leave open with it: their
+ *          departure from the slopes shifts the mean and adds its variance
  * Returns  undefined where a lane can never end
  * Cost     some sixty rows there, and fifty of each set-up of the trials
  * Source   JCGM 100:2008, 5.2 for the slopes (memory); control variates for the rest
@@ -192,6 +197,7 @@ export const rowForecast = (
     rowTime: [] as number[],
   };
   const held = heldToTrials(basis);
+  const orders = otherOrders(basis);
   let stuck = 0;
   const tries = 2 * pairs;
   for (let point = 0; point < pairs; point++) {
@@ -213,7 +219,16 @@ export const rowForecast = (
     });
     for (const sign of [1, -1]) {
       const moved = unknowns.map((x, i) => x + sign * move[i]!);
-      held(known.map((x) => sign * x)).forEach((by, lane) => {
+      const inTrials = known.map((x) => sign * x);
+      orders.forEach(({ move: exchange, chance }, i) => {
+        const drawn = evenly(point, size + unknowns.length + lines.length + i);
+        if ((sign > 0 ? drawn : 1 - drawn) >= chance) return;
+        for (const [at, by] of exchange) {
+          inTrials[at] = inTrials[at]! + by;
+          moved[at] = moved[at]! + by;
+        }
+      });
+      held(inTrials).forEach((by, lane) => {
         const column = perLane * lane + offsetOf.afterRun;
         moved[column] = moved[column]! + by;
       });
