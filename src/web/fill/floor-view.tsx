@@ -4,6 +4,7 @@ import type { Kind } from '../../quantity/index.ts';
 import { floorClass } from '../floors/floor-class.ts';
 import { usePagePart, useWords } from '../state/page-context.ts';
 import { AllowanceLines } from './allowance-lines.tsx';
+import { useBottleUnits } from './bottle-units.ts';
 import type { FillAnswer, OtherFloorAnswer } from './fill-answer.ts';
 import { useFillPlace } from './fill-place.tsx';
 import { GoalSentence } from './goal-sentence.tsx';
@@ -126,6 +127,7 @@ const Foretold = ({
 }): ReactElement => {
   const words = useWords();
   const { say, percent, number } = words;
+  const { volume } = useBottleUnits();
   const { prediction } = told;
   const leftOf = (lane: string) => answer.here?.find((one) => one.lane === lane);
   const volumes = prediction.lanes.map(
@@ -135,7 +137,7 @@ const Foretold = ({
       left: leftOf(lane.lane)?.volume,
       right: lane.volume,
       kind: 'volume',
-      unit: 'mL',
+      unit: volume,
       asked: answer.level,
     }),
   );
@@ -196,10 +198,10 @@ const Foretold = ({
                   <span className="quiet">{say(`foretold.from.${told.presetsFrom[i] ?? 'book'}`)}</span>
                 </td>
                 <td>
-                  <Interval of={bottle} kind="volume" unit="mL" />
+                  <Interval of={bottle} kind="volume" unit={volume} />
                 </td>
                 <td>
-                  <Interval of={afterRun} kind="volume" unit="mL" />
+                  <Interval of={afterRun} kind="volume" unit={volume} />
                 </td>
                 <td>{told.reached?.[i] !== undefined && percent(told.reached[i])}</td>
               </tr>

@@ -3,6 +3,7 @@ import type { GoalPresets } from '../../floor/fill/index.ts';
 import { GoLink } from '../shell/go-link.tsx';
 import { bookPageAddress, fillAddress } from '../shell/route.ts';
 import { usePagePart, useWords } from '../state/page-context.ts';
+import { useBottleUnits } from './bottle-units.ts';
 
 /** What the counts aim at, and where the capacity of the bottles comes from. */
 export const GoalSentence = ({ goal }: { readonly goal: GoalPresets }): ReactElement => {
@@ -11,8 +12,9 @@ export const GoalSentence = ({ goal }: { readonly goal: GoalPresets }): ReactEle
   const id = usePagePart((state) => state.id);
   const units = usePagePart((state) => state.units);
   const book = usePagePart((state) => state.book);
-  const millilitres = (value: number, digits: number): string =>
-    words.quantity(value, 'volume', { units, book, unit: 'mL', digits }).text;
+  const { volume: unit } = useBottleUnits();
+  const told = (value: number, digits: number): string =>
+    words.quantity(value, 'volume', { units, book, unit, digits }).text;
   if ('none' in goal) {
     return (
       <p className="answer-none">
@@ -27,9 +29,9 @@ export const GoalSentence = ({ goal }: { readonly goal: GoalPresets }): ReactEle
     return (
       <p>
         {say('presets.volume.sentence', {
-          label: millilitres(goal.label, 5),
-          here: millilitres(goal.labelHere, 5),
-          deficiency: millilitres(goal.deficiency, 3),
+          label: told(goal.label, 5),
+          here: told(goal.labelHere, 5),
+          deficiency: told(goal.deficiency, 3),
         })}
       </p>
     );
@@ -39,8 +41,8 @@ export const GoalSentence = ({ goal }: { readonly goal: GoalPresets }): ReactEle
     <p>
       {say('presets.level.sentence', {
         share: words.number(goal.share * 100, 4),
-        level: millilitres(mean, 5),
-        spread: millilitres(deviation, 2),
+        level: told(mean, 5),
+        spread: told(deviation, 2),
       })}{' '}
       <span className={goal.capacity.from === 'assumed' ? 'assumed' : 'quiet'}>
         {say(`presets.capacity.${goal.capacity.from}`, { n: number(goal.capacity.capacity.dof + 1, 4) })}

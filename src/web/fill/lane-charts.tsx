@@ -2,17 +2,16 @@ import * as Plot from '@observablehq/plot';
 import type { ReactElement } from 'react';
 import type { Book } from '../../book/index.ts';
 import { PlotFigure, plotFrame } from '../charts/plot-figure.tsx';
-import { ShownQuantity } from '../field/shown-quantity.tsx';
 import { floorClass } from '../floors/floor-class.ts';
 import { ScrollRegion } from '../shell/scroll-region.tsx';
 import { useWords } from '../state/page-context.ts';
+import { useBottleUnits } from './bottle-units.ts';
+import { BottleVolume } from './bottle-volume.tsx';
 import type { FillAnswer, LaneCurve } from './fill-answer.ts';
 
 /** So many bottles of the table are read; nobody reads on. */
 const most = 100;
 const dashes = ['', '6 3', '2 3', '8 3 2 3'] as const;
-
-const millilitres = (volume: number): number => volume * 1e6;
 
 interface OneProps {
   readonly curve: LaneCurve;
@@ -34,27 +33,28 @@ const meanAt = ({ points }: LaneCurve, preset: number): number => {
 /** The bottles of one lane about its line, within the band in which a single bottle lies. */
 const LaneChart = ({ curve, answer, hue }: OneProps): ReactElement => {
   const { say, number } = useWords();
+  const { volume: unit, volumeIn } = useBottleUnits();
   const dots = answer.dots
     .filter(({ lane }) => lane === curve.lane)
     .map(({ preset, volume, overflowed }) => ({
       x: preset,
-      y: millilitres(volume - meanAt(curve, preset)),
+      y: volumeIn(volume - meanAt(curve, preset)),
       overflowed,
     }));
   const band = curve.points.map(({ preset, volume, bottle }) => ({
     x: preset,
-    low: millilitres(bottle.lower - volume.value),
-    high: millilitres(bottle.upper - volume.value),
+    low: volumeIn(bottle.lower - volume.value),
+    high: volumeIn(bottle.upper - volume.value),
   }));
   return (
     <PlotFigure
       title={say('trials.chart', { lane: curve.lane })}
-      depends={[curve, dots.length, hue]}
+      depends={[curve, dots.length, hue, unit]}
       plot={() => ({
         height: 190,
         ...plotFrame,
         x: { label: say('trials.chart.preset'), ticks: 5 },
-        y: { label: say('trials.chart.off'), ticks: 5 },
+        y: { label: say('trials.chart.off', { unit }), ticks: 5 },
         marks: [
           Plot.areaY(band, { x: 'x', y1: 'low', y2: 'high', fill: `var(--${hue})`, fillOpacity: 0.2 }),
           Plot.ruleY([0], { stroke: `var(--${hue})`, strokeWidth: 2 }),
@@ -87,7 +87,7 @@ const LaneChart = ({ curve, answer, hue }: OneProps): ReactElement => {
                   {[volume.value, bottle.lower, bottle.upper].map((value, i) => (
                     // biome-ignore lint/suspicious/noArrayIndexKey: mean, low and high stand in their places
                     <td key={i}>
-                      <ShownQuantity value={value} kind="volume" unit="mL" digits={5} />
+                      <BottleVolume value={value} digits={5} />
                     </td>
                   ))}
                 </tr>
@@ -109,26 +109,27 @@ const AllLanes = ({
   readonly curves: readonly LaneCurve[];
 }): ReactElement => {
   const { say, number } = useWords();
+  const { volume: unit, volumeIn } = useBottleUnits();
   const { level } = answer;
   const at = ({ preset, volume }: { readonly preset: number; readonly volume: number }) => ({
     x: preset,
-    y: millilitres(volume),
+    y: volumeIn(volume),
   });
   return (
     <PlotFigure
       title={say('trials.charts')}
-      depends={[curves, answer.dots, level]}
+      depends={[curves, answer.dots, level, unit]}
       plot={() => ({
         height: 270,
         ...plotFrame,
         marginLeft: 58,
         marginRight: 44,
         x: { label: say('trials.chart.preset') },
-        y: { label: say('trials.chart.volume'), ticks: 5 },
+        y: { label: say('trials.chart.volume', { unit }), ticks: 5 },
         marks: [
           ...(level === undefined
             ? []
-            : [Plot.ruleY([millilitres(level)], { stroke: 'currentColor', strokeDasharray: '2 3' })]),
+            : [Plot.ruleY([volumeIn(level)], { stroke: 'currentColor', strokeDasharray: '2 3' })]),
           ...curves.map(({ points }, i) =>
             Plot.line(
               points.map(({ preset, volume }) => at({ preset, volume: volume.value })),
@@ -166,7 +167,7 @@ const AllLanes = ({
                   <th scope="row">{lane}</th>
                   <td>{number(preset, 6)}</td>
                   <td>
-                    <ShownQuantity value={volume} kind="volume" unit="mL" digits={5} />
+                    <BottleVolume value={volume} digits={5} />
                   </td>
                 </tr>
               ))}

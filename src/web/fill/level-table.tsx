@@ -6,10 +6,10 @@ import { GoLink } from '../shell/go-link.tsx';
 import { sheetAddress } from '../shell/route.ts';
 import { ScrollRegion } from '../shell/scroll-region.tsx';
 import { useWords } from '../state/page-context.ts';
+import { BottleVolume } from './bottle-volume.tsx';
 import { useFillPlace } from './fill-place.tsx';
 import { useFillRecords } from './fill-records.tsx';
 import type { LevelGoal } from './goals.ts';
-import { Millilitres } from './millilitres.tsx';
 import { useAnswer } from './with-answer.tsx';
 
 /** A share that is almost all is told by what is missing of it. */
@@ -77,17 +77,17 @@ export const LevelTable = ({ goal }: { readonly goal: LevelGoal }): ReactElement
                   {range !== undefined && `${number(range.lower, 6)} … ${number(range.upper, 6)}`}
                 </td>
                 <td>
-                  <ShownQuantity value={lane.volume} kind="volume" unit="mL" digits={5} />
+                  <BottleVolume value={lane.volume} digits={5} />
                 </td>
                 <td>
                   <OneIn short={1 - lane.reached} />
                 </td>
                 <td>
-                  <Millilitres value={lane.overflow} />
+                  <BottleVolume value={lane.overflow} digits={3} />
                 </td>
                 <td className="quiet">
                   {presets.common.lanes[i] !== undefined && (
-                    <Millilitres value={presets.common.lanes[i].overflow} />
+                    <BottleVolume value={presets.common.lanes[i].overflow} digits={3} />
                   )}
                 </td>
               </tr>
@@ -100,10 +100,10 @@ export const LevelTable = ({ goal }: { readonly goal: LevelGoal }): ReactElement
               {say('presets.mean')}
             </th>
             <td>
-              <Millilitres value={presets.overflow} />
+              <BottleVolume value={presets.overflow} digits={3} />
             </td>
             <td>
-              <Millilitres value={presets.common.overflow} />
+              <BottleVolume value={presets.common.overflow} digits={3} />
             </td>
           </tr>
           {presets.shiftOverflow !== undefined && (

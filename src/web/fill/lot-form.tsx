@@ -1,6 +1,7 @@
 import { type FormEvent, type ReactElement, useId, useState } from 'react';
 import { parseQuantity } from '../../quantity/index.ts';
 import { usePage, usePagePart } from '../state/page-context.ts';
+import { useBottleUnits } from './bottle-units.ts';
 import { useFillPlace } from './fill-place.tsx';
 import { useFillRecords } from './fill-records.tsx';
 import { ImportPart } from './import-part.tsx';
@@ -11,7 +12,6 @@ interface LotDraft {
 }
 
 const fields = ['size', 'tares', 'density', 'temperature', 'resolution', 'by'] as const;
-const units: Readonly<Record<string, string>> = { density: 'kg/L', temperature: '°C' };
 const bare = /^[+\-\u2212]?[\d.,\s]+$/;
 const reader = 'reading-by';
 
@@ -32,6 +32,14 @@ export const LotForm = ({
   const book = usePagePart((state) => state.id);
   const { lanes } = useFillPlace();
   const { write } = useFillRecords();
+  const small = useBottleUnits();
+  const kilo = small.mass === 'oz' ? 'lb' : 'kg';
+  const units: Readonly<Record<string, string>> = {
+    density: 'kg/L',
+    temperature: small.temperature.replace('deg', '°'),
+    tares: kilo,
+    resolution: small.mass,
+  };
   const note = `lot/${book}/${floor}/${format}`;
   const [draft, setDraft] = useState<LotDraft>(() => {
     const kept = page.notes.read(note) as LotDraft | undefined;
@@ -52,7 +60,7 @@ export const LotForm = ({
   };
   const add = (event: FormEvent): void => {
     event.preventDefault();
-    const gross = withUnit('gross', 'kg');
+    const gross = withUnit('gross', kilo);
     const read = parseQuantity(gross, 'mass', { path: 'gross' });
     if (!read.ok) {
       setTold(read.problems.map(words.problem).join(' '));
@@ -78,7 +86,7 @@ export const LotForm = ({
       .split(';')
       .map((one) => one.trim())
       .filter((one) => one !== '')
-      .map((one) => (bare.test(one) ? `${one} kg` : one));
+      .map((one) => (bare.test(one) ? `${one} ${kilo}` : one));
     const optional = (name: string, unit: string) => {
       const typed = withUnit(name, unit);
       return typed === '' ? {} : { [name]: typed };
@@ -97,8 +105,8 @@ export const LotForm = ({
           ...(size === undefined ? {} : { size: Math.round(size) }),
           ...(tares.length === 0 ? {} : { tares }),
           ...optional('density', 'kg/L'),
-          ...optional('temperature', 'degC'),
-          ...optional('resolution', 'g'),
+          ...optional('temperature', small.temperature),
+          ...optional('resolution', small.mass),
         },
       },
     ]);
@@ -117,7 +125,7 @@ export const LotForm = ({
       <form onSubmit={add} className="lot-add">
         <label htmlFor={`${id}g`}>
           <span>
-            {say('weigh.field.gross')} <span className="unit">kg</span>
+            {say('weigh.field.gross')} <span className="unit">{kilo}</span>
           </span>
           <input
             id={`${id}g`}

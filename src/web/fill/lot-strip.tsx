@@ -1,10 +1,10 @@
 import type { ReactElement } from 'react';
 import type { LotJudgement } from '../../fill/judge-lot.ts';
 import type { WeighedLot } from '../../fill/weighed-lot.ts';
-import { ShownQuantity } from '../field/shown-quantity.tsx';
 import { useElementWidth } from '../line/element-width.ts';
 import { ScrollRegion } from '../shell/scroll-region.tsx';
 import { useWords } from '../state/page-context.ts';
+import { BottleVolume } from './bottle-volume.tsx';
 import { deficiencyIn, lotBottles } from './lot-volumes.ts';
 
 const height = 120;
@@ -86,10 +86,10 @@ export const LotStrip = ({
                   <th scope="row">{number(i + 1)}</th>
                   <td>{lane}</td>
                   <td>
-                    <ShownQuantity value={volume} kind="volume" unit="mL" digits={6} />
+                    <BottleVolume value={volume} digits={6} />
                   </td>
                   <td>
-                    <ShownQuantity value={volume - lot.label!} kind="volume" unit="mL" digits={3} />
+                    <BottleVolume value={volume - lot.label!} digits={3} />
                   </td>
                 </tr>
               ))}

@@ -1,14 +1,11 @@
 import { type FormEvent, type ReactElement, useId, useRef, useState } from 'react';
 import { parseQuantity } from '../../quantity/index.ts';
 import { usePage, usePagePart } from '../state/page-context.ts';
+import { useBottleUnits } from './bottle-units.ts';
 import { useFillRecords } from './fill-records.tsx';
 import { type SampleField, sampleFields, sampleKind } from './sample-fields.ts';
 
 type Texts = Readonly<Record<string, string>>;
-
-/** The unit that a bare number has. */
-const unitOf = (field: SampleField): string =>
-  ({ mass: 'kg', temperature: 'degC', length: 'mm' })[sampleKind[field] as 'mass' | 'temperature' | 'length'];
 
 const bare = /^[+\-\u2212]?[\d.,\s]+$/;
 
@@ -28,6 +25,13 @@ export const SampleForm = ({
   const id = useId();
   const book = usePagePart((state) => state.id);
   const { write } = useFillRecords();
+  const small = useBottleUnits();
+  /** The unit that a bare number has; a bottle full of water is weighed in kilograms or pounds. */
+  const unitOf = (field: SampleField): string => {
+    const kind = sampleKind[field];
+    if (kind === 'mass') return small.mass === 'oz' ? 'lb' : 'kg';
+    return kind === 'temperature' ? small.temperature : small.length;
+  };
   const form = useRef<HTMLFormElement>(null);
   const note = `sample/${book}/${format}`;
   const [texts, setTexts] = useState<Texts>(() => {

@@ -4,7 +4,6 @@ import { type BottleSamples, bottleSamples, sampledNames } from '../../fill/bott
 import { bookReader } from '../../floor/book-reader.ts';
 import { agreedContents } from '../../floor/fill/index.ts';
 import { ratePathOf } from '../../floor/rate-path.ts';
-import type { Kind } from '../../quantity/index.ts';
 import { samplesOf } from '../../record/samples.ts';
 import { tolerableDeficiency } from '../../sheets/contents/tolerable-deficiency.ts';
 import { ShownQuantity } from '../field/shown-quantity.tsx';
@@ -12,6 +11,7 @@ import { useFindSheet } from '../sheets/sheet-context.ts';
 import { GoLink } from '../shell/go-link.tsx';
 import { ScrollRegion } from '../shell/scroll-region.tsx';
 import { usePagePart, useWords } from '../state/page-context.ts';
+import { useBottleUnits } from './bottle-units.ts';
 import { type FillPlace, useFillPlace } from './fill-place.tsx';
 import { useFillRecords } from './fill-records.tsx';
 import { ImportPart } from './import-part.tsx';
@@ -20,7 +20,7 @@ import { SampleForm } from './sample-form.tsx';
 import { SampleList } from './sample-list.tsx';
 import { stepAddress } from './step-address.ts';
 
-const kindOf = (name: SampledName): keyof typeof units =>
+const kindOf = (name: SampledName): 'volume' | 'mass' | 'length' =>
   name === 'brimful' || name === 'level'
     ? 'volume'
     : name === 'mass' || name === 'closureMass'
@@ -29,10 +29,6 @@ const kindOf = (name: SampledName): keyof typeof units =>
 
 /** No balance and no rule shows this, in SI. */
 const nothing = 1e-12;
-
-const units = { volume: 'mL', mass: 'g', length: 'mm' } as const;
-
-const unitOf = (name: SampledName): string => units[kindOf(name)];
 
 /** Of the average systems one bottle in forty may lie under the label less T: the spread may be T over this at most. */
 const oneInForty = 1.96;
@@ -53,6 +49,7 @@ const Quantities = ({ of }: { readonly of: BottleSamples }): ReactElement => {
   const words = useWords();
   const { say, number } = words;
   const findSheet = useFindSheet();
+  const units = useBottleUnits();
   const rows = sampledNames.flatMap((name) => {
     const quantity = of.quantities[name];
     return quantity === undefined ? [] : [{ name, quantity }];
@@ -62,7 +59,7 @@ const Quantities = ({ of }: { readonly of: BottleSamples }): ReactElement => {
     <ShownQuantity
       value={Math.abs(value) < nothing ? 0 : value}
       kind={kindOf(name)}
-      unit={unitOf(name)}
+      unit={units[kindOf(name)]}
       digits={digits}
     />
   );
@@ -115,27 +112,27 @@ const LevelSentence = ({ of }: { readonly of: BottleSamples }): ReactElement => 
   const { say } = words;
   const units = usePagePart((state) => state.units);
   const book = usePagePart((state) => state.book);
-  const text = (value: number, kind: Kind, unit: string): string =>
-    words.quantity(value, kind, { units, book, unit, digits: 2 }).text;
+  const small = useBottleUnits();
+  const text = (value: number, kind: 'volume' | 'length'): string =>
+    words.quantity(value, kind, { units, book, unit: small[kind], digits: 2 }).text;
   const { millimetre, levelAgainstVolume: both } = of;
   return (
     <>
       <p>
         {millimetre === undefined
           ? say('samples.millimetre.none')
-          : say('samples.millimetre', { volume: text(millimetre, 'volume', 'mL') })}
+          : say('samples.millimetre', { volume: text(millimetre, 'volume') })}
       </p>
       {both === undefined ? (
         <p className="quiet">{say('samples.both.none')}</p>
       ) : (
         <p data-both={both.verdict}>
           {say(`samples.both.${both.verdict === 'not both' ? 'notBoth' : both.verdict}`, {
-            spread: text(both.spread, 'volume', 'mL'),
-            wanted:
-              both.wanted === undefined ? say('samples.both.notAgreed') : text(both.wanted, 'volume', 'mL'),
+            spread: text(both.spread, 'volume'),
+            wanted: both.wanted === undefined ? say('samples.both.notAgreed') : text(both.wanted, 'volume'),
           })}{' '}
           {both.levelSpread !== undefined &&
-            say('samples.both.level', { spread: text(both.levelSpread, 'length', 'mm') })}
+            say('samples.both.level', { spread: text(both.levelSpread, 'length') })}
         </p>
       )}
     </>
@@ -146,6 +143,7 @@ const LevelSentence = ({ of }: { readonly of: BottleSamples }): ReactElement => 
 export const SamplesView = (): ReactElement => {
   const { say, problem } = useWords();
   const place = useFillPlace();
+  const { length } = useBottleUnits();
   const { format } = place;
   const { records } = useFillRecords();
   const samples = useMemo(
@@ -180,8 +178,8 @@ export const SamplesView = (): ReactElement => {
                 {of.accepts.map(({ part, of: name, low, high }) => (
                   <li key={part + name}>
                     <b>{say(`samples.part.${part.replace(' ', '-')}`)}</b> {say(`samples.of.${name}`)}{' '}
-                    <ShownQuantity value={low} kind="length" unit="mm" digits={4} /> …{' '}
-                    <ShownQuantity value={high} kind="length" unit="mm" digits={4} />
+                    <ShownQuantity value={low} kind="length" unit={length} digits={4} /> …{' '}
+                    <ShownQuantity value={high} kind="length" unit={length} digits={4} />
                   </li>
                 ))}
               </ul>

@@ -1,6 +1,7 @@
 import type { ReactElement } from 'react';
 import { ShownQuantity } from '../field/shown-quantity.tsx';
 import { usePagePart, useWords } from '../state/page-context.ts';
+import { useBottleUnits } from './bottle-units.ts';
 import type { OtherFloorAnswer } from './fill-answer.ts';
 
 /** What was foretold against what was then measured there. */
@@ -13,6 +14,7 @@ export const ScorePart = ({
 }): ReactElement => {
   const { say, number, percent } = useWords();
   const id = usePagePart((state) => state.id);
+  const { volume } = useBottleUnits();
   const { score } = told;
   return (
     <section className="fill-part score" data-book={id}>
@@ -42,7 +44,7 @@ export const ScorePart = ({
             <tbody>
               {score.scores.map(({ lane, of, foretold, measured, bottles, standard, inside }) => {
                 const kind = of === 'volume' ? 'volume' : 'time';
-                const unit = of === 'volume' ? 'mL' : 's';
+                const unit = of === 'volume' ? volume : 's';
                 return (
                   <tr key={`${lane} ${of}`} data-inside={inside}>
                     <th scope="row">{lane}</th>

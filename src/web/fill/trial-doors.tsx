@@ -1,6 +1,7 @@
 import type { ReactElement } from 'react';
 import { ScrollRegion } from '../shell/scroll-region.tsx';
 import { useWords } from '../state/page-context.ts';
+import { useBottleUnits } from './bottle-units.ts';
 import type { FillAnswer } from './fill-answer.ts';
 import { ResidualStrip } from './residual-strip.tsx';
 import { useAnswer } from './with-answer.tsx';
@@ -11,6 +12,7 @@ const most = 60;
 const Residuals = ({ answer }: { readonly answer: FillAnswer }): ReactElement => {
   const { say, number } = useWords();
   const { trials } = useAnswer();
+  const { volume: unit, volumeIn } = useBottleUnits();
   const sorted = answer.residuals
     .toSorted((a, b) => Math.abs(b.standard) - Math.abs(a.standard))
     .slice(0, most);
@@ -26,21 +28,21 @@ const Residuals = ({ answer }: { readonly answer: FillAnswer }): ReactElement =>
               <th scope="col">{say('weigh.lane')}</th>
               <th scope="col">{say('weigh.column.preset')}</th>
               <th scope="col">{say('trials.residuals.of')}</th>
-              <th scope="col">{say('trials.residuals.read')}</th>
+              <th scope="col">{say('trials.residuals.read', { unit })}</th>
               <th scope="col">{say('trials.residuals.fitted')}</th>
               <th scope="col">{say('trials.residuals.standard')}</th>
             </tr>
           </thead>
           <tbody>
             {sorted.map(({ trial, of, read, fitted, standard, outlying }) => {
-              const scale = of === 'volume' ? 1e6 : 1;
+              const shown = (value: number): number => (of === 'volume' ? volumeIn(value) : value);
               return (
                 <tr key={`${trial} ${of}`}>
                   <th scope="row">{trials[trial]?.lane}</th>
                   <td>{number(trials[trial]?.preset ?? 0, 6)}</td>
                   <td>{say(`trials.residuals.${of}`)}</td>
-                  <td>{number(read * scale, 5)}</td>
-                  <td>{number(fitted * scale, 5)}</td>
+                  <td>{number(shown(read), 5)}</td>
+                  <td>{number(shown(fitted), 5)}</td>
                   <td>
                     {number(standard, 2)}
                     {outlying && <b> {say('trials.residuals.outlying')}</b>}

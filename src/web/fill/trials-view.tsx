@@ -1,10 +1,10 @@
 import { lazy, type ReactElement, Suspense, useContext } from 'react';
 import type { TrialAdvice } from '../../fill/index.ts';
-import { ShownQuantity } from '../field/shown-quantity.tsx';
 import { GoContext, GoLink } from '../shell/go-link.tsx';
 import { fillAddress, sheetAddress } from '../shell/route.ts';
 import { ScrollRegion } from '../shell/scroll-region.tsx';
 import { usePage, usePagePart, useWords } from '../state/page-context.ts';
+import { BottleVolume } from './bottle-volume.tsx';
 import type { FillAnswer } from './fill-answer.ts';
 import { useFillPlace } from './fill-place.tsx';
 import { Interval } from './interval.tsx';
@@ -148,9 +148,8 @@ const NextTrials = ({ next }: { readonly next: readonly TrialAdvice[] }): ReactE
             <span className="quiet">
               {' '}
               {say('trials.next.worth', { share: percent(trial.narrower) })}{' '}
-              <ShownQuantity value={trial.volumeNow} kind="volume" digits={2} unit="mL" />{' '}
-              {say('trials.next.to')}{' '}
-              <ShownQuantity value={trial.volumeThen} kind="volume" digits={2} unit="mL" />
+              <BottleVolume value={trial.volumeNow} digits={2} /> {say('trials.next.to')}{' '}
+              <BottleVolume value={trial.volumeThen} digits={2} />
             </span>{' '}
             <button type="button" className="link" data-act="lay-out" onClick={() => layOut(trial)}>
               {say('trials.next.weigh')}
@@ -176,8 +175,7 @@ export const TrialsView = (): ReactElement => {
           <LaneValueTable answer={answer} />
           {answer.ownSpread !== undefined && (
             <p className="small">
-              {say('trials.spread')}{' '}
-              <ShownQuantity value={answer.ownSpread.value} kind="volume" digits={2} unit="mL" />
+              {say('trials.spread')} <BottleVolume value={answer.ownSpread.value} digits={2} />
             </p>
           )}
           <Doubts answer={answer} />

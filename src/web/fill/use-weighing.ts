@@ -7,6 +7,7 @@ import { parseQuantity } from '../../quantity/index.ts';
 import { type RecordedTrial, trialsOf } from '../../record/trials.ts';
 import { usePage, usePagePart } from '../state/page-context.ts';
 import { unitFor } from '../words/unit-choice.ts';
+import { useBottleUnits } from './bottle-units.ts';
 import { enteredBottle, ofPlace } from './entered.ts';
 import { useFillPlace } from './fill-place.tsx';
 import { useFillRecords } from './fill-records.tsx';
@@ -91,7 +92,7 @@ export const useWeighing = (): Weighing => {
     const number = (book.floors ?? []).findIndex(({ tag }) => tag === floor.tag);
     return slipGround(reader, fillFloor(reader, number, format?.tag));
   }, [book, floor.tag, format?.tag]);
-  const us = units === 'us' || (units === 'book' && book.about?.system === 'us');
+  const small = useBottleUnits();
   const of = { book: id, floor: floor.tag, format: format?.tag };
   const presetOf = (lane: string): string => {
     const last = trials.findLast((trial) => trial.lane === lane)?.preset;
@@ -99,7 +100,7 @@ export const useWeighing = (): Weighing => {
     return preset === undefined || preset < 1 ? '' : String(preset);
   };
   const [draft, setDraft] = useState<WeighDraft>(() => {
-    const kept = keptWeighing(page, of, tags[0] ?? '', us ? 'lb' : 'kg');
+    const kept = keptWeighing(page, of, tags[0] ?? '', small.mass === 'oz' ? 'lb' : 'kg');
     const lane = tags.includes(kept.lane) ? kept.lane : (tags[0] ?? '');
     const preset = kept.texts.preset === '' ? presetOf(lane) : kept.texts.preset;
     return { ...kept, lane, texts: { ...kept.texts, preset } };
@@ -115,7 +116,8 @@ export const useWeighing = (): Weighing => {
     if (field === 'preset') return say('weigh.pulses');
     const kind = kindOf[field];
     if (kind === 'mass') return draft.massUnit;
-    if (field === 'level') return us ? 'in' : 'mm';
+    if (field === 'level') return small.length;
+    if (field === 'volume') return small.volume;
     return (
       unitFor(
         kind,

@@ -1,9 +1,8 @@
 import type { ReactElement } from 'react';
-import { ShownQuantity } from '../field/shown-quantity.tsx';
 import { ScrollRegion } from '../shell/scroll-region.tsx';
 import { useWords } from '../state/page-context.ts';
+import { BottleVolume } from './bottle-volume.tsx';
 import type { VolumeGoal } from './goals.ts';
-import { Millilitres } from './millilitres.tsx';
 
 /** Counts for a mean volume above the label. */
 export const VolumeTable = ({ goal }: { readonly goal: VolumeGoal }): ReactElement => {
@@ -34,14 +33,14 @@ export const VolumeTable = ({ goal }: { readonly goal: VolumeGoal }): ReactEleme
                   {range !== undefined && `${number(range.lower, 6)} … ${number(range.upper, 6)}`}
                 </td>
                 <td>
-                  <ShownQuantity value={volume} kind="volume" unit="mL" digits={5} />
+                  <BottleVolume value={volume} digits={5} />
                 </td>
                 <td>
-                  <ShownQuantity value={wanted} kind="volume" unit="mL" digits={5} />{' '}
+                  <BottleVolume value={wanted} digits={5} />{' '}
                   <span className="quiet">{say(`presets.limit.${limit}`)}</span>
                 </td>
                 <td>
-                  <Millilitres value={giveaway} />
+                  <BottleVolume value={giveaway} digits={3} />
                 </td>
               </tr>
             );

@@ -12,7 +12,7 @@ import { StopWatch } from './stop-watch.tsx';
 import { TrialTable } from './trial-table.tsx';
 import { useWeighing } from './use-weighing.ts';
 import { WeighCell } from './weigh-cell.tsx';
-import { fieldsFor, massUnits, measures, type WeighField } from './weigh-draft.ts';
+import { fieldsFor, massUnits, measures, rowWith, type WeighField } from './weigh-draft.ts';
 
 /** One bottle after the other, lane by lane, with wet hands: figures by big keys, written down by what ran over. */
 export const WeighView = (): ReactElement => {
@@ -23,6 +23,13 @@ export const WeighView = (): ReactElement => {
   const weighing = useWeighing();
   const { draft, active, asked, corrects, last, net, problems, repeated, told, trials, unitOf } = weighing;
   const fields = fieldsFor(draft.measure);
+  // a lane that has its bottle begins the next row: its bottles are all still to come
+  const row = rowWith(
+    draft.row,
+    lanes.map(({ tag }) => tag),
+    draft.lane,
+  );
+  const done = corrects === undefined && row.number !== draft.row.number ? [] : draft.row.lanes;
   const form = useRef<HTMLDivElement>(null);
   const goTo = (selector: string): void => form.current?.querySelector<HTMLElement>(selector)?.focus();
   const enter = (field: WeighField): void => {
@@ -37,11 +44,11 @@ export const WeighView = (): ReactElement => {
   return (
     <div className="weigh">
       <section className="weigh-entry" aria-label={say('weigh.entry')} ref={form}>
-        <LaneKeys lanes={lanes} chosen={draft.lane} done={draft.row.lanes} choose={weighing.chooseLane} />
+        <LaneKeys lanes={lanes} chosen={draft.lane} done={done} choose={weighing.chooseLane} />
         <p className="weigh-row small">
           <span>
             {corrects === undefined
-              ? say('weigh.row', { row: draft.row.number, lane: draft.lane })
+              ? say('weigh.row', { row: row.number, lane: draft.lane })
               : say('weigh.correcting', { lane: corrects.lane, row: rowNumber(corrects.row) })}
           </span>
           {corrects === undefined ? (
