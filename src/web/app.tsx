@@ -8,22 +8,31 @@ import { GoContext, GoLink } from './shell/go-link.tsx';
 import { Notices } from './shell/notices.tsx';
 import { PageHead } from './shell/page-head.tsx';
 import { bookPageAddress, fillAddress, type Route, routeOf, utilitiesAddress } from './shell/route.ts';
+import { untilFetched } from './shell/until-fetched.ts';
 import { usePage, usePageState } from './state/page-context.ts';
 
 // one writes a book now and then: the figures stand without waiting for it
-const BookPage = lazy(() => import('./book-page/book-page.tsx').then((m) => ({ default: m.BookPage })));
+const BookPage = lazy(() =>
+  untilFetched(() => import('./book-page/book-page.tsx').then((m) => ({ default: m.BookPage }))),
+);
 
 const UtilitiesDoor = lazy(() =>
-  import('./utilities/utilities-door.tsx').then((m) => ({ default: m.UtilitiesDoor })),
+  untilFetched(() => import('./utilities/utilities-door.tsx').then((m) => ({ default: m.UtilitiesDoor }))),
 );
-const FillDoor = lazy(() => import('./fill/fill-door.tsx').then((m) => ({ default: m.FillDoor })));
-const NewDoor = lazy(() => import('./first-book/new-door.tsx').then((m) => ({ default: m.NewDoor })));
+const FillDoor = lazy(() =>
+  untilFetched(() => import('./fill/fill-door.tsx').then((m) => ({ default: m.FillDoor }))),
+);
+const NewDoor = lazy(() =>
+  untilFetched(() => import('./first-book/new-door.tsx').then((m) => ({ default: m.NewDoor }))),
+);
 const CompareDoor = lazy(() =>
-  import('./compare/compare-door.tsx').then((m) => ({ default: m.CompareDoor })),
+  untilFetched(() => import('./compare/compare-door.tsx').then((m) => ({ default: m.CompareDoor }))),
 );
 
 // a hundred sheets and their words, of which a floor opens two dozen
-const SheetsDoor = lazy(() => import('./sheets/sheets-door.tsx').then((m) => ({ default: m.SheetsDoor })));
+const SheetsDoor = lazy(() =>
+  untilFetched(() => import('./sheets/sheets-door.tsx').then((m) => ({ default: m.SheetsDoor }))),
+);
 
 const BookMessage = (): ReactElement => {
   const { load, problems } = usePageState();

@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import type { Watched } from './browser.ts';
-import { field, hoseBore, openBook, saveState, surface, waitForText } from './on-the-page.ts';
+import { field, hoseBore, openBook, panel, saveState, surface, waitForText } from './on-the-page.ts';
 import { ownServerForEach, server, watched } from './own-server.ts';
 
 ownServerForEach();
@@ -84,5 +84,20 @@ describe('a server that is gone', () => {
     await waitForText(saveState(next), /^saved$/, 15_000);
     await next.getByText('revision 2', { exact: true }).waitFor();
     expect(await field(next, hoseBore).inputValue()).toBe('40 mm');
+  });
+
+  it('keeps the figures where it ends before a part of the page was fetched, and fetches it when it is back', async () => {
+    const { page } = watched;
+    await page.route('**/panel-content*', (route) => route.abort());
+    const health = /\/api\/health/;
+    await page.route(health, (route) => route.abort());
+    await page.goto(server.address());
+    await waitForText(panel(page), /Fetching the sheets/);
+    await page.waitForTimeout(1_000);
+    expect(await page.getByRole('alert').count()).toBe(0);
+    await page.unroute('**/panel-content*');
+    await page.unroute(health);
+    await panel(page).locator('math').first().waitFor({ timeout: 15_000 });
+    expect(await page.locator('.spine').count()).toBe(1);
   });
 });

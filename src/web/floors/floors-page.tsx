@@ -1,6 +1,7 @@
 import { lazy, type ReactElement, Suspense } from 'react';
 import { AskPart } from '../ask/ask-part.tsx';
 import { LineDrawing } from '../line/line-drawing.tsx';
+import { untilFetched } from '../shell/until-fetched.ts';
 import { usePageState, useWords } from '../state/page-context.ts';
 import { FillPart } from '../supply/fill-part.tsx';
 import { SupplyPart } from '../supply/supply-part.tsx';
@@ -11,7 +12,9 @@ import { Spine } from './spine.tsx';
 import { WhenNear } from './when-near.tsx';
 
 // the chart library weighs more than the rest of the page: it comes when someone scrolls towards the charts
-const ChartsPart = lazy(() => import('../charts/charts-part.tsx').then((m) => ({ default: m.ChartsPart })));
+const ChartsPart = lazy(() =>
+  untilFetched(() => import('../charts/charts-part.tsx').then((m) => ({ default: m.ChartsPart }))),
+);
 
 /** The page of a book: the line, the floors facing each other, the supplies, the charts, the working beside. */
 export const FloorsPage = (): ReactElement | null => {

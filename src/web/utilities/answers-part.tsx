@@ -3,11 +3,14 @@ import type { FloorAssessment } from '../../floor/assessment.ts';
 import type { AnswersRead } from '../../floor/questions/index.ts';
 import type { Result } from '../../quantity/problem.ts';
 import { changeBook } from '../commands/change-book.ts';
+import { untilFetched } from '../shell/until-fetched.ts';
 import { usePage } from '../state/page-context.ts';
 import type { Words } from '../words/words.ts';
 import type { AskedFloor, SheetKind } from './answers-sheet.ts';
 
-const AnswersReport = lazy(() => import('./answers-report.tsx').then((m) => ({ default: m.AnswersReport })));
+const AnswersReport = lazy(() =>
+  untilFetched(() => import('./answers-report.tsx').then((m) => ({ default: m.AnswersReport }))),
+);
 
 // spreadsheets come when somebody wants one
 const fetchSheets = () => import('./answers-sheet.ts');

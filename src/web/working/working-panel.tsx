@@ -1,10 +1,13 @@
 import { lazy, type ReactElement, Suspense, useEffect, useRef } from 'react';
 import { closeWorking } from '../commands/open-working.ts';
+import { untilFetched } from '../shell/until-fetched.ts';
 import { usePage, usePageState } from '../state/page-context.ts';
 import { openedFigure } from './opened-figure.ts';
 
 // with the sheets and their words it weighs more than the rest of the page
-const PanelContent = lazy(() => import('./panel-content.tsx').then((m) => ({ default: m.PanelContent })));
+const PanelContent = lazy(() =>
+  untilFetched(() => import('./panel-content.tsx').then((m) => ({ default: m.PanelContent }))),
+);
 
 /** The working of the figure that was pressed; Escape closes it and gives the focus back. */
 export const WorkingPanel = (): ReactElement => {
