@@ -1,5 +1,5 @@
 import type { SheetCase } from '../sheet-case.ts';
-import { bankDelays, bankDelaysAgain } from './bank-delays.cases.ts';
+import { bankDelays, tenObservations } from './textbook-figures.cases.ts';
 import { runsTable, statisticsScript } from './trial-sources.ts';
 
 export const intervalOfRunsCases: readonly SheetCase[] = [
@@ -11,9 +11,9 @@ export const intervalOfRunsCases: readonly SheetCase[] = [
     tolerance: { absolute: 5e-7, reason: 'six printed digits' },
   },
   {
-    name: 'ten more: 1.343, half width 0.237',
-    source: runsTable,
-    inputs: { values: bankDelaysAgain, confidence: 0.9 },
+    name: 'ten other observations: 1.343, half width 0.237 at 90 %',
+    source: statisticsScript,
+    inputs: { values: tenObservations, confidence: 0.9 },
     outputs: { mean: 1.343, spread: 0.409283, halfWidth: 0.237253 },
     tolerance: { absolute: 5e-7, reason: 'six printed digits' },
   },

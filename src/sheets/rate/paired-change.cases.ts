@@ -1,12 +1,12 @@
 import type { SheetCase } from '../sheet-case.ts';
-import { bankDelays, bankDelaysAgain } from './bank-delays.cases.ts';
+import { bankDelays, tenObservations } from './textbook-figures.cases.ts';
 import { statisticsScript } from './trial-sources.ts';
 
 export const pairedChangeCases: readonly SheetCase[] = [
   {
-    name: 'the delays of the bank by pairs: 0.688 less, half width 0.453 at 95 %',
+    name: 'two columns of ten figures by pairs: 0.688 less, half width 0.453 at 95 %',
     source: statisticsScript,
-    inputs: { before: bankDelays, after: bankDelaysAgain, confidence: 0.95 },
+    inputs: { before: bankDelays, after: tenObservations, confidence: 0.95 },
     outputs: {
       mean: -0.688,
       spread: 0.6331543606771135,

@@ -1,3 +1,0 @@
-/** Mean delays, min, of ten runs of a bank with five tellers, and ten more; several cases use them. */
-export const bankDelays = [1.53, 1.66, 1.24, 2.34, 2.0, 1.69, 2.69, 2.86, 1.7, 2.6] as const;
-export const bankDelaysAgain = [1.2, 1.5, 1.68, 1.89, 0.95, 1.49, 1.58, 1.55, 0.5, 1.09] as const;
