@@ -1,6 +1,7 @@
 import { type KeyboardEvent, lazy, type ReactElement, Suspense, useContext } from 'react';
 import { GoContext, GoLink } from '../shell/go-link.tsx';
 import { bookPageAddress, fillAddress } from '../shell/route.ts';
+import { untilFetched } from '../shell/until-fetched.ts';
 import { usePagePart, useWords } from '../state/page-context.ts';
 import { FillChoice } from './fill-choice.tsx';
 import { useFillPlace, WithPlace } from './fill-place.tsx';
@@ -38,11 +39,21 @@ const Steps = ({ step }: { readonly step: FillStep }): ReactElement => {
 };
 
 // each comes when its question is asked
-const TrialsView = lazy(() => import('./trials-view.tsx').then((m) => ({ default: m.TrialsView })));
-const PresetsView = lazy(() => import('./presets-view.tsx').then((m) => ({ default: m.PresetsView })));
-const FloorView = lazy(() => import('./floor-view.tsx').then((m) => ({ default: m.FloorView })));
-const SamplesView = lazy(() => import('./samples-view.tsx').then((m) => ({ default: m.SamplesView })));
-const LotView = lazy(() => import('./lot-view.tsx').then((m) => ({ default: m.LotView })));
+const TrialsView = lazy(() =>
+  untilFetched(() => import('./trials-view.tsx')).then((m) => ({ default: m.TrialsView })),
+);
+const PresetsView = lazy(() =>
+  untilFetched(() => import('./presets-view.tsx')).then((m) => ({ default: m.PresetsView })),
+);
+const FloorView = lazy(() =>
+  untilFetched(() => import('./floor-view.tsx')).then((m) => ({ default: m.FloorView })),
+);
+const SamplesView = lazy(() =>
+  untilFetched(() => import('./samples-view.tsx')).then((m) => ({ default: m.SamplesView })),
+);
+const LotView = lazy(() =>
+  untilFetched(() => import('./lot-view.tsx')).then((m) => ({ default: m.LotView })),
+);
 
 const views = {
   samples: SamplesView,

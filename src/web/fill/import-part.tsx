@@ -1,6 +1,7 @@
 import { type ReactElement, useId, useState } from 'react';
 import type { Problem } from '../../quantity/problem.ts';
 import type { RecordedTrial } from '../../record/trials.ts';
+import { untilFetched } from '../shell/until-fetched.ts';
 import { usePage } from '../state/page-context.ts';
 import type { Words } from '../words/words.ts';
 import { useFillPlace } from './fill-place.tsx';
@@ -8,7 +9,7 @@ import { useFillRecords } from './fill-records.tsx';
 import type { SheetOf, SheetReport } from './import-sheet.ts';
 
 // spreadsheets come when somebody wants one
-const fetchSheets = () => import('./import-sheet.ts');
+const fetchSheets = () => untilFetched(() => import('./import-sheet.ts'));
 
 const types = {
   xlsx: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',

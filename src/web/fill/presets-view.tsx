@@ -2,6 +2,7 @@ import { lazy, type ReactElement, Suspense, useId } from 'react';
 import type { FillGoal } from '../../floor/fill/index.ts';
 import { GoLink } from '../shell/go-link.tsx';
 import { sheetAddress } from '../shell/route.ts';
+import { untilFetched } from '../shell/until-fetched.ts';
 import { useWords } from '../state/page-context.ts';
 import { GoalSentence } from './goal-sentence.tsx';
 import { LevelTable } from './level-table.tsx';
@@ -10,7 +11,9 @@ import { TracePart } from './trace-part.tsx';
 import { VolumeTable } from './volume-table.tsx';
 import { useAnswer } from './with-answer.tsx';
 
-const ReachedChart = lazy(() => import('./reached-chart.tsx').then((m) => ({ default: m.ReachedChart })));
+const ReachedChart = lazy(() =>
+  untilFetched(() => import('./reached-chart.tsx')).then((m) => ({ default: m.ReachedChart })),
+);
 
 const usualTolerance = 0.95;
 const goals: readonly FillGoal[] = ['level', 'volume'];

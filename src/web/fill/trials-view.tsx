@@ -3,6 +3,7 @@ import type { TrialAdvice } from '../../fill/index.ts';
 import { GoContext, GoLink } from '../shell/go-link.tsx';
 import { fillAddress, sheetAddress } from '../shell/route.ts';
 import { ScrollRegion } from '../shell/scroll-region.tsx';
+import { untilFetched } from '../shell/until-fetched.ts';
 import { usePage, usePagePart, useWords } from '../state/page-context.ts';
 import { BottleVolume } from './bottle-volume.tsx';
 import type { FillAnswer } from './fill-answer.ts';
@@ -13,7 +14,9 @@ import { TrialDoors } from './trial-doors.tsx';
 import { keepWeighing, keptWeighing } from './weigh-kept.ts';
 import { useAnswer } from './with-answer.tsx';
 
-const LaneCharts = lazy(() => import('./lane-charts.tsx').then((m) => ({ default: m.LaneCharts })));
+const LaneCharts = lazy(() =>
+  untilFetched(() => import('./lane-charts.tsx')).then((m) => ({ default: m.LaneCharts })),
+);
 
 /** The sheet of a straight line through a lane's bottles takes three and more. */
 const fewestOnLine = 3;
