@@ -307,12 +307,13 @@ describe('the page on which a book is written', () => {
 });
 
 describe('for every reader of the book page', () => {
-  for (const { name, ...reader } of readers) {
+  for (const [turn, { name, ...reader }] of readers.entries()) {
     it(`axe finds nothing and nothing runs out of the page at ${name}`, async () => {
       const { page, close } = await openPage(browser, reader);
       await openPart(page, '/line');
       expect(await faults(page)).toEqual([]);
-      for (const part of parts) {
+      // each sort of page with one of both: looking at one takes seconds
+      for (const part of parts.filter((_, i) => i % readers.length === turn)) {
         await goToPart(page, part);
         // the outline beside it is the same on each
         expect([part, await faults(page, '.write-main')]).toEqual([part, []]);
