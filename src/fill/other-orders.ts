@@ -80,15 +80,13 @@ export const otherOrders = ({ model, fit, readings }: EstimateBasis): readonly O
     // what is then still wanting to the other order must be a miss of the watch
     const wanting = Math.max(0, counts[1]! - counts[0]!);
     const seen = [earlier, later].map((place) => watched(setup.lanes[place]!));
-    const chance =
-      wanting === 0
-        ? 1 / (1 + Math.exp(0.5 * unlikelier))
-        : 1 / (1 + Math.exp(0.5 * (unlikelier + wanting ** 2 / (seen[0]! + seen[1]!))));
+    const together = seen[0]! + seen[1]!;
+    const chance = 1 / (1 + Math.exp(0.5 * (unlikelier + wanting ** 2 / together)));
     if (!(chance > leastChance)) return [];
     [earlier, later].forEach((place, i) => {
       const lane = setup.lanes[place]!;
       const kv = perLane * lane + offsetOf.kv;
-      const share = (wanting * seen[i]!) / (seen[0]! + seen[1]!);
+      const share = (wanting * seen[i]!) / together;
       const sooner = i === 0 ? -share : share;
       move.set(kv, move.get(kv)! + sooner / ends[place]! / model.scales[lane]!.priors.kv);
     });

@@ -1,27 +1,14 @@
 import type { Book } from '../../book/index.ts';
 import type { BottleSample } from '../../fill/bottle-sample.ts';
 import { type BottleSamples, bottleSamples } from '../../fill/bottle-samples.ts';
-import type { Kind } from '../../quantity/kinds.ts';
 import type { Problem } from '../../quantity/problem.ts';
 import { bookReader } from '../book-reader.ts';
 import { ratePathOf } from '../rate-path.ts';
 import { formatOf } from '../read-floor.ts';
 import { agreedContents, deficiencyOf } from './agreed-contents.ts';
+import { sampleKinds } from './sample-kinds.ts';
 import { typedNumber } from './typed-number.ts';
 import type { MeasuredSample } from './weighed.ts';
-
-const kindOf = {
-  mass: 'mass',
-  brimfulMass: 'mass',
-  levelMass: 'mass',
-  temperature: 'temperature',
-  height: 'length',
-  bore: 'length',
-  body: 'length',
-  lean: 'length',
-  closureMass: 'mass',
-  closureHeight: 'length',
-} as const satisfies Readonly<Record<keyof BottleSample, Kind>>;
 
 /** What the measured bottles of a format say, and what of them could not be read. */
 export interface FormatSamples {
@@ -35,10 +22,10 @@ const inSi = (
 ): { readonly made: BottleSample; readonly problems: readonly Problem[] } => {
   const made: Partial<Record<keyof BottleSample, number>> = {};
   const problems: Problem[] = [];
-  for (const field of Object.keys(kindOf) as (keyof BottleSample)[]) {
+  for (const field of Object.keys(sampleKinds) as (keyof BottleSample)[]) {
     const text = sample[field];
     if (text === undefined) continue;
-    const read = typedNumber(text, kindOf[field], field);
+    const read = typedNumber(text, sampleKinds[field], field);
     if (read.ok) made[field] = read.value.value;
     else problems.push(...read.problems);
   }

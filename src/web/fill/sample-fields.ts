@@ -1,5 +1,6 @@
 import type { BottleSample } from '../../fill/bottle-sample.ts';
-import { type Kind, parseQuantity } from '../../quantity/index.ts';
+import { sampleKinds } from '../../floor/fill/sample-kinds.ts';
+import { parseQuantity } from '../../quantity/index.ts';
 import type { RecordedSample } from '../../record/samples.ts';
 
 /** What is measured on one of the customer's bottles, in the order of the hand: scales first, then the rule. */
@@ -17,26 +18,13 @@ export const sampleFields = [
 ] as const satisfies readonly (keyof BottleSample)[];
 export type SampleField = (typeof sampleFields)[number];
 
-export const sampleKind: Readonly<Record<SampleField, Kind>> = {
-  mass: 'mass',
-  levelMass: 'mass',
-  brimfulMass: 'mass',
-  temperature: 'temperature',
-  height: 'length',
-  bore: 'length',
-  body: 'length',
-  lean: 'length',
-  closureMass: 'mass',
-  closureHeight: 'length',
-};
-
 /** A recorded bottle in SI; what does not read is left out. */
 export const sampleInSi = (sample: RecordedSample): BottleSample =>
   Object.fromEntries(
     sampleFields.flatMap((field) => {
       const text = sample[field];
       if (text === undefined) return [];
-      const read = parseQuantity(text, sampleKind[field], { path: field });
+      const read = parseQuantity(text, sampleKinds[field], { path: field });
       return read.ok ? [[field, read.value.value as number]] : [];
     }),
   );

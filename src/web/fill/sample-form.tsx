@@ -1,9 +1,10 @@
 import { type FormEvent, type ReactElement, useId, useRef, useState } from 'react';
+import { sampleKinds } from '../../floor/fill/sample-kinds.ts';
 import { parseQuantity } from '../../quantity/index.ts';
 import { usePage, usePagePart } from '../state/page-context.ts';
 import { useBottleUnits } from './bottle-units.ts';
 import { useFillRecords } from './fill-records.tsx';
-import { type SampleField, sampleFields, sampleKind } from './sample-fields.ts';
+import { type SampleField, sampleFields } from './sample-fields.ts';
 
 type Texts = Readonly<Record<string, string>>;
 
@@ -28,7 +29,7 @@ export const SampleForm = ({
   const small = useBottleUnits();
   /** The unit that a bare number has; a bottle full of water is weighed in kilograms or pounds. */
   const unitOf = (field: SampleField): string => {
-    const kind = sampleKind[field];
+    const kind = sampleKinds[field];
     if (kind === 'mass') return small.mass === 'oz' ? 'lb' : 'kg';
     return kind === 'temperature' ? small.temperature : small.length;
   };
@@ -47,7 +48,7 @@ export const SampleForm = ({
     const whole = bare.test(typed) ? `${typed} ${unitOf(field)}` : typed;
     return {
       whole: whole.replace(/(\d),(\d)/, '$1.$2'),
-      result: parseQuantity(whole, sampleKind[field], { path: field, locale: words.numbers }),
+      result: parseQuantity(whole, sampleKinds[field], { path: field, locale: words.numbers }),
     };
   };
   const problemOf = (field: SampleField): string | undefined => {
