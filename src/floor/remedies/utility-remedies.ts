@@ -57,8 +57,9 @@ export function* eachUtilityRemedy(book: Book, question: UtilityQuestion): Gener
     let found: Remedy | undefined;
     for (const { patches, value, text } of steps()) {
       const after = judged(tryPatches(book, patches), question);
-      if (after?.verdict !== 'carries') {
-        smaller = { text, ...(after?.margin === undefined ? {} : { margin: after.margin }) };
+      // what the line no longer asks needs nothing of the floor
+      if (after !== undefined && after.verdict !== 'carries') {
+        smaller = { text, ...(after.margin === undefined ? {} : { margin: after.margin }) };
         continue;
       }
       const patched = patchBook(book, patches);
@@ -70,7 +71,7 @@ export function* eachUtilityRemedy(book: Book, question: UtilityQuestion): Gener
         changes: [{ lever: id, path, kind, value, text }],
         patch: patches.map((patch) => ({ path: patch.path, value: patch.value })),
         breaks: harmsOf(before, allFindings(patched.value, question.format)),
-        ...(after.margin === undefined ? {} : { margin: after.margin }),
+        ...(after?.margin === undefined ? {} : { margin: after.margin }),
         ...(smaller === undefined ? {} : { nextSmaller: smaller }),
       };
       break;

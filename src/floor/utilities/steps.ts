@@ -1,7 +1,8 @@
-import type { Book } from '../../book/index.ts';
+import type { Book, Patch } from '../../book/index.ts';
+import { toSi } from '../../quantity/index.ts';
 import type { Kind } from '../../quantity/kinds.ts';
 import { seriesFor } from '../remedies/pipe-series.ts';
-import { writtenAt, writtenPatch, writtenSi, writtenText } from '../remedies/written-value.ts';
+import { roundStep, writtenAt, writtenPatch, writtenSi, writtenText } from '../remedies/written-value.ts';
 import type { UtilityLever } from './need.ts';
 
 /** Preferred numbers, series R20 of ISO 3; from memory. */
@@ -22,6 +23,40 @@ export const preferredAbove = (number: number, count: number): readonly number[]
   }
   return found;
 };
+
+/** The first of them, for a lever that goes up the series. */
+export const upTo =
+  (count: number) =>
+  (now: number): readonly number[] =>
+    preferredAbove(now, count);
+
+/** Round numbers above one, in the unit of the book, about so much of SI apart. */
+export const rising =
+  (kind: Kind, apart: number, count: number) =>
+  (now: number, unit: string): readonly number[] => {
+    const step = roundStep(apart / toSi(1, kind, unit));
+    const base = Math.floor(now / step + 1e-9);
+    return Array.from({ length: count }, (_, i) => Number(((base + i + 1) * step).toPrecision(6)));
+  };
+
+/** The same below it, as far as there is something left. */
+export const falling =
+  (kind: Kind, apart: number, count: number) =>
+  (now: number, unit: string): readonly number[] => {
+    const step = roundStep(apart / toSi(1, kind, unit));
+    const base = Math.ceil(now / step - 1e-9);
+    return Array.from({ length: count }, (_, i) => Number(((base - i - 1) * step).toPrecision(6))).filter(
+      (number) => number > 0,
+    );
+  };
+
+/** Whole degrees above what is kept now, in the unit of the book. */
+export const warmer = (now: number): readonly number[] =>
+  Array.from({ length: 60 }, (_, i) => Math.floor(now) + i + 1);
+
+/** Whole degrees below it. */
+export const cooler = (now: number): readonly number[] =>
+  Array.from({ length: 60 }, (_, i) => Math.ceil(now) - i - 1);
 
 export interface Steps {
   readonly id: string;
@@ -52,6 +87,90 @@ export const quantityLever = (
         })),
     },
   ];
+};
+
+/** A lever that brings several quantities up to one number: what lies below is raised, the others stay. */
+export const levelLever = (
+  book: Book,
+  {
+    id,
+    paths,
+    kind,
+    numbers,
+  }: Pick<Steps, 'id' | 'kind' | 'numbers'> & { readonly paths: readonly string[] },
+): readonly UtilityLever[] => {
+  const all = paths.flatMap((path) => writtenAt(book, path, kind) ?? []);
+  const [lowest] = all.toSorted((a, b) => writtenSi(a, a.number) - writtenSi(b, b.number));
+  if (lowest === undefined || !(lowest.number > 0)) return [];
+  return [
+    {
+      id,
+      path: lowest.path,
+      kind,
+      steps: () =>
+        numbers(lowest.number, lowest.unit).map((number) => {
+          const value = writtenSi(lowest, number);
+          return {
+            patches: all
+              .filter((each) => writtenSi(each, each.number) < value)
+              .map((each) => writtenPatch(book, { ...each, unit: lowest.unit }, number)),
+            value,
+            text: writtenText(lowest, number),
+          };
+        }),
+    },
+  ];
+};
+
+/** A lever that counts up: one more at a time. */
+export const countLever = (
+  id: string,
+  path: string,
+  {
+    now,
+    most,
+    patches,
+  }: {
+    readonly now: number | undefined;
+    readonly most: number;
+    /** What goes with the count. */
+    readonly patches?: (count: number) => readonly Patch[];
+  },
+): readonly UtilityLever[] =>
+  now === undefined
+    ? []
+    : [
+        {
+          id,
+          path,
+          kind: 'count',
+          steps: () =>
+            Array.from({ length: Math.max(0, most - now) }, (_, i) => now + i + 1).map((count) => ({
+              patches: [{ path, value: count }, ...(patches?.(count) ?? [])],
+              value: count,
+              text: String(count),
+            })),
+        },
+      ];
+
+/** A lever that has one thing made otherwise. */
+export const wordLever = (
+  id: string,
+  paths: readonly string[],
+  value: string | boolean,
+  text: string,
+): readonly UtilityLever[] => {
+  const [first] = paths;
+  return first === undefined
+    ? []
+    : [
+        {
+          id,
+          path: first,
+          kind: 'count',
+          steps: () => [{ patches: paths.map((path) => ({ path, value })), value: 1, text }],
+        },
+      ];
 };
 
 /** The next wider bores that can be bought, for each pipe of a run. */

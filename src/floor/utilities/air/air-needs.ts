@@ -1,4 +1,5 @@
 import type { Book } from '../../../book/index.ts';
+import { toSi } from '../../../quantity/index.ts';
 import { coldestPointSheet } from '../../../sheets/air/coldest-point.ts';
 import { compressorCapacitySheet } from '../../../sheets/air/compressor-capacity.ts';
 import { compressorStartsSheet } from '../../../sheets/air/compressor-starts.ts';
@@ -7,9 +8,9 @@ import { leastPressureSheet } from '../../../sheets/air/least-pressure.ts';
 import { receiverBandSheet } from '../../../sheets/air/receiver-band.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
-import type { Answer, Need } from '../need.ts';
+import type { Answer, Need, UtilityLever } from '../need.ts';
 import { shiftTime } from '../shift-time.ts';
-import { boreLevers, preferredAbove, quantityLever } from '../steps.ts';
+import { boreLevers, quantityLever, upTo } from '../steps.ts';
 import { allDraw, strokeOut } from './air-demand.ts';
 import { intakeState, productAirAnswer, purityAnswer, treatedDewPoint } from './air-quality.ts';
 import { dropPressure, receiverLow, usualBand } from './drop-pressure.ts';
@@ -182,13 +183,43 @@ const dryerLever = (c: Calculation) => {
   ];
 };
 
-const upTo = (count: number) => (now: number) => preferredAbove(now, count);
-
 /** Tenths of a bar, or single psi, above what is set now. */
 const setHigher = (now: number, unit: string): readonly number[] => {
   const step = unit.startsWith('psi') ? 1 : unit.startsWith('k') ? 10 : 0.1;
   return Array.from({ length: 40 }, (_, i) => Number((now + step * (i + 1)).toPrecision(6)));
 };
+
+const pressureLevers = (c: Calculation): readonly UtilityLever[] => [
+  ...boreLevers(c.book, `${c.floorPath}/air/run`, c.book.floors![c.floor]!.air?.run ?? []),
+  ...quantityLever(c.book, {
+    id: 'regulatorSet',
+    path: `${c.floorPath}/air/regulator/set`,
+    kind: 'gaugePressure',
+    numbers: setHigher,
+  }),
+  ...quantityLever(c.book, {
+    id: 'cutIn',
+    path: `${c.floorPath}/air/compressor/cutIn`,
+    kind: 'gaugePressure',
+    numbers: setHigher,
+  }),
+];
+
+/** Bores of cylinders that are made, mm; ISO 15552 and 6432, from memory. */
+const cylinderBores = [8, 10, 12, 16, 20, 25, 32, 40, 50, 63, 80, 100, 125, 160, 200];
+
+const cylinderLever = (c: Calculation, path: string): readonly UtilityLever[] =>
+  quantityLever(c.book, {
+    id: 'cylinderBore',
+    path,
+    kind: 'length',
+    numbers: (now, unit) => {
+      const millimetre = 0.001 / toSi(1, 'length', unit);
+      return cylinderBores
+        .map((bore) => Number((bore * millimetre).toPrecision(6)))
+        .filter((bore) => bore > now * 1.001);
+    },
+  });
 
 /** What the line asks of the compressed air of a floor; nothing where it takes none. */
 export const airNeeds = (book: Book): readonly Need[] => {
@@ -223,21 +254,7 @@ export const airNeeds = (book: Book): readonly Need[] => {
           demand: c.needed(`/line/airDrops/${i}/pressure`, 'gaugePressure'),
           have: dropPressure(c, drop.tag),
         }),
-        levers: (c) => [
-          ...boreLevers(c.book, `${c.floorPath}/air/run`, c.book.floors![c.floor]!.air?.run ?? []),
-          ...quantityLever(c.book, {
-            id: 'regulatorSet',
-            path: `${c.floorPath}/air/regulator/set`,
-            kind: 'gaugePressure',
-            numbers: setHigher,
-          }),
-          ...quantityLever(c.book, {
-            id: 'cutIn',
-            path: `${c.floorPath}/air/compressor/cutIn`,
-            kind: 'gaugePressure',
-            numbers: setHigher,
-          }),
-        ],
+        levers: pressureLevers,
       }),
     ),
     {
@@ -328,6 +345,7 @@ export const airNeeds = (book: Book): readonly Need[] => {
                 })?.leastPressure,
                 have: dropPressure(c, cylinder.drop ?? first.tag),
               }),
+              levers: (c) => [...cylinderLever(c, `/line/cylinders/${i}/bore`), ...pressureLevers(c)],
             },
           ],
     ),

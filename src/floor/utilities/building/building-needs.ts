@@ -1,10 +1,11 @@
 import type { Book } from '../../../book/index.ts';
 import type { Need } from '../need.ts';
-import { quantityLever } from '../steps.ts';
+import { quantityLever, upTo } from '../steps.ts';
 import * as fit from './room-fit.ts';
 import { ventilationAir } from './room-load.ts';
+import { gearHeightLever, gearWheelsLever, openingLever, turnLever, wayMassLever } from './route-levers.ts';
 import { type SectionAt, sectionsOf } from './sections-of.ts';
-import { footLevers, pointAnswer, pressureAnswer } from './standing-load.ts';
+import { feetLevers, footLevers, pointAnswer, pressureAnswer } from './standing-load.ts';
 import * as way from './way-in.ts';
 
 const standing = (at: SectionAt): readonly Need[] => {
@@ -16,7 +17,7 @@ const standing = (at: SectionAt): readonly Need[] => {
       sense: 'most',
       kind: 'bearingPressure',
       answer: (c) => pressureAnswer(c, at),
-      levers: (c) => footLevers(c, at),
+      levers: (c) => [...footLevers(c, at), ...feetLevers(c, at)],
     },
     {
       ...common,
@@ -24,6 +25,7 @@ const standing = (at: SectionAt): readonly Need[] => {
       sense: 'most',
       kind: 'force',
       answer: (c) => pointAnswer(c, at),
+      levers: (c) => feetLevers(c, at),
     },
     {
       ...common,
@@ -39,21 +41,20 @@ const moving = (book: Book, floor: number, at: SectionAt): readonly Need[] => {
   const common = { utility: 'building', of: at.section.tag, sense: 'least' } as const;
   const route = book.floors?.[floor]?.room?.route ?? [];
   return [
-    { ...common, question: 'routeWidth', kind: 'length', answer: (c) => way.widthAnswer(c, at) },
+    {
+      ...common,
+      question: 'routeWidth',
+      kind: 'length',
+      answer: (c) => way.widthAnswer(c, at),
+      levers: (c) => openingLever(c, 'width'),
+    },
     {
       ...common,
       question: 'routeHeight',
       kind: 'length',
       answer: (c) => way.heightAnswer(c, at),
       // lower skates are what can be changed without touching the building
-      levers: (c) =>
-        quantityLever(c.book, {
-          id: 'gear',
-          path: `${at.path}/gear/height`,
-          kind: 'length',
-          numbers: (now) =>
-            Array.from({ length: 19 }, (_, i) => Number((now * (1 - 0.05 * (i + 1))).toPrecision(3))),
-        }),
+      levers: (c) => [...gearHeightLever(c, at), ...openingLever(c, 'height')],
     },
     ...(route.some(({ kind }) => kind === 'turn')
       ? [
@@ -62,6 +63,7 @@ const moving = (book: Book, floor: number, at: SectionAt): readonly Need[] => {
             question: 'routeTurn',
             kind: 'length',
             answer: (c) => way.turnAnswer(c, at),
+            levers: turnLever,
           } satisfies Need,
         ]
       : []),
@@ -72,6 +74,7 @@ const moving = (book: Book, floor: number, at: SectionAt): readonly Need[] => {
             question: 'routeMass',
             kind: 'mass',
             answer: (c) => way.massAnswer(c, at),
+            levers: wayMassLever,
           } satisfies Need,
         ]
       : []),
@@ -82,6 +85,7 @@ const moving = (book: Book, floor: number, at: SectionAt): readonly Need[] => {
             question: 'routeBearing',
             kind: 'bearingPressure',
             answer: (c) => way.bearingAnswer(c, at),
+            levers: () => gearWheelsLever(at),
           } satisfies Need,
         ]
       : []),
@@ -109,6 +113,13 @@ export const buildingNeeds = (book: Book, floor: number): readonly Need[] => {
               demand: ventilationAir(c),
               have: c.needed(`${c.floorPath}/room/air`, 'actualAirFlow'),
             }),
+            levers: (c) =>
+              quantityLever(c.book, {
+                id: 'roomAir',
+                path: `${c.floorPath}/room/air`,
+                kind: 'actualAirFlow',
+                numbers: upTo(40),
+              }),
           } satisfies Need,
         ]),
   ];

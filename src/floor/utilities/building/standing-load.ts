@@ -2,7 +2,7 @@ import { footLoadSheet } from '../../../sheets/building/foot-load.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
 import type { Answer, UtilityLever } from '../need.ts';
-import { preferredAbove, quantityLever } from '../steps.ts';
+import { countLever, quantityLever, upTo } from '../steps.ts';
 import type { SectionAt } from './sections-of.ts';
 
 /** Water and thin product, kg/m3. */
@@ -67,5 +67,12 @@ export const footLevers = (c: Calculation, { path }: SectionAt): readonly Utilit
     id: 'footArea',
     path: `${path}/foot`,
     kind: 'area',
-    numbers: (now) => preferredAbove(now, 60),
+    numbers: upTo(60),
   });
+
+/** Most feet that a section of a bottling line is given; common practice. */
+const mostFeet = 16;
+
+/** More feet, so that each stands less. */
+export const feetLevers = (c: Calculation, { path }: SectionAt): readonly UtilityLever[] =>
+  countLever('feet', `${path}/feet`, { now: c.plain(`${path}/feet`)?.value, most: mostFeet });

@@ -1,8 +1,9 @@
 import type { Book } from '../../../book/index.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Need } from '../need.ts';
-import { preferredAbove, quantityLever } from '../steps.ts';
+import { quantityLever, rising, upTo } from '../steps.ts';
 import { bathLoad } from './bath-load.ts';
+import { bottleTemperatureLevers, fillStepLevers, zoneStepLevers } from './bottle-levers.ts';
 import { fillStep, heatLimited, temperatureAnswer, zoneStep } from './bottle-limits.ts';
 import { heatUpAnswer } from './heat-up.ts';
 import { electricHere, heatersOf, heatersOfZone, zonePower } from './heaters-of.ts';
@@ -10,10 +11,12 @@ import { heatedZones, heatingWater, loadBy, steamFlow } from './site-heat.ts';
 import { washNeeds } from './wash-needs.ts';
 import { type ZoneAt, zonesOf } from './zones-of.ts';
 
+const tenthOfBar = 1e4;
+/** Voltages for which heating elements are made, common practice. */
+const elementVoltages = [208, 230, 240, 277, 380, 400, 415, 440, 460, 480, 575, 600, 690];
+
 /** Highest voltage at an element, over its plate: a network may lie a tenth high; common practice. */
 const mostVoltage = 1.1;
-
-const upTo = (count: number) => (now: number) => preferredAbove(now, count);
 
 const heaterLever = (at: ZoneAt) => (c: Calculation) =>
   heatersOfZone(c.book, at.zone.tag).flatMap(({ path }) =>
@@ -78,6 +81,13 @@ const steamNeeds = (tieIn: string | undefined): readonly Need[] => [
         have: c.needed(`${c.floorPath}/heat/steam/pressure`, 'gaugePressure'),
       };
     },
+    levers: (c) =>
+      quantityLever(c.book, {
+        id: 'steamPressure',
+        path: `${c.floorPath}/heat/steam/pressure`,
+        kind: 'gaugePressure',
+        numbers: rising('gaugePressure', tenthOfBar, 100),
+      }),
   },
 ];
 
@@ -136,6 +146,13 @@ export const heatNeeds = (book: Book, floor: number): readonly Need[] => {
               demand: loadBy(c),
               have: c.needed(`${c.floorPath}/heat/power`, 'power'),
             }),
+            levers: (c) =>
+              quantityLever(c.book, {
+                id: 'heatPower',
+                path: `${c.floorPath}/heat/power`,
+                kind: 'power',
+                numbers: upTo(40),
+              }),
           } satisfies Need,
         ]),
     ...heatersOf(book).flatMap((at): Need[] =>
@@ -152,6 +169,13 @@ export const heatNeeds = (book: Book, floor: number): readonly Need[] => {
                 demand: { value: mostVoltage, from: { path: `${at.path}/voltage`, assumed: true } },
                 have: electricHere(c, at)?.elementVoltage,
               }),
+              levers: (c) =>
+                quantityLever(c.book, {
+                  id: 'heaterVoltage',
+                  path: `${at.path}/voltage`,
+                  kind: 'voltage',
+                  numbers: (now) => elementVoltages.filter((volts) => volts > now * 1.001),
+                }),
             },
           ]
         : [],
@@ -160,10 +184,17 @@ export const heatNeeds = (book: Book, floor: number): readonly Need[] => {
     ...(kinds.has('hot water') ? hotWaterNeeds(tieInOf('hot water')) : []),
     ...(glass
       ? [
-          ...warm.map((at): Need => ({ ...stepped, of: at.zone.tag, answer: (c) => zoneStep(c, at) })),
+          ...warm.map(
+            (at): Need => ({
+              ...stepped,
+              of: at.zone.tag,
+              answer: (c) => zoneStep(c, at),
+              levers: (c) => zoneStepLevers(c, at),
+            }),
+          ),
           ...(fill === undefined || warm.length === 0
             ? []
-            : [{ ...stepped, of: fill.tag, answer: fillStep } satisfies Need]),
+            : [{ ...stepped, of: fill.tag, answer: fillStep, levers: fillStepLevers } satisfies Need]),
         ]
       : []),
     ...(heatLimited(book) && warm.length > 0
@@ -174,6 +205,7 @@ export const heatNeeds = (book: Book, floor: number): readonly Need[] => {
             sense: 'most',
             kind: 'temperature',
             answer: temperatureAnswer,
+            levers: bottleTemperatureLevers,
           } satisfies Need,
         ]
       : []),

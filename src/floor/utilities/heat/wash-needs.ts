@@ -2,11 +2,14 @@ import type { Book } from '../../../book/index.ts';
 import { sanitisingAlternatives } from '../../../sheets/hygiene/sanitising-rules.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Answer, Need, UtilityLever } from '../need.ts';
-import { quantityLever } from '../steps.ts';
+import { falling, quantityLever, rising, warmer } from '../steps.ts';
 import { contactAt, stayAt } from './wash-contact.ts';
 import { alkaliOf, washDemand } from './wash-demand.ts';
 import { isJudged, ruleOf } from './wash-rules.ts';
 import { type ZoneAt, zonesOf } from './zones-of.ts';
+
+const tenthOfBar = 1e4;
+const tenthOfSecond = 0.1;
 
 type Asked = 'contact' | 'temperature' | 'concentration';
 
@@ -63,10 +66,6 @@ const longerDwell = (now: number): readonly number[] => [
   ...Array.from({ length: 60 }, (_, i) => Number((now + 0.1 * (i + 1)).toPrecision(6))),
   ...Array.from({ length: 54 }, (_, i) => Number((now + 7 + i).toPrecision(6))),
 ];
-
-/** Whole degrees above what the bath is kept at, in the unit of the book. */
-const warmer = (now: number): readonly number[] =>
-  Array.from({ length: 60 }, (_, i) => Math.floor(now) + i + 1);
 
 /** Tenths of the unit in which the book tells it; what sanitises is told in such small shares that halves of its digit do. */
 const stronger =
@@ -156,6 +155,13 @@ export const washNeeds = (book: Book): readonly Need[] =>
                     : { demand: c.needed(`${at.path}/need/pressure`, 'gaugePressure') }),
                 };
               },
+              levers: (c) =>
+                quantityLever(c.book, {
+                  id: 'zonePressure',
+                  path: `${at.path}/pressure`,
+                  kind: 'gaugePressure',
+                  numbers: rising('gaugePressure', tenthOfBar, 60),
+                }),
             } satisfies Need,
           ]),
       ...(at.zone.longestStay === undefined
@@ -170,6 +176,13 @@ export const washNeeds = (book: Book): readonly Need[] =>
                 demand: c.needed(`${at.path}/longestStay`, 'time'),
                 have: stayAt(c, at),
               }),
+              levers: (c) =>
+                quantityLever(c.book, {
+                  id: 'washerDwell',
+                  path: `${at.washerPath}/dwell`,
+                  kind: 'time',
+                  numbers: falling('time', tenthOfSecond, 300),
+                }),
             } satisfies Need,
           ]),
     ];

@@ -4,7 +4,7 @@ import { overloadSettingSheet } from '../../../sheets/power/overload-setting.ts'
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
 import type { Need, UtilityLever } from '../need.ts';
-import { quantityLever } from '../steps.ts';
+import { falling, quantityLever, rising, upTo } from '../steps.ts';
 import { machineVoltage } from './machine-load.ts';
 import { pumpSuction } from './pump-suction.ts';
 import { rulesOf } from './rule-set.ts';
@@ -64,29 +64,45 @@ const horsepowers = [0.5, 0.75, 1, 1.5, 2, 3, 5, 7.5, 10, 15, 20, 25, 30, 40, 50
 /** An impeller is turned down by no more than this share of its power. */
 const mostTrimmed = 50;
 
+/** An inverter gives the motor the frequency of its plate on every floor. */
+const inverterLever = (c: Calculation, index: number): readonly UtilityLever[] => {
+  const path = `/line/drives/${index}`;
+  const frequency = c.number(`${path}/frequency`, 'frequency');
+  if (frequency === undefined || c.book.line!.drives![index]!.inverter === true) return [];
+  return [
+    {
+      id: 'inverter',
+      path: `${path}/inverter`,
+      kind: 'frequency',
+      steps: () => [
+        {
+          patches: [{ path: `${path}/inverter`, value: true }],
+          value: frequency.value,
+          text: `${frequency.value} Hz`,
+        },
+      ],
+    },
+  ];
+};
+
+/** A relay that reaches higher, or the one that is there set lower. */
+const overloadLevers = (c: Calculation, path: string): readonly UtilityLever[] => [
+  ...quantityLever(c.book, { id: 'overloadMost', path: `${path}/most`, kind: 'current', numbers: upTo(20) }),
+  ...quantityLever(c.book, {
+    id: 'overloadSet',
+    path: `${path}/set`,
+    kind: 'current',
+    numbers: falling('current', 0.1, 200),
+  }),
+];
+
 const motorLevers =
   (index: number) =>
   (c: Calculation): readonly UtilityLever[] => {
     const path = `/line/drives/${index}`;
     const drive = c.book.line!.drives![index]!;
-    const frequency = c.number(`${path}/frequency`, 'frequency');
     return [
-      ...(frequency === undefined || drive.inverter === true
-        ? []
-        : [
-            {
-              id: 'inverter',
-              path: `${path}/inverter`,
-              kind: 'frequency' as const,
-              steps: () => [
-                {
-                  patches: [{ path: `${path}/inverter`, value: true }],
-                  value: frequency.value,
-                  text: `${frequency.value} Hz`,
-                },
-              ],
-            },
-          ]),
+      ...inverterLever(c, index),
       ...quantityLever(c.book, {
         id: 'motorSize',
         path: `${path}/power`,
@@ -157,6 +173,7 @@ export const motorNeeds = (book: Book, tieIn: string | undefined): readonly Need
                   : {}),
               };
             },
+            levers: (c) => overloadLevers(c, `/line/drives/${i}/overload`),
           } satisfies Need,
         ]),
     ...((drive.pump ?? []).some((point) => point.npsh !== undefined)
@@ -168,6 +185,15 @@ export const motorNeeds = (book: Book, tieIn: string | undefined): readonly Need
             sense: 'least',
             kind: 'length',
             answer: (c) => pumpSuction(c, i, motorHere(c, i)?.speedRatio),
+            levers: (c) => [
+              ...inverterLever(c, i),
+              ...quantityLever(c.book, {
+                id: 'suction',
+                path: `/line/drives/${i}/suction`,
+                kind: 'length',
+                numbers: rising('length', 0.1, 60),
+              }),
+            ],
           } satisfies Need,
         ]
       : []),

@@ -1,13 +1,14 @@
 import type { Book } from '../../../book/index.ts';
 import { type Earthing, earthingSheet } from '../../../sheets/power/earthing.ts';
+import { standardRatings } from '../../../sheets/power/standard-ratings.ts';
 import { supplyToleranceSheet } from '../../../sheets/power/supply-tolerance.ts';
 import { transformerSizeSheet } from '../../../sheets/power/transformer-size.ts';
 import { transformerSizes } from '../../../sheets/power/transformer-sizes.ts';
 import { voltageUnbalanceSheet } from '../../../sheets/power/voltage-unbalance.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
-import type { Answer, Need } from '../need.ts';
-import { quantityLever } from '../steps.ts';
+import type { Answer, Need, UtilityLever } from '../need.ts';
+import { quantityLever, wordLever } from '../steps.ts';
 import { faultWithMotors } from './fault.ts';
 import { feederAllowed, runningDrop, sizeLevers, startingDrop } from './feeder.ts';
 import {
@@ -146,6 +147,33 @@ const mostDevice = (c: Calculation): Known | undefined => {
     : feederAllowed(c);
 };
 
+/** Standard devices of the rule set on the side that helps, the nearest first. */
+const deviceLever = (
+  c: Calculation,
+  helps: (rating: number, now: number) => boolean,
+): readonly UtilityLever[] =>
+  quantityLever(c.book, {
+    id: 'protectionRating',
+    path: `${c.floorPath}/power/protection/rating`,
+    kind: 'current',
+    numbers: (now) => {
+      const rules = rulesOf(c);
+      if (rules === undefined) return [];
+      return standardRatings[rules === 'us' ? 'us-breaker' : 'iec']
+        .filter((rating) => helps(rating, now))
+        .toSorted((a, b) => Math.abs(a - now) - Math.abs(b - now));
+    },
+  });
+
+/** Short-circuit ratings that panels are marked with, kA; common practice. */
+const panelRatings = [5, 6, 10, 14, 15, 18, 22, 25, 30, 35, 42, 50, 65, 80, 100, 150, 200];
+
+/** A transformer of its own gives the line a star point that may be earthed. */
+const earthingLever = (c: Calculation): readonly UtilityLever[] => {
+  const arrangement = rulesOf(c) === 'us' ? 'solidly grounded wye' : 'TN-S';
+  return wordLever('earthing', [`${c.floorPath}/power/earthing`], arrangement, arrangement);
+};
+
 /** What the line asks of the power of a floor. */
 export const powerNeeds = (book: Book, floor: number): readonly Need[] => {
   const { drives = [], heaters = [], loads = [], tieIns = [] } = book.line ?? {};
@@ -201,6 +229,7 @@ export const powerNeeds = (book: Book, floor: number): readonly Need[] => {
         demand: feederRunning(c),
         have: c.needed(`${c.floorPath}/power/protection/rating`, 'current'),
       }),
+      levers: (c) => deviceLever(c, (rating, now) => rating > now),
     },
     {
       ...common,
@@ -211,7 +240,7 @@ export const powerNeeds = (book: Book, floor: number): readonly Need[] => {
         demand: mostDevice(c),
         have: c.needed(`${c.floorPath}/power/protection/rating`, 'current'),
       }),
-      levers: sizeLevers,
+      levers: (c) => [...sizeLevers(c), ...deviceLever(c, (rating, now) => rating < now)],
     },
     {
       ...common,
@@ -222,6 +251,16 @@ export const powerNeeds = (book: Book, floor: number): readonly Need[] => {
         demand: c.needed(`${c.floorPath}/power/panelRating`, 'current'),
         have: faultWithMotors(c),
       }),
+      levers: (c) =>
+        quantityLever(c.book, {
+          id: 'panelRating',
+          path: `${c.floorPath}/power/panelRating`,
+          kind: 'current',
+          numbers: (now, unit) =>
+            panelRatings
+              .map((ka) => (unit === 'kA' ? ka : 1000 * ka))
+              .filter((rating) => rating > now * 1.001),
+        }),
     },
     ...(stepped
       ? [
@@ -251,7 +290,14 @@ export const powerNeeds = (book: Book, floor: number): readonly Need[] => {
       kind: 'ratio',
       answer: unbalanceAnswer,
     },
-    { ...common, question: 'earthing', sense: 'least', kind: 'count', answer: earthingAnswer },
+    {
+      ...common,
+      question: 'earthing',
+      sense: 'least',
+      kind: 'count',
+      answer: earthingAnswer,
+      levers: earthingLever,
+    },
     ...motorNeeds(book, tieIn),
   ];
 };

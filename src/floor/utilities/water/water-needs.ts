@@ -2,19 +2,23 @@ import type { Book } from '../../../book/index.ts';
 import type { Calculation } from '../calculation.ts';
 import { greatestOf } from '../greatest-of.ts';
 import type { Known } from '../known.ts';
-import type { Answer, Need } from '../need.ts';
-import { boreLevers, preferredAbove, quantityLever } from '../steps.ts';
+import type { Answer, Need, UtilityLever } from '../need.ts';
+import { boreLevers, falling, quantityLever, upTo, warmer, wordLever } from '../steps.ts';
 import { saysNone, tieInPressure } from './tie-in-pressure.ts';
 import { type TieInAt, tieInsOf, waterDraw, zonesFedBy } from './water-draw.ts';
 import { conductivityAnswer, magneticLanes, siteWaterAnswer } from './water-quality.ts';
-
-const upTo = (count: number) => (now: number) => preferredAbove(now, count);
 
 /** Tenths of a bar, or single psi, above what is there now. */
 const higher = (now: number, unit: string): readonly number[] => {
   const step = unit.startsWith('psi') ? 1 : unit.startsWith('k') ? 10 : 0.1;
   return Array.from({ length: 60 }, (_, i) => Number((now + step * (i + 1)).toPrecision(6)));
 };
+
+/** Ten milligrams of calcium carbonate in a litre, about half a German degree. */
+const softened = 0.01;
+
+const pressureLever = (c: Calculation, path: string): readonly UtilityLever[] =>
+  quantityLever(c.book, { id: 'waterPressure', path, kind: 'gaugePressure', numbers: higher });
 
 const backflowAnswer = (c: Calculation, at: TieInAt): Answer => {
   const fitted = c.neededWord(`${c.floorPath}/water/backflow`);
@@ -72,12 +76,7 @@ const coldNeeds = (book: Book, floor: number, at: TieInAt): readonly Need[] => {
       }),
       levers: (c) => [
         ...boreLevers(c.book, `${c.floorPath}/water/run`, c.book.floors![c.floor]!.water?.run ?? []),
-        ...quantityLever(c.book, {
-          id: 'waterPressure',
-          path: `${c.floorPath}/water/pressure`,
-          kind: 'gaugePressure',
-          numbers: higher,
-        }),
+        ...pressureLever(c, `${c.floorPath}/water/pressure`),
       ],
     },
     {
@@ -86,6 +85,13 @@ const coldNeeds = (book: Book, floor: number, at: TieInAt): readonly Need[] => {
       sense: 'least',
       kind: 'count',
       answer: (c) => backflowAnswer(c, at),
+      levers: (c) =>
+        wordLever(
+          'backflow',
+          [`${c.floorPath}/water/backflow`],
+          'as the water code asks',
+          'as the water code asks',
+        ),
     },
   ];
 };
@@ -117,6 +123,13 @@ const hotNeeds = (at: TieInAt): readonly Need[] => {
         demand: hottestFed(c, at),
         have: c.needed(`${c.floorPath}/water/hot/temperature`, 'temperature'),
       }),
+      levers: (c) =>
+        quantityLever(c.book, {
+          id: 'hotWaterTemperature',
+          path: `${c.floorPath}/water/hot/temperature`,
+          kind: 'temperature',
+          numbers: warmer,
+        }),
     },
     ...(at.tieIn.pressure === undefined
       ? []
@@ -129,6 +142,7 @@ const hotNeeds = (at: TieInAt): readonly Need[] => {
               demand: c.needed(`${at.path}/pressure`, 'gaugePressure'),
               have: tieInPressure(c, at),
             }),
+            levers: (c) => pressureLever(c, `${c.floorPath}/water/hot/pressure`),
           } satisfies Need,
         ]),
   ];
@@ -150,6 +164,13 @@ const hardnessNeed = (book: Book, tieIn: string | undefined): readonly Need[] =>
         demand: c.needed(`/line/stations/${washer}/highestHardness`, 'waterHardness'),
         have: c.needed(`${c.floorPath}/water/hardness`, 'waterHardness'),
       }),
+      levers: (c) =>
+        quantityLever(c.book, {
+          id: 'softener',
+          path: `${c.floorPath}/water/hardness`,
+          kind: 'waterHardness',
+          numbers: falling('waterHardness', softened, 200),
+        }),
     },
   ];
 };
@@ -171,6 +192,14 @@ export const waterNeeds = (book: Book, floor: number): readonly Need[] => {
             sense: 'least',
             kind: 'conductivity',
             answer: conductivityAnswer,
+            levers: (c) => [
+              ...wordLever(
+                'otherMeter',
+                magneticLanes(c.book).map(({ path }) => `${path}/meter/kind`),
+                'turbine',
+                'turbine',
+              ),
+            ],
           } satisfies Need,
         ]),
     ...(cold.length === 0
