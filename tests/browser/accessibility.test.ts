@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { faults } from './axe.ts';
 import { openBrowser, openPage } from './browser.ts';
 import { field, hoseBore, openBook, panel, rate, seeCharts, side, waitForText } from './on-the-page.ts';
 import { readers } from './readers.ts';
@@ -17,15 +17,6 @@ afterAll(async () => {
   await browser.close();
   await server.remove();
 });
-
-/** On the whole page, or within what has changed on it since. */
-const faults = async (page: Page, within?: string): Promise<readonly string[]> => {
-  const whole = new AxeBuilder({ page });
-  const { violations } = await (within === undefined ? whole : whole.include(within)).analyze();
-  return violations.map(
-    ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
-  );
-};
 
 describe('for every reader', () => {
   for (const { name, ...reader } of readers) {

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Locator, Page } from 'playwright-core';
 import { beforeEach, describe, expect, it } from 'vitest';
+import { faults } from './axe.ts';
 import { openPage } from './browser.ts';
 import { goWithin, openBook, rate, saveState, waitForText } from './on-the-page.ts';
 import { browser, ownServerForEach, server, watched } from './own-server.ts';
@@ -36,13 +36,6 @@ const stored = async (book = id): Promise<Record<string, never>> => {
 const goToPart = async (page: Page, path: string): Promise<void> => {
   await goWithin(page, `/books/${id}/book?at=${path}`);
   await page.locator(`.write-main[data-part="${path}"]`).waitFor();
-};
-const faults = async (page: Page, within?: string): Promise<readonly string[]> => {
-  const whole = new AxeBuilder({ page });
-  const { violations } = await (within === undefined ? whole : whole.include(within)).analyze();
-  return violations.map(
-    ({ id: rule, nodes }) => `${rule}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
-  );
 };
 
 /** One of each sort of page: parts, lists, tables, choices, a floor, an empty part. */

@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { beforeEach, describe, expect, it } from 'vitest';
+import { faults } from './axe.ts';
 import { openPage } from './browser.ts';
 import { field, hoseBore, openBook, panel, rate, side, surface, waitForText } from './on-the-page.ts';
 import { browser, ownServerForEach, server, watched } from './own-server.ts';
@@ -100,12 +100,7 @@ describe('for every reader', () => {
       await page.getByRole('link', { name: 'Compare' }).click();
       await page.locator('.compare .rows').waitFor();
       await page.getByRole('button', { name: 'Keep it' }).click();
-      const { violations } = await new AxeBuilder({ page }).analyze();
-      expect(
-        violations.map(
-          ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
-        ),
-      ).toEqual([]);
+      expect(await faults(page)).toEqual([]);
       expect(
         await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth),
       ).toBeLessThanOrEqual(0);

@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { faults } from './axe.ts';
 import { openPage } from './browser.ts';
 import { saveState, waitForText } from './on-the-page.ts';
 import { browser, ownServerForEach, server, watched } from './own-server.ts';
@@ -74,13 +74,9 @@ const go = async (page: Page, step: string): Promise<void> => {
 const answered = (page: Page): Promise<void> =>
   page.locator('.answer[data-working="false"]').waitFor({ timeout: 30_000 });
 
-const faults = async (page: Page): Promise<readonly string[]> => {
-  const { violations } = await new AxeBuilder({ page }).analyze();
+const faultsAndWidth = async (page: Page): Promise<readonly string[]> => {
   const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-  return [
-    ...violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`),
-    ...(wide > 0 ? [`wider than the page by ${wide}`] : []),
-  ];
+  return [...(await faults(page)), ...(wide > 0 ? [`wider than the page by ${wide}`] : [])];
 };
 
 ownServerForEach();
@@ -247,11 +243,11 @@ describe('from the trials to what is set', () => {
     await page.locator('[data-holds="by"]').fill('the engineer');
     await takeSheet(page, 'trials', sheetOfTrials('OXBOW'));
     await waitForText(page.locator('#trial-table-title'), /24 bottles/);
-    expect([...(await faults(page)), ...(await low())]).toEqual([]);
+    expect([...(await faultsAndWidth(page)), ...(await low())]).toEqual([]);
     await go(page, 'floor');
     await answered(page);
     await waitForText(page.locator('.answer'), /From 4 measured bottles/);
-    expect([...(await faults(page)), ...(await low())]).toEqual([]);
+    expect([...(await faultsAndWidth(page)), ...(await low())]).toEqual([]);
     await go(page, 'lot');
     await page.locator('[data-lot="rule"]').selectOption('EU average system');
     for (const gross of ['2.981', '2.975', '2.979']) {
@@ -262,7 +258,7 @@ describe('from the trials to what is set', () => {
     await page.locator('[data-act="write-lot"]').click();
     await waitForText(page.locator('.lot-verdict'), /EU average system: not decided/);
     await waitForText(page.locator('.lot-view .notes'), /What does the label state\?.*How many packages/);
-    expect([...(await faults(page)), ...(await low())]).toEqual([]);
+    expect([...(await faultsAndWidth(page)), ...(await low())]).toEqual([]);
     await close();
   });
 });

@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { faults } from './axe.ts';
 import { openPage } from './browser.ts';
 import { openBook, rate, saveState, waitForText } from './on-the-page.ts';
 import { browser, ownServerForEach, server, watched } from './own-server.ts';
@@ -289,15 +289,9 @@ describe('for every reader', () => {
   for (const { name, ...reader } of readers) {
     it(`axe finds nothing at ${name}`, async () => {
       const { page, close } = await openPage(browser, reader);
-      const faults = async () => {
-        const { violations } = await new AxeBuilder({ page }).analyze();
-        return violations.map(
-          ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 160)).join(' | ')}`,
-        );
-      };
       await page.goto(`${server.address()}new`);
       await page.locator('.way option').first().waitFor({ state: 'attached' });
-      expect(await faults()).toEqual([]);
+      expect(await faults(page)).toEqual([]);
       await openForm(page);
       for (const [id, answer] of Object.entries(lines['syrup from a low tank'] ?? {})) {
         if (chosen.has(id)) await choice(page, id, answer).check();
@@ -305,7 +299,7 @@ describe('for every reader', () => {
       }
       await text(page, 'cap').fill('slow');
       await waitForText(verdict(page).locator('.big'), /bottles\/h/);
-      expect(await faults()).toEqual([]);
+      expect(await faults(page)).toEqual([]);
       expect(
         await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth),
       ).toBeLessThanOrEqual(0);

@@ -1,6 +1,6 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Locator, Page } from 'playwright-core';
 import { beforeEach, describe, expect, it } from 'vitest';
+import { faults } from './axe.ts';
 import { openBook, panel, saveState, side, waitForText } from './on-the-page.ts';
 import { ownServerForEach, server, watched } from './own-server.ts';
 
@@ -206,10 +206,7 @@ describe('promised and found', () => {
         await page.emulateMedia({ colorScheme });
         await page.setViewportSize(size);
         await page.locator('#found').scrollIntoViewIfNeeded();
-        const { violations } = await new AxeBuilder({ page }).include('#found').include('.basis').analyze();
-        expect(
-          violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`),
-        ).toEqual([]);
+        expect(await faults(page, '#found, .basis')).toEqual([]);
         const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
         expect(wide).toBeLessThanOrEqual(0);
       }
