@@ -1,0 +1,42 @@
+import type { LostStep, StationState } from './shift-result.ts';
+
+/** Bottles that move or stand together. */
+export interface BottleGroup {
+  /** A row of the washer until it reaches the fill station, a set of the lanes from there on. */
+  readonly kind: 'row' | 'set';
+  /** From 0, in the order in which they come. */
+  readonly number: number;
+  readonly bottles: number;
+  /** Tag of the station in which, or before which, they are. */
+  readonly station: string;
+  /** What is done to them; absent where they stand and wait. */
+  readonly step?: LostStep;
+  /** Share of that step that is over. */
+  readonly progress: number;
+  /** Place in the washer, 0 first. */
+  readonly place?: number;
+}
+
+export interface StationMoment {
+  readonly station: string;
+  readonly state: StationState;
+  /** What it does while it runs. */
+  readonly step?: LostStep;
+  /** Station, hold rule or cause that it waits for. */
+  readonly waitsFor?: string;
+  /** s from the start, when this state began and ends */
+  readonly since: number;
+  readonly until: number;
+}
+
+/** The line at one moment of a shift. */
+export interface LineMoment {
+  readonly at: number;
+  readonly groups: readonly BottleGroup[];
+  readonly stations: readonly StationMoment[];
+  /** Bottles put on, taken off good, lost so far. */
+  readonly put: number;
+  readonly good: number;
+  readonly lost: number;
+  readonly chute?: { readonly caps: number; readonly sorterRuns: boolean };
+}
