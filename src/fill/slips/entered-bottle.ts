@@ -36,3 +36,7 @@ export interface SlipGround {
   /** Volume to the level, m3. */
   readonly level?: number;
 }
+
+/** Mass of the contents; undefined where one of both was not weighed or can't be. */
+export const netOf = ({ gross, tare }: EnteredBottle): number | undefined =>
+  gross === undefined || tare === undefined ? undefined : gross.value - tare.value;

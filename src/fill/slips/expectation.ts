@@ -1,4 +1,14 @@
 import type { EnteredBottle, SlipGround } from './entered-bottle.ts';
+import {
+  nearest,
+  others,
+  overflows,
+  type Seen,
+  type SeenBottles,
+  type SeenValues,
+  type Standing,
+  timedAs,
+} from './seen-bottles.ts';
 
 /** What a value should be, how far a good one may lie from it, and on how many bottles that rests. */
 export interface Expectation {
@@ -43,10 +53,6 @@ const robustDeviation = (values: readonly number[]): number => {
   return median(values.map((value) => Math.abs(value - middle))) / 0.6745;
 };
 
-/** Mass of the contents; undefined where one of both was not weighed or can't be. */
-export const netOf = ({ gross, tare }: EnteredBottle): number | undefined =>
-  gross === undefined || tare === undefined ? undefined : gross.value - tare.value;
-
 /** None where there are two that contradict each other: one of them is the slip, and nobody can tell which. */
 const around = (values: readonly number[], few: number, many: number): Expectation | undefined => {
   if (values.length === 0) return undefined;
@@ -56,17 +62,6 @@ const around = (values: readonly number[], few: number, many: number): Expectati
   const own = values.length < enough ? 0 : deviations * robustDeviation(values);
   return { expected, within: Math.max(share * Math.abs(expected), own), bottles: values.length };
 };
-
-/** The bottles of a lane nearest in order; `at` is where the bottle itself stands or would stand. */
-const nearest = <T>(others: readonly T[], at: number): readonly T[] => {
-  const from = Math.max(0, Math.min(at - compared / 2, others.length - compared));
-  return others.slice(from, from + compared);
-};
-
-interface Seen {
-  readonly value: number;
-  readonly preset: number;
-}
 
 /** What a count gives by bottles of two other counts: the after-run does not grow with the count. */
 const onLine = (
@@ -93,8 +88,7 @@ const onLine = (
 };
 
 interface Carrying {
-  /** Among the bottles seen. */
-  readonly place: number;
+  readonly standing: Standing;
   readonly preset: number;
   readonly few: number;
   readonly many: number;
@@ -107,27 +101,23 @@ interface Carrying {
  * between add, or in proportion.
  */
 const carried = (
-  all: readonly Seen[],
-  { place, preset, few, many, perCount }: Carrying,
+  { all, byPreset }: SeenValues,
+  { standing, preset, few, many, perCount }: Carrying,
 ): Expectation | undefined => {
-  const before = all.slice(0, place).filter((one) => one.preset === preset).length;
-  const alike = nearest(
-    all.filter((one) => one.preset === preset),
-    before,
-  );
   const byAlike = around(
-    alike.map(({ value }) => value),
+    nearest(byPreset.get(preset) ?? [], standing, compared).map(({ value }) => value),
     few,
     many,
   );
-  if (alike.length > 0 && byAlike !== undefined) return byAlike;
-  const seen = nearest(all, place);
-  const counts = [...new Set(all.map((one) => one.preset))].toSorted(
+  if (byAlike !== undefined) return byAlike;
+  const rest = others(all, standing);
+  const seen = nearest(all, standing, compared);
+  const counts = [...new Set(rest.map((one) => one.preset))].toSorted(
     (a, b) => Math.abs(a - preset) - Math.abs(b - preset),
   );
   const [near, far] = counts.filter((count) => count !== preset);
   if (near !== undefined && far !== undefined) {
-    const found = onLine(all, [near, far], preset, few, many);
+    const found = onLine(rest, [near, far], preset, few, many);
     if (found !== undefined) return found;
   }
   const about = around(
@@ -147,38 +137,33 @@ const carried = (
   return { ...about, within: about.within + awayFromPreset * away * Math.abs(about.expected) };
 };
 
-const ran = (value: number, preset: number): boolean => value > 0 && preset > 0;
+/** A bottle, with the bottles that it is compared with. */
+export interface Compared {
+  readonly bottle: EnteredBottle;
+  readonly seen: SeenBottles;
+  readonly standing: Standing;
+  readonly ground: SlipGround;
+}
 
 /** Mass that a lane is likely to have put in at a count. */
 export const expectedNet = (
   lane: string,
   preset: number,
-  bottle: EnteredBottle,
-  others: readonly EnteredBottle[],
-  ground: SlipGround,
-  at = others.length,
+  { bottle, seen, standing, ground }: Compared,
 ): Expectation | undefined => {
-  const overflows = (one: EnteredBottle): boolean => one.overflow === 'trace' || one.overflow === 'stream';
+  const { level, density } = ground;
   if (overflows(bottle)) {
-    // what ran over is gone: such bottles hold what a bottle holds, whatever lane and count
-    const full = others.flatMap((one) => (overflows(one) ? (netOf(one) ?? []) : []));
-    if (full.length > 0) return around(nearest(full, at), overflowed, overflowed);
-    const { level, density } = ground;
+    const full = nearest(seen.full, standing, compared).map(({ value }) => value);
+    if (full.length > 0) return around(full, overflowed, overflowed);
     return level === undefined || density === undefined
       ? undefined
       : { expected: level * density, within: netByBook * level * density, bottles: 0 };
   }
-  const seen = others.flatMap((one, i) => {
-    const value = netOf(one);
-    return one.lane === lane && !overflows(one) && value !== undefined && ran(value, one.preset)
-      ? [{ value, preset: one.preset, i }]
-      : [];
-  });
   const pulses = ground.lanes.find(({ tag }) => tag === lane)?.pulses;
-  const perCount = pulses === undefined || ground.density === undefined ? undefined : ground.density / pulses;
-  if (seen.length > 0) {
-    const place = seen.filter(({ i }) => i < at).length;
-    const found = carried(seen, { place, preset, few: netByFew, many: netByMany, perCount });
+  const perCount = pulses === undefined || density === undefined ? undefined : density / pulses;
+  const own = seen.nets.get(lane);
+  if (own !== undefined) {
+    const found = carried(own, { standing, preset, few: netByFew, many: netByMany, perCount });
     if (found !== undefined) return found;
   }
   if (perCount === undefined) return undefined;
@@ -190,34 +175,19 @@ export const expectedNet = (
 export const expectedTime = (
   lane: string,
   preset: number,
-  bottle: EnteredBottle,
-  others: readonly EnteredBottle[],
-  at = others.length,
+  { bottle, seen, standing }: Compared,
 ): Expectation | undefined => {
-  const seen = others.flatMap((one, i) =>
-    one.lane === lane &&
-    one.time !== undefined &&
-    ran(one.time.value, one.preset) &&
-    one.lanesOpen === bottle.lanesOpen &&
-    (one.throttled ?? false) === (bottle.throttled ?? false) &&
-    (one.afterStop ?? false) === (bottle.afterStop ?? false)
-      ? [{ value: one.time.value, preset: one.preset, i }]
-      : [],
-  );
-  if (seen.length === 0) return undefined;
-  const place = seen.filter(({ i }) => i < at).length;
-  return carried(seen, { place, preset, few: timeByFew, many: timeByMany });
+  const own = seen.times.get(timedAs(lane, bottle));
+  return own === undefined ? undefined : carried(own, { standing, preset, few: timeByFew, many: timeByMany });
 };
 
 /** Mass that an empty bottle is likely to have. */
-export const expectedTare = (
-  others: readonly EnteredBottle[],
-  ground: SlipGround,
-  at = others.length,
-): Expectation | undefined => {
-  const seen = others.flatMap(({ tare }) => (tare !== undefined && tare.value > 0 ? [tare.value] : []));
-  const byOthers =
-    seen.length > 0 ? around(nearest(seen, Math.min(at, seen.length)), tareByFew, tareByMany) : undefined;
+export const expectedTare = ({ seen, standing, ground }: Compared): Expectation | undefined => {
+  const byOthers = around(
+    nearest(seen.tares, standing, compared).map(({ value }) => value),
+    tareByFew,
+    tareByMany,
+  );
   const { emptyMass } = ground;
   const byBook =
     emptyMass === undefined ? undefined : { expected: emptyMass, within: tareByFew * emptyMass, bottles: 0 };

@@ -1,6 +1,7 @@
-import type { EnteredBottle, SlipGround } from './entered-bottle.ts';
-import { type Expectation, expectedNet, expectedTare, expectedTime, netOf } from './expectation.ts';
+import { type EnteredBottle, netOf, type SlipGround } from './entered-bottle.ts';
+import { type Compared, type Expectation, expectedNet, expectedTare, expectedTime } from './expectation.ts';
 import { type Candidate, likelyMasses, likelyTimes, turnedDigits } from './likely-values.ts';
+import { overflows, type SeenBottles, seenBottles } from './seen-bottles.ts';
 import type { Slip } from './slip.ts';
 
 const fits = (value: number, { expected, within }: Expectation): boolean =>
@@ -21,34 +22,32 @@ const best = (
       (a, b) => Math.abs(of(a.value) - expectation.expected) - Math.abs(of(b.value) - expectation.expected),
     )[0];
 
-interface Compared {
-  readonly bottle: EnteredBottle;
-  readonly others: readonly EnteredBottle[];
-  readonly ground: SlipGround;
-  /** Place of the bottle among the others. */
-  readonly at: number;
-}
-
 const netCompared = (net: number | undefined, e: Expectation): Slip['compared'] => ({
   of: 'net',
   ...(net === undefined ? {} : { given: net }),
   ...e,
 });
 
-/** Whether bottles are weighed without their own tare here: then none is missed. */
-const byCommonTare = (others: readonly EnteredBottle[]): boolean => {
-  const weighed = others.filter(({ gross }) => gross !== undefined);
-  const withTare = weighed.filter(({ tare }) => tare !== undefined);
-  return weighed.length > 0 && 2 * withTare.length <= weighed.length;
+/** Whether the other bottles are weighed without their own tare here: then none is missed. */
+const byCommonTare = ({ bottle, seen, standing }: Compared): boolean => {
+  const self = standing.among && bottle.gross !== undefined;
+  const weighed = seen.weighed - (self ? 1 : 0);
+  const withTare = seen.withTare - (self && bottle.tare !== undefined ? 1 : 0);
+  return weighed > 0 && 2 * withTare <= weighed;
 };
 
+/** The other bottles, in order. */
+const othersOf = ({ seen, standing: { at, among } }: Compared): readonly EnteredBottle[] =>
+  among ? seen.bottles.toSpliced(at, 1) : seen.bottles;
+
 /** The tare that is not there, or as good as not. */
-const missingTare = ({ bottle, others, ground, at }: Compared): Slip | undefined => {
+const missingTare = (compared: Compared): Slip | undefined => {
+  const { bottle } = compared;
   const { gross, tare, lane, preset } = bottle;
   if (gross === undefined || (tare !== undefined && tare.value > 0)) return undefined;
-  const usual = expectedTare(others, ground, at);
-  if (usual === undefined || (tare === undefined && byCommonTare(others))) return undefined;
-  const net = expectedNet(lane, preset, bottle, others, ground, at);
+  const usual = expectedTare(compared);
+  if (usual === undefined || (tare === undefined && byCommonTare(compared))) return undefined;
+  const net = expectedNet(lane, preset, compared);
   // a balance that was set to nought shows the contents alone: then no tare is wanted
   if (tare !== undefined && net !== undefined && fits(gross.value, net)) return undefined;
   return {
@@ -61,13 +60,13 @@ const missingTare = ({ bottle, others, ground, at }: Compared): Slip | undefined
 };
 
 /** Slips that would explain a mass of contents unlike that of the others. */
-const massSlips = (compared: Compared): readonly Slip[] => {
-  const { bottle, others, ground, at } = compared;
-  const { gross, tare, lane, preset } = bottle;
+const massSlips = (compared: Compared, wanted: Expectation | undefined): readonly Slip[] => {
+  const { bottle } = compared;
+  const { gross, tare } = bottle;
   const net = netOf(bottle);
   if (gross === undefined || tare === undefined || net === undefined) return [];
-  const wanted = expectedNet(lane, preset, bottle, others, ground, at);
-  const usual = expectedTare(others, ground, at);
+  if (wanted !== undefined && fits(net, wanted)) return [];
+  const usual = expectedTare(compared);
   const found: Slip[] = [];
   const about = (of: Expectation) => netCompared(net, of);
   if (net < 0 && (wanted === undefined || fits(-net, wanted))) {
@@ -82,7 +81,7 @@ const massSlips = (compared: Compared): readonly Slip[] => {
       },
     ];
   }
-  if (wanted === undefined || fits(net, wanted)) return [];
+  if (wanted === undefined) return [];
   if (usual !== undefined && fits(gross.value, wanted) && fits(tare.value, usual)) {
     found.push({
       code: 'alreadyNet',
@@ -120,50 +119,50 @@ const massSlips = (compared: Compared): readonly Slip[] => {
 };
 
 /** A count that the lane never had, and at which the bottle does not fit. */
-const presetSlips = ({ bottle, others, ground, at }: Compared): readonly Slip[] => {
+const presetSlips = (compared: Compared, wanted: Expectation | undefined): readonly Slip[] => {
+  const { bottle } = compared;
   const { lane, preset } = bottle;
   const net = netOf(bottle);
-  if (net === undefined || bottle.overflow === 'trace' || bottle.overflow === 'stream') return [];
-  const wanted = expectedNet(lane, preset, bottle, others, ground, at);
+  if (net === undefined || overflows(bottle)) return [];
   // only bottles of the lane itself say this closely what a count gives
   if (wanted === undefined || wanted.bottles === 0 || fits(net, wanted)) return [];
+  const others = othersOf(compared);
   const own = others.filter((one) => one.lane === lane).map((one) => one.preset);
   const meantIs = (other: number): boolean => {
-    const then = expectedNet(lane, other, bottle, others, ground, at);
+    const then = expectedNet(lane, other, compared);
     return then !== undefined && fits(net, then);
   };
-  const compared = netCompared(net, wanted);
+  const told = netCompared(net, wanted);
   const last = own.at(-1);
   if (last !== undefined && last !== preset && meantIs(last)) {
     const neighbours = others.some((one) => one.lane !== lane && one.preset === preset);
     if (neighbours && !own.includes(preset)) {
-      return [{ code: 'neighbourPreset', field: 'preset', entered: preset, likely: last, compared }];
+      return [{ code: 'neighbourPreset', field: 'preset', entered: preset, likely: last, compared: told }];
     }
   }
   const turned = turnedDigits({ value: preset, typed: String(preset) })
     .map(({ value }) => Math.round(value))
     .find(meantIs);
   if (turned !== undefined)
-    return [{ code: 'digitsTurned', field: 'preset', entered: preset, likely: turned, compared }];
+    return [{ code: 'digitsTurned', field: 'preset', entered: preset, likely: turned, compared: told }];
   const tenfold = [preset * 10, preset / 10].find((other) => Number.isInteger(other) && meantIs(other));
   return tenfold === undefined
     ? []
-    : [{ code: 'decimalPoint', field: 'preset', entered: preset, likely: tenfold, compared }];
+    : [{ code: 'decimalPoint', field: 'preset', entered: preset, likely: tenfold, compared: told }];
 };
 
 /** Another lane that the bottle fits in mass and time, where it does not fit its own. */
-const laneSlips = (
-  { bottle, others, ground, at }: Compared,
-  doubted: readonly ('net' | 'time')[],
-): readonly Slip[] => {
+const laneSlips = (compared: Compared, doubted: readonly ('net' | 'time')[]): readonly Slip[] => {
+  const { bottle } = compared;
+  const others = othersOf(compared);
   const net = netOf(bottle);
   const time = bottle.time?.value;
   const lanes = [...new Set(others.map((one) => one.lane))].filter((lane) => lane !== bottle.lane);
   for (const lane of lanes) {
     // the count shown is that of the lane it was entered under; the other lane ran at its own
     const preset = others.findLast((one) => one.lane === lane)!.preset;
-    const there = expectedNet(lane, preset, bottle, others, ground, at);
-    const then = expectedTime(lane, preset, bottle, others, at);
+    const there = expectedNet(lane, preset, compared);
+    const then = expectedTime(lane, preset, compared);
     const netFits = net === undefined || (there !== undefined && there.bottles > 0 && fits(net, there));
     const timeFits = time === undefined || (then !== undefined && fits(time, then));
     const told = doubted.includes('net') ? there : then;
@@ -209,35 +208,24 @@ const isFar = (value: number, { expected, within }: Expectation): boolean =>
  * Method   what the bottle holds and how long it took is compared with the bottles of the same lane nearest in order,
  *          carried to its count in proportion; where it lies outside, each usual slip is undone in turn, and those
  *          are named that bring it back inside. Where none does and it lies far outside, that alone is said
- * Symbols  bottle  as entered
- *          others  the bottles that count, in order, without this one
- *          ground  what the book says of lanes, bottle and liquid
- *          at      place of the bottle among the others; behind them where it is left out
  * Returns  none for a bottle like the others
  * Assumes  most of the others are good; a first bottle after a stop is not judged
- * Cost     O(n) in the bottles of the floor
+ * Cost     a dozen bottles each; all of its floor for one that does not fit
  * Source   common practice
  */
-export const likelySlips = (
-  bottle: EnteredBottle,
-  others: readonly EnteredBottle[],
-  ground: SlipGround,
-  at = others.length,
-): readonly Slip[] => {
-  const compared: Compared = { bottle, others, ground, at };
+const slipsOf = (compared: Compared): readonly Slip[] => {
+  const { bottle } = compared;
   const tare = missingTare(compared);
   if (tare !== undefined) return [tare];
   if (bottle.afterStop === true) return [];
   const net = netOf(bottle);
-  const wantedNet =
-    net === undefined ? undefined : expectedNet(bottle.lane, bottle.preset, bottle, others, ground, at);
+  const wantedNet = net === undefined ? undefined : expectedNet(bottle.lane, bottle.preset, compared);
   const netIsOff = net !== undefined && wantedNet !== undefined && !fits(net, wantedNet);
   const time = bottle.time?.value;
-  const wantedTime =
-    time === undefined ? undefined : expectedTime(bottle.lane, bottle.preset, bottle, others, at);
+  const wantedTime = time === undefined ? undefined : expectedTime(bottle.lane, bottle.preset, compared);
   const timeIsOff = time !== undefined && wantedTime !== undefined && !fits(time, wantedTime);
-  const masses = massSlips(compared);
-  const presets = presetSlips(compared);
+  const masses = massSlips(compared, wantedNet);
+  const presets = presetSlips(compared, wantedNet);
   const times = timeSlips(bottle, wantedTime);
   const doubted = [...(netIsOff ? (['net'] as const) : []), ...(timeIsOff ? (['time'] as const) : [])];
   const lanes = doubted.length === 0 ? [] : laneSlips(compared, doubted);
@@ -271,12 +259,22 @@ export const likelySlips = (
   ];
 };
 
+/** The same of a bottle that is entered after the others. */
+export const likelySlips = (
+  bottle: EnteredBottle,
+  others: readonly EnteredBottle[],
+  ground: SlipGround,
+): readonly Slip[] =>
+  slipsOf({ bottle, seen: seenBottles(others), standing: { at: others.length, among: false }, ground });
+
 /** The slips of each of several bottles, each compared with all the others. */
 export const slipsAmong = (
   bottles: readonly EnteredBottle[],
   ground: SlipGround,
-): readonly { readonly bottle: number; readonly slips: readonly Slip[] }[] =>
-  bottles.flatMap((bottle, i) => {
-    const slips = likelySlips(bottle, [...bottles.slice(0, i), ...bottles.slice(i + 1)], ground, i);
-    return slips.length === 0 ? [] : [{ bottle: i, slips }];
+): readonly { readonly bottle: number; readonly slips: readonly Slip[] }[] => {
+  const seen: SeenBottles = seenBottles(bottles);
+  return bottles.flatMap((bottle, at) => {
+    const slips = slipsOf({ bottle, seen, standing: { at, among: true }, ground });
+    return slips.length === 0 ? [] : [{ bottle: at, slips }];
   });
+};
