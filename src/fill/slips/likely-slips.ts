@@ -65,8 +65,6 @@ const massSlips = (compared: Compared, wanted: Expectation | undefined): readonl
   const { gross, tare } = bottle;
   const net = netOf(bottle);
   if (gross === undefined || tare === undefined || net === undefined) return [];
-  if (wanted !== undefined && fits(net, wanted)) return [];
-  const usual = expectedTare(compared);
   const found: Slip[] = [];
   const about = (of: Expectation) => netCompared(net, of);
   if (net < 0 && (wanted === undefined || fits(-net, wanted))) {
@@ -81,7 +79,8 @@ const massSlips = (compared: Compared, wanted: Expectation | undefined): readonl
       },
     ];
   }
-  if (wanted === undefined) return [];
+  if (wanted === undefined || fits(net, wanted)) return [];
+  const usual = expectedTare(compared);
   if (usual !== undefined && fits(gross.value, wanted) && fits(tare.value, usual)) {
     found.push({
       code: 'alreadyNet',
