@@ -38,14 +38,26 @@ describe('an earlier assessment', () => {
     }
     expect(reused).toBeGreaterThan(0);
   });
-  it('keeps the builder’s floor when the site changes, and nothing when the builder’s own does', () => {
-    const place = '/supply/source/surface';
-    const site = assessBook(patched({ path: `/floors/1${place}` }), { earlier: before });
-    expect(site.floors[0]).toBe(before.assessment.floors[0]);
-    expect(site.floors[1]).not.toBe(before.assessment.floors[1]);
-    const builder = assessBook(patched({ path: `/floors/0${place}` }), { earlier: before });
-    expect(builder.floors[0]).not.toBe(before.assessment.floors[0]);
-    expect(builder.floors[1]).not.toBe(before.assessment.floors[1]);
+  it('keeps the floor that does not change', () => {
+    for (const [changed, kept] of [
+      [0, 1],
+      [1, 0],
+    ] as const) {
+      const book = patched({ path: `/floors/${changed}/supply/source/surface` });
+      const { floors } = assessBook(book, { earlier: before });
+      expect(floors[kept]).toBe(before.assessment.floors[kept]);
+      expect(floors[changed]).not.toBe(before.assessment.floors[changed]);
+    }
+  });
+  it('takes of the builder’s floor only its air, in which the line was timed, to the site', () => {
+    for (const path of Object.keys(demo.floors![0]!).map((part) => `/floors/0/${part}`)) {
+      const made = patchBook(demo, [{ path }]);
+      if (!made.ok) continue;
+      const { floors } = assessBook(made.value, { earlier: before });
+      const kept = floors[1] === before.assessment.floors[1];
+      expect({ path, kept }).toEqual({ path, kept: !/\/(?:air|room|role)$/.test(path) });
+      expect(JSON.stringify(floors[1])).toBe(JSON.stringify(assessBook(made.value).floors[1]));
+    }
   });
   it('keeps nothing when the line changes', () => {
     const line = patched({ path: '/line/airDrops/0/pressure', value: '4.5 bar' });

@@ -15,11 +15,14 @@ const sameBesidesFloors = (one: Book, other: Book): boolean => {
   return true;
 };
 
+/** What another floor rests on of the one where the line was timed: the air that its cylinders had there. */
+const timedIn = ['air', 'room'] as const;
+
 /**
  * Floors of an earlier assessment that hold for a book, by their index.
  *
- * Method   a floor rests on itself, on the one where the line was built and timed, and on all of the book besides floors;
- *          what is the very same part, not only equal, can't have changed
+ * Method   a floor rests on itself, on the air of the one where the line was built and timed, and on all of the book
+ *          besides floors; what is the very same part, not only equal, can't have changed
  * Returns  gives the floor's assessment, or undefined where it must be made anew
  * Assumes  parts of a book are never changed in place
  */
@@ -33,6 +36,6 @@ export const stillHolds = (
   const [now, before] = [book.floors ?? [], earlier.book.floors ?? []];
   const built = builtOn(book);
   if (!sameBesidesFloors(book, earlier.book) || built !== builtOn(earlier.book)) return none;
-  if (now[built] !== before[built]) return none;
+  if (timedIn.some((part) => now[built]?.[part] !== before[built]?.[part])) return none;
   return (floor) => (now[floor] === before[floor] ? earlier.assessment.floors[floor] : undefined);
 };
