@@ -13,6 +13,7 @@ export const drains = part(
     filling: quantity('ratio', 'Highest filling, depth over bore.', share),
     height: quantity('length', 'Height of the drain above the datum.'),
     highestTemperature: quantity('temperature', 'Highest temperature that may be discharged.'),
+    tempering: quantity('volumeFlow', 'Cold water that is mixed into what runs all the time.', least0),
     acidity: words('Range of pH that may be discharged.'),
     outlets: list(
       part(

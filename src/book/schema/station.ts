@@ -92,6 +92,15 @@ export const zone = part(
     outlet: quantity('length', 'Bore through which its bath is let go.', above0),
     dumpEvery: quantity('time', 'Time between two dumps of its bath.', above0),
     collected: claim('Its bath is taken away or treated elsewhere, and never let go into a drain here.'),
+    letGo: part(
+      'What is done to its bath before it is let go.',
+      {},
+      {
+        temperature: quantity('temperature', 'Temperature to which it is cooled.'),
+        acidity: quantity('acidity', 'pH to which it is brought.', { least: 0, most: 14 }),
+        water: quantity('ratio', 'Water that thins it, over its own volume.', least0),
+      },
+    ),
     pump: refersTo(['drive'], 'Drive of the spray pump.'),
     tieIn: refersTo(['tie-in'], 'Tie-in point that feeds it.'),
     from: refersTo(['zone'], 'Zone whose water runs on into it, instead of fresh water.'),

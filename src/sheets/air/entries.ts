@@ -11,6 +11,9 @@ import { compressorCapacitySheet } from './compressor-capacity.ts';
 import { compressorStartsCases } from './compressor-starts.cases.ts';
 import { compressorStartsText } from './compressor-starts.text.ts';
 import { compressorStartsSheet } from './compressor-starts.ts';
+import { compressorsTogetherCases } from './compressors-together.cases.ts';
+import { compressorsTogetherText } from './compressors-together.text.ts';
+import { compressorsTogetherSheet } from './compressors-together.ts';
 import { condensateCases } from './condensate.cases.ts';
 import { condensateText } from './condensate.text.ts';
 import { condensateSheet } from './condensate.ts';
@@ -202,4 +205,5 @@ export const airEntries: readonly SheetEntry[] = [
   sheetEntry(waterClassSheet, waterClassCases, waterClassText),
   sheetEntry(oilClassSheet, oilClassCases, oilClassText),
   sheetEntry(treatmentChainSheet, treatmentChainCases, treatmentChainText),
+  sheetEntry(compressorsTogetherSheet, compressorsTogetherCases, compressorsTogetherText),
 ];

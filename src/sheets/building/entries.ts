@@ -8,12 +8,21 @@ import { footLoadSheet } from './foot-load.ts';
 import { gearLoadCases } from './gear-load.cases.ts';
 import { gearLoadText } from './gear-load.text.ts';
 import { gearLoadSheet } from './gear-load.ts';
+import { lengthsTogetherCases } from './lengths-together.cases.ts';
+import { lengthsTogetherText } from './lengths-together.text.ts';
+import { lengthsTogetherSheet } from './lengths-together.ts';
 import { liftFitCases } from './lift-fit.cases.ts';
 import { liftFitText } from './lift-fit.text.ts';
 import { liftFitSheet } from './lift-fit.ts';
 import { lineExtentCases } from './line-extent.cases.ts';
 import { lineExtentText } from './line-extent.text.ts';
 import { lineExtentSheet } from './line-extent.ts';
+import { liquidMassCases } from './liquid-mass.cases.ts';
+import { liquidMassText } from './liquid-mass.text.ts';
+import { liquidMassSheet } from './liquid-mass.ts';
+import { massesTogetherCases } from './masses-together.cases.ts';
+import { massesTogetherText } from './masses-together.text.ts';
+import { massesTogetherSheet } from './masses-together.ts';
 import { passageCases } from './passage.cases.ts';
 import { passageText } from './passage.text.ts';
 import { passageSheet } from './passage.ts';
@@ -34,4 +43,7 @@ export const buildingEntries: readonly SheetEntry[] = [
   sheetEntry(tippingSheet, tippingCases, tippingText),
   sheetEntry(liftFitSheet, liftFitCases, liftFitText),
   sheetEntry(lineExtentSheet, lineExtentCases, lineExtentText),
+  sheetEntry(massesTogetherSheet, massesTogetherCases, massesTogetherText),
+  sheetEntry(liquidMassSheet, liquidMassCases, liquidMassText),
+  sheetEntry(lengthsTogetherSheet, lengthsTogetherCases, lengthsTogetherText),
 ];

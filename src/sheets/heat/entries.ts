@@ -8,6 +8,9 @@ import { drainMixSheet } from './drain-mix.ts';
 import { glassShockCases } from './glass-shock.cases.ts';
 import { glassShockText } from './glass-shock.text.ts';
 import { glassShockSheet } from './glass-shock.ts';
+import { heatTogetherCases } from './heat-together.cases.ts';
+import { heatTogetherText } from './heat-together.text.ts';
+import { heatTogetherSheet } from './heat-together.ts';
 import { heatUpPowerCases } from './heat-up-power.cases.ts';
 import { heatUpPowerText } from './heat-up-power.text.ts';
 import { heatUpPowerSheet } from './heat-up-power.ts';
@@ -41,9 +44,15 @@ import { steamNeedSheet } from './steam-need.ts';
 import { surfaceCondensationCases } from './surface-condensation.cases.ts';
 import { surfaceCondensationText } from './surface-condensation.text.ts';
 import { surfaceCondensationSheet } from './surface-condensation.ts';
+import { vapourTogetherCases } from './vapour-together.cases.ts';
+import { vapourTogetherText } from './vapour-together.text.ts';
+import { vapourTogetherSheet } from './vapour-together.ts';
 import { washLoadCases } from './wash-load.cases.ts';
 import { washLoadText } from './wash-load.text.ts';
 import { washLoadSheet } from './wash-load.ts';
+import { wetSteamCases } from './wet-steam.cases.ts';
+import { wetSteamText } from './wet-steam.text.ts';
+import { wetSteamSheet } from './wet-steam.ts';
 
 /** The sheets of heat: baths, what washing takes, steam, bottles, drains, the room. */
 export const heatEntries: readonly SheetEntry[] = [
@@ -62,4 +71,7 @@ export const heatEntries: readonly SheetEntry[] = [
   sheetEntry(roomMoistureSheet, roomMoistureCases, roomMoistureText),
   sheetEntry(surfaceCondensationSheet, surfaceCondensationCases, surfaceCondensationText),
   sheetEntry(roomHeatSheet, roomHeatCases, roomHeatText),
+  sheetEntry(heatTogetherSheet, heatTogetherCases, heatTogetherText),
+  sheetEntry(vapourTogetherSheet, vapourTogetherCases, vapourTogetherText),
+  sheetEntry(wetSteamSheet, wetSteamCases, wetSteamText),
 ];

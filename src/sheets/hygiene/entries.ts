@@ -101,6 +101,9 @@ import { sanitisingRuleSheet } from './sanitising-rule.ts';
 import { serialRinseCases } from './serial-rinse.cases.ts';
 import { serialRinseText } from './serial-rinse.text.ts';
 import { serialRinseSheet } from './serial-rinse.ts';
+import { solutionConcentrationCases } from './solution-concentration.cases.ts';
+import { solutionConcentrationText } from './solution-concentration.text.ts';
+import { solutionConcentrationSheet } from './solution-concentration.ts';
 import { sumpCases } from './sump.cases.ts';
 import { sumpText } from './sump.text.ts';
 import { sumpSheet } from './sump.ts';
@@ -154,4 +157,5 @@ export const hygieneEntries: readonly SheetEntry[] = [
   sheetEntry(causticPhSheet, causticPhCases, causticPhText),
   sheetEntry(carryOverPhSheet, carryOverPhCases, carryOverPhText),
   sheetEntry(causticMakeUpSheet, causticMakeUpCases, causticMakeUpText),
+  sheetEntry(solutionConcentrationSheet, solutionConcentrationCases, solutionConcentrationText),
 ];

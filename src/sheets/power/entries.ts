@@ -86,6 +86,9 @@ import { motorSpeedSheet } from './motor-speed.ts';
 import { motorStartCases } from './motor-start.cases.ts';
 import { motorStartText } from './motor-start.text.ts';
 import { motorStartSheet } from './motor-start.ts';
+import { motorsInputCases } from './motors-input.cases.ts';
+import { motorsInputText } from './motors-input.text.ts';
+import { motorsInputSheet } from './motors-input.ts';
 import { offVoltageCases } from './off-voltage.cases.ts';
 import { offVoltageText } from './off-voltage.text.ts';
 import { offVoltageSheet } from './off-voltage.ts';
@@ -95,6 +98,9 @@ import { overloadSettingSheet } from './overload-setting.ts';
 import { panelFaultCases } from './panel-fault.cases.ts';
 import { panelFaultText } from './panel-fault.text.ts';
 import { panelFaultSheet } from './panel-fault.ts';
+import { parallelConductorsCases } from './parallel-conductors.cases.ts';
+import { parallelConductorsText } from './parallel-conductors.text.ts';
+import { parallelConductorsSheet } from './parallel-conductors.ts';
 import { residualVoltageCases } from './residual-voltage.cases.ts';
 import { residualVoltageText } from './residual-voltage.text.ts';
 import { residualVoltageSheet } from './residual-voltage.ts';
@@ -182,4 +188,6 @@ export const powerEntries: readonly SheetEntry[] = [
   sheetEntry(residualVoltageSheet, residualVoltageCases, residualVoltageText),
   sheetEntry(currentsTogetherSheet, currentsTogetherCases, currentsTogetherText),
   sheetEntry(throughTransformerSheet, throughTransformerCases, throughTransformerText),
+  sheetEntry(parallelConductorsSheet, parallelConductorsCases, parallelConductorsText),
+  sheetEntry(motorsInputSheet, motorsInputCases, motorsInputText),
 ];

@@ -26,6 +26,12 @@ import { fillByStepsSheet } from './fill-by-steps.ts';
 import { fillTimeCases } from './fill-time.cases.ts';
 import { fillTimeText } from './fill-time.text.ts';
 import { fillTimeSheet } from './fill-time.ts';
+import { flowLeftCases } from './flow-left.cases.ts';
+import { flowLeftText } from './flow-left.text.ts';
+import { flowLeftSheet } from './flow-left.ts';
+import { flowsTogetherCases } from './flows-together.cases.ts';
+import { flowsTogetherText } from './flows-together.text.ts';
+import { flowsTogetherSheet } from './flows-together.ts';
 import { flushingCases } from './flushing.cases.ts';
 import { flushingText } from './flushing.text.ts';
 import { flushingSheet } from './flushing.ts';
@@ -158,6 +164,9 @@ import { tankDumpSheet } from './tank-dump.ts';
 import { tankLevelCases } from './tank-level.cases.ts';
 import { tankLevelText } from './tank-level.text.ts';
 import { tankLevelSheet } from './tank-level.ts';
+import { tieInPressureCases } from './tie-in-pressure.cases.ts';
+import { tieInPressureText } from './tie-in-pressure.text.ts';
+import { tieInPressureSheet } from './tie-in-pressure.ts';
 import { twoVesselsCases } from './two-vessels.cases.ts';
 import { twoVesselsText } from './two-vessels.text.ts';
 import { twoVesselsSheet } from './two-vessels.ts';
@@ -254,4 +263,7 @@ export const waterEntries: readonly SheetEntry[] = [
   sheetEntry(siteWaterSheet, siteWaterCases, siteWaterText),
   sheetEntry(backflowLossSheet, backflowLossCases, backflowLossText),
   sheetEntry(flushingSheet, flushingCases, flushingText),
+  sheetEntry(flowsTogetherSheet, flowsTogetherCases, flowsTogetherText),
+  sheetEntry(flowLeftSheet, flowLeftCases, flowLeftText),
+  sheetEntry(tieInPressureSheet, tieInPressureCases, tieInPressureText),
 ];

@@ -288,6 +288,11 @@ const levers: Readonly<Record<string, readonly [turned: string, alone: string]>>
   heatingWaterFlow: ['heating water of', 'more heating water'],
   zoneTemperature: ['zone held at', 'another temperature of the zone'],
   zoneConcentration: ['bath kept at', 'a stronger bath'],
+  bathCooled: ['bath cooled to', 'a bath that is cooled first'],
+  tempering: ['cold water mixed in:', 'cold water mixed in'],
+  neutralised: ['bath brought to', 'a bath that is neutralised first'],
+  thinned: ['bath thinned with water, over its own volume:', 'a bath that is thinned first'],
+  bathCollected: ['bath taken away and', 'a bath that is taken away'],
   drainBore: ['drain of', 'a wider drain'],
   drainFall: ['drain with a fall of', 'more fall of the drain'],
   drainFlow: ['drain that takes', 'a drain that takes more'],
@@ -324,7 +329,7 @@ const notes: Readonly<Record<string, string>> = {
   BACKFLOW_LOCAL:
     'Which device is enough, and who tests it, is for the local water code; here only its being there is judged.',
   DRAIN_CAUSTIC:
-    'A caustic bath burns, and may be hazardous waste: it is neutralised or taken away before anything goes down the drain, never mixed with chlorine, and what is measured counts, not this figure.',
+    'A caustic bath burns, and may be hazardous waste: it is neutralised or taken away before anything goes down the drain, never mixed with chlorine, and what is measured counts, not this figure. Whether thinning counts as treatment is for whoever takes the waste water: many do not allow it.',
 };
 
 /** What a person must hold besides the figures of a utility. */

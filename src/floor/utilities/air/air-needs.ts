@@ -3,6 +3,7 @@ import { toSi } from '../../../quantity/index.ts';
 import { coldestPointSheet } from '../../../sheets/air/coldest-point.ts';
 import { compressorCapacitySheet } from '../../../sheets/air/compressor-capacity.ts';
 import { compressorStartsSheet } from '../../../sheets/air/compressor-starts.ts';
+import { compressorsTogetherSheet } from '../../../sheets/air/compressors-together.ts';
 import { dryerCapacitySheet } from '../../../sheets/air/dryer-capacity.ts';
 import { leastPressureSheet } from '../../../sheets/air/least-pressure.ts';
 import { receiverBandSheet } from '../../../sheets/air/receiver-band.ts';
@@ -26,7 +27,7 @@ const delivery = (c: Calculation): Known | undefined => {
   const path = `${c.floorPath}/air/compressor`;
   const one = c.needed(`${path}/freeAir`, 'actualAirFlow');
   const count = c.plain(`${path}/count`, 1)!;
-  return count.value === 1 ? one : c.derive([one, count], (flow, n) => flow * n);
+  return count.value === 1 ? one : c.run(compressorsTogetherSheet, { freeAir: one, count })?.together;
 };
 
 export const compressorAt = (c: Calculation) =>

@@ -2,6 +2,7 @@ import { lineExtentSheet } from '../../../sheets/building/line-extent.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
 import type { Answer } from '../need.ts';
+import { lengthOfAll } from './length-of-all.ts';
 import { type SectionAt, sectionsOf } from './sections-of.ts';
 
 /** Free way for work and service on every side where nobody said, common practice. */
@@ -19,7 +20,7 @@ const extent = (c: Calculation) =>
     const x = sections.map(({ path }, i): Known | undefined => {
       if (planned) return c.number(`${path}/x`, 'length');
       const before = lengths.slice(0, i);
-      return i === 0 ? zero(`${path}/x`) : c.derive(before, (...all) => all.reduce((a, b) => a + b));
+      return i === 0 ? zero(`${path}/x`) : before.length === 1 ? before[0] : lengthOfAll(c, before);
     });
     return c.run(lineExtentSheet, {
       x,
@@ -48,7 +49,7 @@ export const heightAnswer = (c: Calculation, { path }: SectionAt): Answer => {
   const over = c.number(`${path}/overhead`, 'length');
   if (over === undefined) c.assume(`${path}/overhead`);
   return {
-    demand: over === undefined ? height : c.derive([height, over], (a, b) => a + b),
+    demand: over === undefined ? height : lengthOfAll(c, [height, over]),
     have: c.needed(`${c.floorPath}/room/ceiling`, 'length'),
   };
 };

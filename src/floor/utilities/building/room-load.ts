@@ -1,9 +1,12 @@
 import { roomHeatSheet } from '../../../sheets/heat/room-heat.ts';
 import { roomMoistureSheet } from '../../../sheets/heat/room-moisture.ts';
+import { vapourTogetherSheet } from '../../../sheets/heat/vapour-together.ts';
+import { motorsInputSheet } from '../../../sheets/power/motors-input.ts';
 import { airTemperature, atmosphereHere } from '../air/site-air.ts';
 import type { Calculation } from '../calculation.ts';
 import { greatestOf } from '../greatest-of.ts';
 import { bathLoss } from '../heat/bath-load.ts';
+import { heatOfAll } from '../heat/heat-of-all.ts';
 import { zonesOf } from '../heat/zones-of.ts';
 import type { Known } from '../known.ts';
 
@@ -12,15 +15,15 @@ const usualEfficiency = 0.8;
 
 /** What the motors take from the supply: all of it ends as heat in the room. */
 const motorInput = (c: Calculation): Known | undefined => {
-  const inputs = (c.book.line?.drives ?? []).map((_, i) => {
-    const path = `/line/drives/${i}`;
-    const power = c.number(`${path}/shaftPower`, 'power') ?? c.needed(`${path}/power`, 'power');
-    const efficiency = c.numberOr(`${path}/efficiency`, 'ratio', usualEfficiency);
-    const duty = c.numberOr(`${path}/duty`, 'ratio', 1);
-    return c.derive([power, efficiency, duty], (shaft, eta, share) => (shaft / eta) * share);
-  });
-  if (inputs.length === 0) return { value: 0, from: { path: '/line/drives' } };
-  return inputs.length === 1 ? inputs[0] : c.derive(inputs, (...all) => all.reduce((a, b) => a + b));
+  const paths = (c.book.line?.drives ?? []).map((_, i) => `/line/drives/${i}`);
+  if (paths.length === 0) return { value: 0, from: { path: '/line/drives' } };
+  return c.run(motorsInputSheet, {
+    shaftPowers: paths.map(
+      (path) => c.number(`${path}/shaftPower`, 'power') ?? c.needed(`${path}/power`, 'power'),
+    ),
+    efficiencies: paths.map((path) => c.numberOr(`${path}/efficiency`, 'ratio', usualEfficiency)),
+    duties: paths.map((path) => c.numberOr(`${path}/duty`, 'ratio', 1)),
+  })?.power;
 };
 
 const losses = (c: Calculation) =>
@@ -35,7 +38,7 @@ const losses = (c: Calculation) =>
 export const roomHeat = (c: Calculation) =>
   c.once('roomHeat', (c) => {
     const dry = losses(c).flatMap(({ radiation, wallLoss }) => [radiation, wallLoss]);
-    const bath = dry.length === 0 ? undefined : c.derive(dry, (...all) => all.reduce((a, b) => a + b));
+    const bath = dry.length === 0 ? undefined : heatOfAll(c, dry);
     return c.run(roomHeatSheet, {
       motorInput: motorInput(c),
       ...(bath === undefined ? {} : { bath }),
@@ -47,9 +50,7 @@ export const roomMoisture = (c: Calculation): Known | undefined =>
   c.once('roomMoisture', (c) => {
     const evaporated = losses(c).map((loss) => loss.evaporated);
     if (evaporated.length === 0) return undefined;
-    return evaporated.length === 1
-      ? evaporated[0]
-      : c.derive(evaporated, (...all) => all.reduce((a, b) => a + b));
+    return evaporated.length === 1 ? evaporated[0] : c.run(vapourTogetherSheet, { flows: evaporated })?.flow;
   });
 
 /** Air that keeps the room as dry as the book says, or at 60 %, from outside air at its most humid. */

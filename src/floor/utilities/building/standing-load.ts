@@ -1,12 +1,11 @@
 import { footLoadSheet } from '../../../sheets/building/foot-load.ts';
+import { liquidMassSheet } from '../../../sheets/building/liquid-mass.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
 import type { Answer, UtilityLever } from '../need.ts';
 import { countLever, quantityLever, upTo } from '../steps.ts';
 import type { SectionAt } from './sections-of.ts';
 
-/** Water and thin product, kg/m3. */
-const liquidDensity = 1000;
 /** Stands for a foot where only its force is asked. */
 const anyFoot = 0.1;
 
@@ -23,9 +22,7 @@ const liquidMass = (c: Calculation, { section }: SectionAt): Known | undefined =
       zone.tank === undefined ? [] : [c.number(`${path}/zones/${z}/tank`, 'volume')],
     );
   });
-  return volumes.length === 0
-    ? undefined
-    : c.derive(volumes, (...all) => liquidDensity * all.reduce((a, b) => a + b));
+  return volumes.length === 0 ? undefined : c.run(liquidMassSheet, { volumes })?.mass;
 };
 
 /** Load of a section on its feet as it stands: with full baths, and with one foot that hangs free. */

@@ -1,9 +1,10 @@
 import { cornerTurnSheet } from '../../../sheets/building/corner-turn.ts';
 import { gearLoadSheet } from '../../../sheets/building/gear-load.ts';
-import { passageSheet } from '../../../sheets/building/passage.ts';
+import { massesTogetherSheet } from '../../../sheets/building/masses-together.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
 import type { Answer } from '../need.ts';
+import { lengthOfAll } from './length-of-all.ts';
 import { narrowest, type PieceFigure, pieceName, piecesWith } from './route-pieces.ts';
 import type { SectionAt } from './sections-of.ts';
 
@@ -50,43 +51,18 @@ const atNarrowest = (
   };
 };
 
-/** Width, and height, that a section takes with its gear and the room around it; the passage through the piece is its working. */
-const sizes = (c: Calculation, at: SectionAt, piece: PieceFigure | undefined) => {
-  const width = c.needed(`${at.path}/width`, 'length');
-  const height = c.needed(`${at.path}/height`, 'length');
-  const gear = gearHeight(c, at);
-  const clearance = clearanceOf(c, at);
-  const passage =
-    piece?.piece.width === undefined || piece.piece.height === undefined
-      ? undefined
-      : c.run(passageSheet, {
-          width,
-          height,
-          gearHeight: gear,
-          openingWidth: c.number(`${piece.path}/width`, 'length'),
-          openingHeight: c.number(`${piece.path}/height`, 'length'),
-          clearance,
-        });
-  return {
-    width: c.derive([width, clearance], (w, side) => w + 2 * side, passage?.widthMargin.from ?? width?.from),
-    height: c.derive(
-      [height, gear, clearance],
-      (h, under, over) => h + under + over,
-      passage?.heightMargin.from ?? height?.from,
-    ),
-  };
-};
-
 export const widthAnswer = (c: Calculation, at: SectionAt): Answer => {
   if (routeMissed(c)) return {};
-  const pieces = piecesWith(c, 'width');
-  return atNarrowest(c, sizes(c, at, narrowest(pieces).least).width, pieces);
+  const clearance = clearanceOf(c, at);
+  const width = c.needed(`${at.path}/width`, 'length');
+  return atNarrowest(c, lengthOfAll(c, [clearance, width, clearance]), piecesWith(c, 'width'));
 };
 
 export const heightAnswer = (c: Calculation, at: SectionAt): Answer => {
   if (routeMissed(c)) return {};
-  const pieces = piecesWith(c, 'height');
-  return atNarrowest(c, sizes(c, at, narrowest(pieces).least).height, pieces);
+  const height = c.needed(`${at.path}/height`, 'length');
+  const demand = lengthOfAll(c, [gearHeight(c, at), height, clearanceOf(c, at)]);
+  return atNarrowest(c, demand, piecesWith(c, 'height'));
 };
 
 /** The longest that gets round the tightest corner, against the length of the section. */
@@ -113,7 +89,7 @@ const movedMass = (c: Calculation, { path }: SectionAt): Known | undefined => {
   const mass = c.needed(`${path}/mass`, 'mass');
   const gear = c.number(`${path}/gear/mass`, 'mass');
   if (gear === undefined) c.assume(`${path}/gear/mass`);
-  return gear === undefined ? mass : c.derive([mass, gear], (a, b) => a + b);
+  return gear === undefined ? mass : c.run(massesTogetherSheet, { masses: [mass, gear] })?.mass;
 };
 
 export const massAnswer = (c: Calculation, at: SectionAt): Answer =>

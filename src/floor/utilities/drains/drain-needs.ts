@@ -4,6 +4,7 @@ import { tieInsOf } from '../water/water-draw.ts';
 import { bathsDumped, peakFlow } from './drain-flows.ts';
 import { acidityAnswer, temperatureAnswer } from './drain-quality.ts';
 import { drainLevers, drainTakes } from './drain-takes.ts';
+import { acidityLevers, temperatureLevers } from './let-go-levers.ts';
 
 /** What the line asks of the drains of a floor. */
 export const drainNeeds = (book: Book): readonly Need[] =>
@@ -24,6 +25,7 @@ export const drainNeeds = (book: Book): readonly Need[] =>
         sense: 'most',
         kind: 'temperature',
         answer: (c) => temperatureAnswer(c, at),
+        levers: (c) => temperatureLevers(c, at),
       },
       ...(bathsDumped(book, at).some(({ zone }) => zone.medium === 'detergent')
         ? [
@@ -33,6 +35,7 @@ export const drainNeeds = (book: Book): readonly Need[] =>
               sense: 'most',
               kind: 'acidity',
               answer: (c) => acidityAnswer(c, at),
+              levers: (c) => acidityLevers(c, at),
             } satisfies Need,
           ]
         : []),

@@ -1,4 +1,6 @@
 import { drainMixSheet } from '../../../sheets/heat/drain-mix.ts';
+import { causticPhSheet } from '../../../sheets/hygiene/caustic-ph.ts';
+import { solutionConcentrationSheet } from '../../../sheets/hygiene/solution-concentration.ts';
 import { neutralisingAcidSheet } from '../../../sheets/water/neutralising-acid.ts';
 import type { Calculation } from '../calculation.ts';
 import { greatestOf } from '../greatest-of.ts';
@@ -21,16 +23,23 @@ export const drainMix = (c: Calculation, at: TieInAt) =>
     const zones = zonesDraining(c.book, at).filter(({ zone }) => zone.flow !== undefined);
     if (zones.length === 0) return undefined;
     const limit = c.number(`${c.floorPath}/drains/highestTemperature`, 'temperature');
+    const tempering = c.number(`${c.floorPath}/drains/tempering`, 'volumeFlow');
     return c.run(drainMixSheet, {
-      flows: zones.map((zone) => zoneOverflow(c, zone)),
-      temperatures: zones.map((zone) => temperatureOf(c, zone)),
+      flows: [...zones.map((zone) => zoneOverflow(c, zone)), ...(tempering === undefined ? [] : [tempering])],
+      temperatures: [
+        ...zones.map((zone) => temperatureOf(c, zone)),
+        ...(tempering === undefined ? [] : [coldWater(c)]),
+      ],
       ...(limit === undefined ? {} : { limit, cold: coldWater(c) }),
     });
   });
 
 /** The hottest that a drain gets: what runs all the time, mixed, or a bath that is let go on its own. */
 export const temperatureAnswer = (c: Calculation, at: TieInAt): Answer => {
-  const baths = bathsDumped(c.book, at).map((bath) => c.needed(`${bath.path}/temperature`, 'temperature'));
+  const baths = bathsDumped(c.book, at).map(
+    ({ path }) =>
+      c.number(`${path}/letGo/temperature`, 'temperature') ?? c.needed(`${path}/temperature`, 'temperature'),
+  );
   const running = drainMix(c, at)?.temperature;
   return {
     demand: c.needed(`${c.floorPath}/drains/highestTemperature`, 'temperature'),
@@ -38,21 +47,29 @@ export const temperatureAnswer = (c: Calculation, at: TieInAt): Answer => {
   };
 };
 
-/** 1 % by mass is close to 10 g/L of a thin lye. */
-const perLitre = 1000;
-
 /** A bath of caustic that is let go: its pH, and the acid that it takes. */
 export const causticDumped = (c: Calculation, bath: ZoneAt) =>
   c.once(`causticDumped ${bath.path}`, (c) =>
     c.run(neutralisingAcidSheet, {
       volume: bathVolume(c, bath),
-      caustic: c.derive(
-        [c.needed(`${bath.path}/concentration`, 'massFraction')],
-        (share) => perLitre * share,
-      ),
+      caustic: c.run(solutionConcentrationSheet, {
+        share: c.needed(`${bath.path}/concentration`, 'massFraction'),
+      })?.concentration,
       acid: { value: 'sulfuric', from: { path: bath.path, assumed: true } },
     }),
   );
+
+/** pH of a bath that is let go: what it is brought to first, else that of its caustic, thinned where water is added. */
+const acidityLetGo = (c: Calculation, bath: ZoneAt): Known | undefined => {
+  const brought = c.number(`${bath.path}/letGo/acidity`, 'acidity');
+  if (brought !== undefined) return brought;
+  const water = c.number(`${bath.path}/letGo/water`, 'ratio');
+  if (water === undefined) return causticDumped(c, bath)?.acidity;
+  const share = c.needed(`${bath.path}/concentration`, 'massFraction');
+  return c.run(causticPhSheet, {
+    concentration: c.run(solutionConcentrationSheet, { share, water })?.concentration,
+  })?.acidity;
+};
 
 /** Lowest and highest pH of a text such as `6 to 9.5` or `pH 5.5 - 10`. */
 export const rangeOf = (text: string): readonly [number, number] | undefined => {
@@ -73,7 +90,7 @@ export const acidityAnswer = (c: Calculation, at: TieInAt): Answer => {
   const path = `${c.floorPath}/drains/acidity`;
   const said = c.neededWord(path);
   const bath = bathsDumped(c.book, at).find(({ zone }) => zone.medium === 'detergent');
-  const have = bath === undefined ? undefined : causticDumped(c, bath)?.acidity;
+  const have = bath === undefined ? undefined : acidityLetGo(c, bath);
   c.note('DRAIN_CAUSTIC');
   const range = said === undefined ? undefined : rangeOf(said.value);
   if (said === undefined) return { have };

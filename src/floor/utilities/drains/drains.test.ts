@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { remediesFor } from '../../index.ts';
 import { askedOf, figureOf, judged, stepsOf } from '../testing/judged.ts';
 import { washBook } from '../testing/wash-book.ts';
 import { rangeOf } from './drain-quality.ts';
@@ -72,6 +73,54 @@ describe('the drain', () => {
     expect(judged(washBook(), 'drainAcidity TD').decides).toBe('/floors/0/drains/acidity');
     // 12 kg NaOH x 98.079/(2 x 39.997)
     expect(figureOf(washBook(), 'neutralisingAcid', 'Z2').figure.value).toBeCloseTo(14.713, 2);
+  });
+
+  it('gets a caustic bath that was brought to the highest pH allowed, and not one half a unit above', () => {
+    const steps = stepsOf(drained({ acidity: '6 to 10' }), 'drainAcidity TD', 'neutralised');
+    const first = steps.findIndex(({ verdict }) => verdict === 'carries');
+    expect([steps[first]!.text, steps[first - 1]!.text]).toEqual(['10 pH', '10.5 pH']);
+    expect(steps[first - 1]!.verdict).toBe('short');
+  });
+
+  it('gets a bath thinned with nine times its water one unit of pH lower, and none of a strong one within reach', () => {
+    const thin = (share: string) =>
+      stepsOf(
+        washBook(
+          { path: '/floors/0/drains', value: { acidity: '6 to 12' } },
+          { path: '/line/stations/0/zones/1/concentration', value: share },
+        ),
+        'drainAcidity TD',
+        'thinned',
+      );
+    // 0.4 % is 4 g/L, 0.1 mol/L, pH 13: nine volumes of water make 0.01 mol/L, pH 12
+    const steps = thin('0.4 %');
+    const first = steps.findIndex(({ verdict }) => verdict === 'carries');
+    expect([steps[first]!.value, steps[first - 1]!.value]).toEqual([9, 8]);
+    expect(thin('3 %').some(({ verdict }) => verdict === 'carries')).toBe(false);
+  });
+
+  it('asks nothing of the pH where the bath is treated elsewhere', () => {
+    const [taken] = remediesFor(drained({ acidity: '6 to 10' }), {
+      floor: 'A',
+      finding: 'drainAcidity TD',
+    }).filter(({ lever }) => lever === 'bathCollected');
+    expect(taken!.patch).toEqual([{ path: '/line/stations/0/zones/1/collected', value: true }]);
+  });
+
+  it('is cooler by a bath that was cooled to the limit first, and by cold water in what runs', () => {
+    const hot = drained({ highestTemperature: '50 degC' });
+    const cooled = stepsOf(hot, 'drainTemperature TD', 'bathCooled');
+    const first = cooled.findIndex(({ verdict }) => verdict === 'carries');
+    expect([cooled[first]!.text, cooled[first - 1]!.verdict]).toEqual(['50 degC', 'short']);
+    const running = washBook(
+      { path: '/floors/0/drains', value: { highestTemperature: '25 degC' } },
+      { path: '/line/stations/0/zones/1/collected', value: true },
+    );
+    const tempered = stepsOf(running, 'drainTemperature TD', 'tempering');
+    const least = tempered.findIndex(({ verdict }) => verdict === 'carries');
+    // 45 L/min of 28.67 degC with 15 degC: 45 (28.67 - 25)/(25 - 15) = 16.5 L/min, a little less by the density
+    expect(tempered[least]!.text).toBe('16.5 L/min');
+    expect(tempered[least - 1]!.verdict).toBe('short');
   });
 
   it('reads a range of pH as people write it, and nothing else', () => {

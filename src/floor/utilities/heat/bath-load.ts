@@ -8,6 +8,7 @@ import type { Known } from '../known.ts';
 import { feedTemperature } from './bath-water.ts';
 import { bottleBefore } from './bottle-path.ts';
 import { carryOver } from './carry-over.ts';
+import { heatOfAll } from './heat-of-all.ts';
 import type { ZoneAt } from './zones-of.ts';
 
 const sheetMaterials: Readonly<Record<string, BottleMaterial>> = { steel: 'stainless steel' };
@@ -76,7 +77,7 @@ export const bathLoad = (c: Calculation, at: ZoneAt) =>
       ...(loss === undefined
         ? {}
         : {
-            surface: c.derive([loss.evaporation, loss.radiation], (a, b) => a + b),
+            surface: heatOfAll(c, [loss.evaporation, loss.radiation]),
             walls: loss.wallLoss,
           }),
     });

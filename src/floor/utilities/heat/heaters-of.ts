@@ -3,6 +3,7 @@ import { heaterSheet } from '../../../sheets/power/heater.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
 import { machineVoltage } from '../power/machine-load.ts';
+import { heatOfAll } from './heat-of-all.ts';
 
 type Heater = NonNullable<NonNullable<Book['line']>['heaters']>[number];
 export type HeatKind = NonNullable<Heater['kind']>;
@@ -43,5 +44,5 @@ export const powerHere = (c: Calculation, at: HeaterAt): Known | undefined =>
 export const zonePower = (c: Calculation, zone: string): Known | undefined =>
   c.once(`zonePower ${zone}`, (c) => {
     const powers = heatersOfZone(c.book, zone).map((at) => powerHere(c, at));
-    return powers.length < 2 ? powers[0] : c.derive(powers, (...all) => all.reduce((a, b) => a + b));
+    return powers.length === 0 ? undefined : heatOfAll(c, powers);
   });

@@ -1,5 +1,6 @@
 import { counterCurrentSheet } from '../../../sheets/hygiene/counter-current.ts';
 import { rinsePerBottleSheet } from '../../../sheets/hygiene/rinse-per-bottle.ts';
+import { solutionConcentrationSheet } from '../../../sheets/hygiene/solution-concentration.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
 import { carryOver } from './carry-over.ts';
@@ -8,8 +9,6 @@ import { type ZoneAt, zonesBeside } from './zones-of.ts';
 
 /** Share of a spray's water that mixes with what a bottle carries: 0.3 to 0.8, memory. */
 const usualMixing = 0.5;
-/** 1 % by mass is close to 10 g/L: within 2 % up to 2 % of caustic. */
-const perLitre = 1000;
 
 const rinses = ({ zone }: ZoneAt): boolean => zone.medium === 'water' || zone.medium === 'recovered water';
 
@@ -45,7 +44,7 @@ export const rinseResidue = (c: Calculation, bath: ZoneAt): Known | undefined =>
   const carry = carryOver(c, bath);
   const row = c.plain(`${bath.washerPath}/row`);
   if (row === undefined) c.miss(`${bath.washerPath}/row`);
-  let left = c.derive([share], (part) => perLitre * part);
+  let left = c.run(solutionConcentrationSheet, { share })?.concentration;
   for (const chain of chains) {
     const last = chain.at(-1)!;
     left = c.run(counterCurrentSheet, {

@@ -1,5 +1,7 @@
+import { heatTogetherSheet } from '../../../sheets/heat/heat-together.ts';
 import { heatingWaterNeedSheet } from '../../../sheets/heat/heating-water-need.ts';
 import { steamNeedSheet } from '../../../sheets/heat/steam-need.ts';
+import { wetSteamSheet } from '../../../sheets/heat/wet-steam.ts';
 import { atmosphereHere } from '../air/site-air.ts';
 import type { Calculation } from '../calculation.ts';
 import { greatestOf } from '../greatest-of.ts';
@@ -19,7 +21,8 @@ export const loadBy = (c: Calculation, kind?: HeatKind): Known | undefined =>
   c.once(`loadBy ${kind ?? ''}`, (c) => {
     const loads = heatedZones(c, kind).map((at) => bathLoad(c, at)?.total);
     if (loads.length === 0) return undefined;
-    return c.derive(loads, (...all) => all.reduce((sum, load) => sum + Math.max(0, load), 0));
+    // a bath that its bottles warm gives the others nothing
+    return c.run(heatTogetherSheet, { heats: loads })?.heat;
   });
 
 /** Hottest bath that steam warms: what it condenses against. */
@@ -46,7 +49,7 @@ export const steamFlow = (c: Calculation): Known | undefined => {
   const dry = steamNeed(c)?.steam;
   const dryness = c.number(`${c.floorPath}/heat/steam/dryness`, 'ratio');
   if (dry === undefined || dryness === undefined || dryness.value <= 0) return dry;
-  return c.derive([dry, dryness], (flow, share) => flow / share);
+  return c.run(wetSteamSheet, { dry, dryness })?.steam;
 };
 
 export const heatingWater = (c: Calculation) =>

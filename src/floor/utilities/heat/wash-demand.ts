@@ -4,6 +4,7 @@ import {
   type SanitisingAlternative,
   sanitisingAlternatives,
 } from '../../../sheets/hygiene/sanitising-rules.ts';
+import { solutionConcentrationSheet } from '../../../sheets/hygiene/solution-concentration.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
 import { contactAt } from './wash-contact.ts';
@@ -55,7 +56,9 @@ const showRule = (c: Calculation, at: ZoneAt, held: HeldRule, from: Known['from'
     medium: { value: held.medium, from: { path: `${at.path}/medium` } },
     temperature,
     time,
-    ...(share === undefined ? {} : { concentration: c.derive([share], (part) => waterDensity * part) }),
+    ...(share === undefined
+      ? {}
+      : { concentration: c.run(solutionConcentrationSheet, { share })?.concentration }),
     ...(acidity === undefined ? {} : { acidity }),
   });
 };

@@ -3,6 +3,7 @@ import { ampacityUsSheet } from '../../../sheets/power/ampacity-us.ts';
 import { iecSizes } from '../../../sheets/power/iec-conductors.ts';
 import { impedanceUsSheet } from '../../../sheets/power/impedance-us.ts';
 import { largestStartSheet } from '../../../sheets/power/largest-start.ts';
+import { parallelConductorsSheet } from '../../../sheets/power/parallel-conductors.ts';
 import { resistanceIecSheet } from '../../../sheets/power/resistance-iec.ts';
 import { usSizes } from '../../../sheets/power/us-conductors.ts';
 import { voltageDropSheet } from '../../../sheets/power/voltage-drop.ts';
@@ -67,7 +68,9 @@ export const feederAllowed = (c: Calculation): Known | undefined =>
             ambient,
             circuits: c.plain(`${path}/grouped`, 1)!,
           })?.allowed;
-    return parallel.value === 1 ? allowed : c.derive([allowed, parallel], (one, n) => one * n);
+    return parallel.value === 1
+      ? allowed
+      : c.run(parallelConductorsSheet, { each: allowed, parallel })?.allowed;
   });
 
 /** Resistance and reactance of the feeder a metre, warm or cold. */

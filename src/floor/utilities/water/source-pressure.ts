@@ -1,7 +1,7 @@
-import { standardGravity } from '../../../sheets/standard-gravity.ts';
 import { gravitySupplySheet } from '../../../sheets/water/gravity-supply.ts';
 import { mainSupplySheet } from '../../../sheets/water/main-supply.ts';
 import { pumpedSupplySheet } from '../../../sheets/water/pumped-supply.ts';
+import { tieInPressureSheet } from '../../../sheets/water/tie-in-pressure.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
 import { waterDensity } from './run-pieces.ts';
@@ -67,8 +67,8 @@ const atSource = (c: Calculation, path: string, flow: Known | undefined): Known 
   }
 };
 
-/** How far the point where the pressure of the source holds lies above the tie-in; nothing where no height is said. */
-const above = (c: Calculation, path: string, tieInPath: string): Known | undefined => {
+/** Where the pressure of the source holds and where it is wanted; nothing where no height is said. */
+const heightsOf = (c: Calculation, path: string, tieInPath: string) => {
   const { source } = c.book.floors![c.floor]!.water!;
   const tieIn = c.number(`${tieInPath}/height`, 'length');
   const floor = c.number(`${c.floorPath}/standsAt`, 'length');
@@ -77,24 +77,20 @@ const above = (c: Calculation, path: string, tieInPath: string): Known | undefin
   const own = source!.kind === 'gravity' ? fixed : c.number(`${path}/height`, 'length');
   if (own === undefined) c.assume(`${path}/height`);
   if (tieIn === undefined) c.assume(`${tieInPath}/height`);
-  if (own === undefined || tieIn === undefined) return undefined;
-  return c.derive([own, tieIn, floor ?? fixed], (from, to, stands) => from - (to + stands));
+  return own === undefined || tieIn === undefined ? {} : { from: own, to: tieIn, stands: floor ?? fixed };
 };
 
-/** Pressure of the source at a flow, brought to the height of a tie-in; the losses between them not yet taken. */
-export const sourcePressure = (
+/** Pressure of the source at a flow, brought to the height of a tie-in, behind what is lost on the way. */
+export const pressureBehind = (
   c: Calculation,
   tieInPath: string,
-  flow: Known | undefined,
+  { flow, loss }: { readonly flow: Known | undefined; readonly loss?: Known | undefined },
 ): Known | undefined => {
   const path = `${c.floorPath}/water/source`;
-  const pressure = atSource(c, path, flow);
-  const height = above(c, path, tieInPath);
-  return height === undefined
-    ? pressure
-    : c.derive(
-        [pressure, height, waterDensity(c)],
-        (at, rise, density) => at + density * standardGravity * rise,
-        pressure?.from,
-      );
+  return c.run(tieInPressureSheet, {
+    pressure: atSource(c, path, flow),
+    density: waterDensity(c),
+    ...heightsOf(c, path, tieInPath),
+    ...(loss === undefined ? {} : { loss }),
+  })?.left;
 };

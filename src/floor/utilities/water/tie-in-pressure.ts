@@ -2,7 +2,7 @@ import { backflowLossSheet } from '../../../sheets/water/backflow-loss.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
 import { waterRunLoss } from './run-pieces.ts';
-import { sourcePressure } from './source-pressure.ts';
+import { pressureBehind } from './source-pressure.ts';
 import { type TieInAt, waterDraw } from './water-draw.ts';
 
 /** Whether a text says that there is none. */
@@ -33,12 +33,10 @@ export const tieInPressure = (c: Calculation, at: TieInAt): Known | undefined =>
       return said ?? c.needed(`${path}/pressure`, 'gaugePressure');
     }
     const flow = waterDraw(c, at);
-    const before = sourcePressure(c, at.path, flow);
     const run = water.run ?? [];
     if (run.length === 0) c.assume(`${path}/run`);
-    const left =
-      run.length === 0
-        ? before
-        : c.derive([before, waterRunLoss(c, run, `${path}/run`, flow)], (p, loss) => p - loss, before?.from);
-    return behindBackflow(c, left);
+    const loss = run.length === 0 ? undefined : waterRunLoss(c, run, `${path}/run`, flow);
+    // a run whose loss is not known leaves the pressure unknown
+    if (run.length > 0 && loss === undefined) return undefined;
+    return behindBackflow(c, pressureBehind(c, at.path, { flow, loss }));
   });

@@ -2,6 +2,7 @@ import type { Book } from '../../../book/index.ts';
 import type { Calculation } from '../calculation.ts';
 import { type ZoneAt, zonesOf } from '../heat/zones-of.ts';
 import type { Known } from '../known.ts';
+import { flowOfAll } from './flow-of-all.ts';
 
 type TieIn = NonNullable<NonNullable<Book['line']>['tieIns']>[number];
 
@@ -39,5 +40,5 @@ export const waterDraw = (c: Calculation, at: TieInAt): Known | undefined =>
     const said = c.number(`${at.path}/flow`, 'volumeFlow');
     if (zones.length === 0) return said ?? c.needed(`${at.path}/flow`, 'volumeFlow');
     const flows = zones.map(({ path }) => c.needed(`${path}/flow`, 'volumeFlow'));
-    return flows.length === 1 ? flows[0] : c.derive(flows, (...all) => all.reduce((a, b) => a + b));
+    return flowOfAll(c, flows);
   });

@@ -3,19 +3,21 @@ import { washerWaterSheet } from '../../../sheets/water/washer-water.ts';
 import { agreedRate } from '../agreed-period.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Draw } from '../need.ts';
+import { flowOfAll } from './flow-of-all.ts';
 import { flushingAt, flushingVolume } from './flushing.ts';
 import { tieInsOf, waterDraw } from './water-draw.ts';
 import { hardnessAt } from './water-quality.ts';
 
 /** Fresh water of a bottle at the agreed rate, cold and hot together. */
 const perBottle = (c: Calculation) => {
-  const rate = agreedRate(c);
   const flows = [...tieInsOf(c.book, 'water'), ...tieInsOf(c.book, 'hot water')].map((at) =>
     waterDraw(c, at),
   );
   return c.run(washerWaterSheet, {
-    rate,
-    rinse: c.derive([rate, ...flows], (bottles, ...all) => all.reduce((a, b) => a + b, 0) / bottles),
+    rate: agreedRate(c),
+    // what flows all the time, so that nothing is left to be told bottle by bottle
+    rinse: { value: 0, from: { path: '/line/stations', assumed: true } },
+    makeUp: flowOfAll(c, flows),
   })?.perBottle;
 };
 
