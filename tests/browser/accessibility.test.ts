@@ -2,8 +2,18 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { faults } from './axe.ts';
 import { openBrowser, openPage } from './browser.ts';
-import { field, hoseBore, openBook, panel, rate, seeCharts, side, waitForText } from './on-the-page.ts';
-import { readers } from './readers.ts';
+import {
+  field,
+  hoseBore,
+  openBook,
+  panel,
+  rate,
+  seeCharts,
+  side,
+  tooWide,
+  waitForText,
+} from './on-the-page.ts';
+import { asEachReader } from './readers.ts';
 import { type RunningServer, startServer } from './running-server.ts';
 
 let browser: Browser;
@@ -19,54 +29,12 @@ afterAll(async () => {
 });
 
 describe('for every reader', () => {
-  for (const { name, ...reader } of readers) {
-    it(`axe finds nothing on the floors, a working and a problem at ${name}`, async () => {
-      const { page, close } = await openPage(browser, reader);
-      await openBook(page, server.address());
-      await seeCharts(page);
-      expect(await faults(page)).toEqual([]);
-      await side(page, 'OXBOW', 'manifoldPressure').click();
-      await panel(page).locator('math').first().waitFor();
-      expect(await faults(page, 'aside.panel')).toEqual([]);
-      await page.keyboard.press('Escape');
-      await field(page, hoseBore).fill('nonsense');
-      await page.locator('.part .problem').first().waitFor();
-      expect(await faults(page, '.part')).toEqual([]);
-      await close();
-    });
-
-    it(`axe finds nothing on the utilities, a working and a form at ${name}`, async () => {
-      const { page, close } = await openPage(browser, reader);
-      await openBook(page, server.address());
-      await page.locator('.nav').getByText('Utilities').click();
-      await page.locator('.utility-row').first().waitFor();
-      expect(await faults(page)).toEqual([]);
-      await side(page, 'LARKMOOR', 'motorLoading -M2').click();
-      await panel(page).locator('math').first().waitFor();
-      await page.locator('button[data-form="air LARKMOOR"]').click();
-      await page.locator('.site-form').waitFor();
-      expect(await faults(page)).toEqual([]);
-      const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-      expect(wide).toBeLessThanOrEqual(0);
-      await close();
-    });
-
-    it(`axe finds nothing on the sheets at ${name}`, async () => {
-      const { page, close } = await openPage(browser, reader);
-      await page.goto(`${server.address()}sheets`);
-      await page.locator('.sheet-list').first().waitFor();
-      expect(await faults(page)).toEqual([]);
-      await page.goto(`${server.address()}sheets/water/pipe-loss`);
-      await page.locator('math').first().waitFor();
-      expect(await faults(page)).toEqual([]);
-      await close();
-    });
-
-    it(`nothing stands under 13 px and nothing runs out of the page at ${name}`, async () => {
-      const { page, close } = await openPage(browser, reader);
-      await openBook(page, server.address());
-      await seeCharts(page);
-      const small = await page.evaluate(() => {
+  it('axe finds nothing on the floors, a working and a problem; nothing stands under 13 px or runs out of the page', async () => {
+    const { page, close } = await openPage(browser);
+    await openBook(page, server.address());
+    await seeCharts(page);
+    const small = (): Promise<readonly string[]> =>
+      page.evaluate(() => {
         const found: string[] = [];
         const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
         for (let node = walker.nextNode(); node !== null; node = walker.nextNode()) {
@@ -78,12 +46,56 @@ describe('for every reader', () => {
         }
         return found;
       });
-      expect(small).toEqual([]);
-      const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-      expect(wide).toBeLessThanOrEqual(0);
-      await close();
+    await asEachReader(page, async (reader) => {
+      expect([reader, await faults(page), await small(), await tooWide(page)]).toEqual([reader, [], [], 0]);
     });
-  }
+    await side(page, 'OXBOW', 'manifoldPressure').click();
+    await panel(page).locator('math').first().waitFor();
+    await asEachReader(page, async (reader) => {
+      expect([reader, await faults(page, 'aside.panel')]).toEqual([reader, []]);
+    });
+    await page.keyboard.press('Escape');
+    await field(page, hoseBore).fill('nonsense');
+    await page.locator('.part .problem').first().waitFor();
+    await asEachReader(page, async (reader) => {
+      expect([reader, await faults(page, '.part')]).toEqual([reader, []]);
+    });
+    await close();
+  });
+
+  it('axe finds nothing on the utilities, a working and a form', async () => {
+    const { page, close } = await openPage(browser);
+    await openBook(page, server.address());
+    await page.locator('.nav').getByText('Utilities').click();
+    await page.locator('.utility-row').first().waitFor();
+    await asEachReader(page, async (reader) => {
+      expect([reader, await faults(page)]).toEqual([reader, []]);
+    });
+    await side(page, 'LARKMOOR', 'motorLoading -M2').click();
+    await panel(page).locator('math').first().waitFor();
+    await page.locator('button[data-form="air LARKMOOR"]').click();
+    await page.locator('.site-form').waitFor();
+    await asEachReader(page, async (reader) => {
+      const seen = [reader, await faults(page, 'aside.panel, .site-form'), await tooWide(page)];
+      expect(seen).toEqual([reader, [], 0]);
+    });
+    await close();
+  });
+
+  it('axe finds nothing on the sheets', async () => {
+    const { page, close } = await openPage(browser);
+    await page.goto(`${server.address()}sheets`);
+    await page.locator('.sheet-list').first().waitFor();
+    await asEachReader(page, async (reader) => {
+      expect([reader, await faults(page)]).toEqual([reader, []]);
+    });
+    await page.goto(`${server.address()}sheets/water/pipe-loss`);
+    await page.locator('math').first().waitFor();
+    await asEachReader(page, async (reader) => {
+      expect([reader, await faults(page)]).toEqual([reader, []]);
+    });
+    await close();
+  });
 
   it('a thumb finds 48 px everywhere and text of 16 px', async () => {
     const { page, close } = await openPage(browser, {

@@ -1,10 +1,19 @@
 import type { Page } from 'playwright-core';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { faults } from './axe.ts';
-import { openPage } from './browser.ts';
-import { field, hoseBore, openBook, panel, rate, side, surface, waitForText } from './on-the-page.ts';
-import { browser, ownServerForEach, server, watched } from './own-server.ts';
-import { readers } from './readers.ts';
+import {
+  field,
+  hoseBore,
+  openBook,
+  panel,
+  rate,
+  side,
+  surface,
+  tooWide,
+  waitForText,
+} from './on-the-page.ts';
+import { ownServerForEach, server, watched } from './own-server.ts';
+import { asEachReader } from './readers.ts';
 
 ownServerForEach();
 beforeEach(async () => {
@@ -69,7 +78,7 @@ describe('two revisions of a book', () => {
 });
 
 describe('a remedy on trial', () => {
-  it('faces the book before it, with the verdict that turns, and is kept with its reason', async () => {
+  it('faces the book before it, with the verdict that turns, is open to every reader, and is kept with its reason', async () => {
     const { page } = watched;
     await tryFirst(page);
     const tried = await rate(page, 'LARKMOOR').textContent();
@@ -82,6 +91,10 @@ describe('a remedy on trial', () => {
     await page.keyboard.press('Escape');
     expect(await page.getByLabel('Why it is kept').count()).toBe(0);
     await page.getByRole('button', { name: 'Keep it' }).click();
+    await asEachReader(page, async (reader) => {
+      expect([reader, await faults(page), await tooWide(page)]).toEqual([reader, [], 0]);
+    });
+    await page.getByLabel('Why it is kept').focus();
     await page.keyboard.type('agreed on the telephone');
     await page.keyboard.press('Enter');
     await page.getByText('revision 2', { exact: true }).first().waitFor();
@@ -89,22 +102,4 @@ describe('a remedy on trial', () => {
     await page.locator('.nav').getByRole('link', { name: 'Floors' }).click();
     await waitForText(rate(page, 'LARKMOOR'), new RegExp(`^${tried?.replace(/[()]/g, '.')}$`));
   });
-});
-
-describe('for every reader', () => {
-  for (const { name, ...reader } of readers) {
-    it(`axe finds nothing at ${name}`, async () => {
-      const { page, close } = await openPage(browser, reader);
-      await openBook(page, server.address());
-      await tryFirst(page);
-      await page.getByRole('link', { name: 'Compare' }).click();
-      await page.locator('.compare .rows').waitFor();
-      await page.getByRole('button', { name: 'Keep it' }).click();
-      expect(await faults(page)).toEqual([]);
-      expect(
-        await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth),
-      ).toBeLessThanOrEqual(0);
-      await close();
-    });
-  }
 });

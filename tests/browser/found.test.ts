@@ -1,8 +1,9 @@
 import type { Locator, Page } from 'playwright-core';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { faults } from './axe.ts';
-import { openBook, panel, saveState, side, waitForText } from './on-the-page.ts';
+import { openBook, panel, saveState, side, tooWide, waitForText } from './on-the-page.ts';
 import { ownServerForEach, server, watched } from './own-server.ts';
+import { asEachReader } from './readers.ts';
 
 const cutIn = 'air/compressor/cutIn';
 const cutInPath = `/floors/1/${cutIn}`;
@@ -198,18 +199,9 @@ describe('promised and found', () => {
     await basis(page, 'found').check();
     await page.locator('[data-read="LARKMOOR"]').click();
     await writeDown(page, { value: '' });
-    for (const size of [
-      { width: 1280, height: 800 },
-      { width: 820, height: 1180 },
-    ]) {
-      for (const colorScheme of ['light', 'dark'] as const) {
-        await page.emulateMedia({ colorScheme });
-        await page.setViewportSize(size);
-        await page.locator('#found').scrollIntoViewIfNeeded();
-        expect(await faults(page, '#found, .basis')).toEqual([]);
-        const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-        expect(wide).toBeLessThanOrEqual(0);
-      }
-    }
+    await page.locator('#found').scrollIntoViewIfNeeded();
+    await asEachReader(page, async (reader) => {
+      expect([reader, await faults(page, '#found, .basis'), await tooWide(page)]).toEqual([reader, [], 0]);
+    });
   });
 });

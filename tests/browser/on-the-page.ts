@@ -51,3 +51,7 @@ export const seeCharts = async (page: Page): Promise<void> => {
   await page.locator('.when-near').scrollIntoViewIfNeeded();
   await page.locator('.chart svg').first().waitFor();
 };
+
+/** Pixels by which something runs out of the page sideways. */
+export const tooWide = (page: Page): Promise<number> =>
+  page.evaluate(() => Math.max(0, document.documentElement.scrollWidth - window.innerWidth));
