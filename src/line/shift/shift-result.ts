@@ -79,7 +79,7 @@ export interface ShiftFigures {
   readonly fallen: Figure;
   readonly rejected: Figure;
   /** In the line when the shift ended, less those at its start. */
-  readonly gained: Figure;
+  readonly gained: number;
   readonly core: string;
   readonly minutes: readonly LostTime[];
   readonly stations: readonly StationMinutes[];

@@ -1,0 +1,75 @@
+import type { WasherStation } from './shift-line.ts';
+
+/** Figures that a zone has in a list of contacts. */
+export const contactWidth = 4;
+
+const first = 4096;
+
+/**
+ * Seconds for which bottles are wetted in each zone of the washer.
+ *
+ * Method   a stand between two strokes of length d wets share min(d, time-out) - dead; soaking, the whole index does; a row
+ *          has the sum of the stands that it spent in the zone, less the draining of an immersed bottle
+ * Returns  by zone: bottles, least, sum, most
+ */
+export class ContactSums {
+  readonly sums: Float64Array;
+  private readonly washer: WasherStation;
+  /** Wetted seconds before each stand, by zone. */
+  private wetted: Float64Array[];
+  private readonly entered: readonly number[];
+
+  constructor(washer: WasherStation) {
+    this.washer = washer;
+    this.sums = new Float64Array(washer.zones.length * contactWidth);
+    this.wetted = washer.zones.map(() => new Float64Array(first));
+    let rows = 0;
+    this.entered = washer.zones.map((zone) => {
+      rows += zone.rows;
+      return rows - zone.rows;
+    });
+    this.clear();
+  }
+
+  clear(): void {
+    this.washer.zones.forEach((_, zone) => {
+      this.sums[zone * contactWidth] = 0;
+      this.sums[zone * contactWidth + 1] = Number.POSITIVE_INFINITY;
+      this.sums[zone * contactWidth + 2] = 0;
+      this.sums[zone * contactWidth + 3] = 0;
+    });
+  }
+
+  /** The stand before stroke number `stroke`, and what the rows that leave a zone by it had; `put` by row. */
+  stood(stroke: number, seconds: number, put: Int32Array, counts: boolean): void {
+    const { zones } = this.washer;
+    for (let zone = 0; zone < zones.length; zone++) {
+      const { rows, share, dead, timeOut, soaks, emptying } = zones[zone]!;
+      if (stroke >= this.wetted[zone]!.length) this.grow();
+      const wetted = this.wetted[zone]!;
+      const now = soaks
+        ? seconds + this.washer.stroke
+        : Math.max(0, share * Math.min(seconds, timeOut) - dead);
+      wetted[stroke] = wetted[stroke - 1]! + now;
+      const row = stroke - this.entered[zone]! - rows;
+      if (!counts || row < 0) continue;
+      const bottles = put[row]!;
+      if (bottles === 0) continue;
+      const contact = wetted[stroke]! - wetted[stroke - rows]! - (soaks ? emptying : 0);
+      const at = zone * contactWidth;
+      const { sums } = this;
+      sums[at]! += bottles;
+      if (contact < sums[at + 1]!) sums[at + 1] = contact;
+      sums[at + 2]! += bottles * contact;
+      if (contact > sums[at + 3]!) sums[at + 3] = contact;
+    }
+  }
+
+  private grow(): void {
+    this.wetted = this.wetted.map((old) => {
+      const grown = new Float64Array(2 * old.length);
+      grown.set(old);
+      return grown;
+    });
+  }
+}

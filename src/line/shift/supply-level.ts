@@ -1,0 +1,53 @@
+import type { FallingSupply } from './shift-line.ts';
+
+/**
+ * A supply tank that runs down over the shift.
+ *
+ * Method   V = max(0, V - make-up dt) between fills; seconds of a fill from the table at V; a fill that would run the tank
+ *          dry takes as long as its make-up wants for what is missing
+ */
+export class SupplyLevel {
+  most = 0;
+  private drawn = 0;
+  private at = 0;
+  private piece = 0;
+  private readonly supply: FallingSupply;
+
+  constructor(supply: FallingSupply) {
+    this.supply = supply;
+  }
+
+  begin(): void {
+    this.most = 0;
+    this.drawn = 0;
+    this.at = 0;
+    this.piece = 0;
+  }
+
+  /** s of a fill that opens at a moment; what it draws is gone when it ends. */
+  fill(opened: number, bottles: number): number {
+    const { perBottle, makeUp, usable } = this.supply;
+    const before = Math.max(0, this.drawn - makeUp * (opened - this.at));
+    const volume = perBottle * bottles;
+    let seconds = this.secondsAt(before);
+    const missing = before + volume - makeUp * seconds - usable;
+    if (missing > 0) seconds += missing / makeUp;
+    this.drawn = Math.max(0, before + volume - makeUp * seconds);
+    this.at = opened + seconds;
+    if (this.drawn > this.most) this.most = this.drawn;
+    return seconds;
+  }
+
+  private secondsAt(volume: number): number {
+    const { drawn, seconds } = this.supply;
+    const last = drawn.length - 1;
+    // the level moves little from fill to fill, so the piece of the last is near
+    let i = this.piece;
+    while (i < last && drawn[i + 1]! <= volume) i += 1;
+    while (i > 0 && drawn[i]! > volume) i -= 1;
+    this.piece = i;
+    if (i >= last) return seconds[last]!;
+    const share = (volume - drawn[i]!) / (drawn[i + 1]! - drawn[i]!);
+    return seconds[i]! + share * (seconds[i + 1]! - seconds[i]!);
+  }
+}
