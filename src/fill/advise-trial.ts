@@ -1,7 +1,8 @@
 import type { Allowance } from './allowances.ts';
+import { dotOf } from './drawn-lanes.ts';
 import type { LanesEstimate } from './estimate-lanes.ts';
 import { laneValues, offsetOf, perLane } from './lane-unknowns.ts';
-import { type ForecastFigure, rowForecast } from './row-forecast.ts';
+import { type ForecastFigure, type RowForecast, rowForecast } from './row-forecast.ts';
 import { type RowAnswer, type RowSlopes, rowAnswer, rowSlopes } from './row-model.ts';
 import type { UncertainFloor } from './uncertain-floor.ts';
 
@@ -13,6 +14,8 @@ export interface AdviceInput {
   readonly allowances?: readonly Allowance[];
   /** What a bottle holds to its level, m3: a trial that would run over wants a larger vessel. */
   readonly capacity?: number;
+  /** With these counts there, where it is known already. */
+  readonly forecast?: RowForecast | undefined;
   /** Bottles of one trial; 3 where it is left out. */
   readonly bottles?: number;
 }
@@ -82,7 +85,7 @@ const slopesAt = (
 export const adviseTrial = (input: AdviceInput): readonly TrialAdvice[] => {
   const { estimate, floor, presets, allowances = [], capacity, bottles = usualBottles } = input;
   const { model, fit } = estimate.basis;
-  const forecast = rowForecast(estimate.basis, { floor, allowances }, presets);
+  const { forecast = rowForecast(estimate.basis, { floor, allowances }, presets) } = input;
   if (forecast === undefined) return [];
   const setup = {
     lanes: presets.map((_, lane) => lane),
@@ -90,7 +93,7 @@ export const adviseTrial = (input: AdviceInput): readonly TrialAdvice[] => {
     throttled: presets.map(() => false),
   };
   const answer = rowAnswer(model, setup, fit.unknowns, 0);
-  const slopes = rowSlopes(model, setup, fit.unknowns);
+  const slopes = answer === undefined ? undefined : rowSlopes(model, setup, fit.unknowns, answer);
   if (answer === undefined || slopes === undefined) return [];
   const { whole } = fit.covariance;
   const known = (slope: Float64Array): Float64Array => {
@@ -103,7 +106,6 @@ export const adviseTrial = (input: AdviceInput): readonly TrialAdvice[] => {
     }
     return found;
   };
-  const dot = (a: Float64Array, b: Float64Array): number => a.reduce((sum, x, i) => sum + x * b[i]!, 0);
   const varianceAll = ({ parts }: ForecastFigure): number =>
     parts.reduce((sum, { variance }) => sum + variance, 0);
   const volumeVariance = estimate.volumeSpread.value ** 2 / bottles;
@@ -124,16 +126,17 @@ export const adviseTrial = (input: AdviceInput): readonly TrialAdvice[] => {
         const base = { answer, slopes, preset: presets[lane]! };
         const { volume, time } = slopesAt(estimate, lane, base, preset, throttled);
         const Av = known(volume);
-        const byVolume = volumeVariance + dot(volume, Av);
+        const byVolume = volumeVariance + dotOf(volume, Av);
         const At = time === undefined ? undefined : known(time);
         // the time is taken in after the volume: A has then lost what the volume told
-        const shared = time === undefined ? 0 : dot(time, Av);
-        const byTime = time === undefined ? 1 : timeVariance + dot(time, At!) - (shared * shared) / byVolume;
+        const shared = time === undefined ? 0 : dotOf(time, Av);
+        const byTime =
+          time === undefined ? 1 : timeVariance + dotOf(time, At!) - (shared * shared) / byVolume;
         const gain = (slope: Float64Array): number => {
-          const v = dot(slope, Av);
+          const v = dotOf(slope, Av);
           let taken = (v * v) / byVolume;
           if (At !== undefined) {
-            const t = dot(slope, At) - (v * shared) / byVolume;
+            const t = dotOf(slope, At) - (v * shared) / byVolume;
             taken += (t * t) / byTime;
           }
           return taken;

@@ -4,6 +4,9 @@ import { full } from '../hydraulics/supply.ts';
 import type { FillSystem } from '../hydraulics/system.ts';
 import { normalCdf } from '../statistics/normal.ts';
 
+/** What is left of a flow after a step that moves the pressure by less than this share is lost in a ratio's chance. */
+const lastStep = 1e-5;
+
 /** Flow of one lane with some of the others open, m3/s; the supply as it stands with the tank full. */
 const flowOf = (system: FillSystem): ((lane: number, isOpen: (lane: number) => boolean) => number) => {
   const { liquid, manifold, lanes } = system;
@@ -14,12 +17,11 @@ const flowOf = (system: FillSystem): ((lane: number, isOpen: (lane: number) => b
     }),
   );
   const shut: Opening = { conductance: 0, offset: 0 };
+  // one lane more or less: the balance before is near
+  let pressure = Number.NaN;
   return (lane, isOpen) => {
-    const { pressure } = balance(
-      system,
-      openings.map((opening, other) => (isOpen(other) ? opening : shut)),
-      full,
-    );
+    const open = openings.map((opening, other) => (isOpen(other) ? opening : shut));
+    pressure = balance(system, open, full, pressure, lastStep).pressure;
     return openingFlow(openings[lane]!, pressure);
   };
 };

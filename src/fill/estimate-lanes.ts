@@ -1,4 +1,5 @@
 import type { Lane } from '../hydraulics/system.ts';
+import { drawnLanes } from './drawn-lanes.ts';
 import { type Fit, fitLanes, type NoiseGround } from './fit.ts';
 import { type Apart, keptTrials, type TrialProblem } from './kept-trials.ts';
 import type { EstimateBasis, LaneEstimate } from './lane-estimate.ts';
@@ -157,7 +158,12 @@ export const estimateLanes = (input: EstimateInput): EstimateAnswer => {
   const fit = fitLanes(model, readings, ground);
   if (fit === undefined) return { kind: 'refused', problems: [...problems, { code: 'ROW_NEVER_ENDS' }] };
   const used = lanes.map((_, lane) => kept.filter((i) => laneAt(trials[i]!) === lane).length);
-  const basis: EstimateBasis = { model, fit, setups, readings };
+  let drawn: ReturnType<EstimateBasis['draws']> | undefined;
+  const draws: EstimateBasis['draws'] = () => {
+    drawn ??= drawnLanes({ model, fit, readings });
+    return drawn;
+  };
+  const basis: EstimateBasis = { model, fit, setups, readings, draws };
   const found = lanes.map((_, lane) => laneEstimate(model, fit, lane, used[lane]!));
   const residuals = residualsOf(basis);
   const missOf = (trial: number): { readonly miss?: number } => {

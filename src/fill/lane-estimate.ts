@@ -1,3 +1,4 @@
+import type { DrawnLanes } from './drawn-lanes.ts';
 import type { Fit } from './fit.ts';
 import type { SetupReadings } from './readings.ts';
 import type { RowModel } from './row-model.ts';
@@ -29,4 +30,6 @@ export interface EstimateBasis {
   readonly fit: Fit;
   readonly setups: readonly SetupTrials[];
   readonly readings: readonly SetupReadings[];
+  /** What may be true of the lanes: drawn when somebody asks first, and then the same. */
+  readonly draws: () => readonly (readonly [DrawnLanes, DrawnLanes])[];
 }

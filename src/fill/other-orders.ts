@@ -27,7 +27,11 @@ const untimed = 1;
  * Cost     a row for each pair of neighbours
  * Source   derived
  */
-export const otherOrders = ({ model, fit, readings }: EstimateBasis): readonly OtherOrder[] => {
+export const otherOrders = ({
+  model,
+  fit,
+  readings,
+}: Pick<EstimateBasis, 'model' | 'fit' | 'readings'>): readonly OtherOrder[] => {
   const fullest = readings.reduce(
     (best, each) => (each.setup.lanes.length > (best?.setup.lanes.length ?? 0) ? each : best),
     readings[0],

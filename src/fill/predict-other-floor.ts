@@ -4,7 +4,13 @@ import type { Allowance } from './allowances.ts';
 import type { LanesEstimate } from './estimate-lanes.ts';
 import { offsetOf, perLane } from './lane-unknowns.ts';
 import { figureParts } from './linear-figure.ts';
-import { type ForecastCauses, type ForecastFigure, placed, rowForecast } from './row-forecast.ts';
+import {
+  type ForecastCauses,
+  type ForecastFigure,
+  placed,
+  type RowForecast,
+  rowForecast,
+} from './row-forecast.ts';
 import { singleBottle } from './single-bottle.ts';
 import {
   atLeastNothing,
@@ -22,6 +28,8 @@ export interface PredictionInput {
   readonly floor: UncertainFloor;
   /** Counts by lane. */
   readonly presets: readonly number[];
+  /** With these counts and allowances, where it is known already. */
+  readonly forecast?: RowForecast | undefined;
   /** What two floors change; without any the answer speaks of the same liquid and the same air alone. */
   readonly allowances?: readonly Allowance[];
   /** 0.9 where it is left out. */
@@ -103,7 +111,7 @@ export const predictOtherFloor = (input: PredictionInput): FloorPrediction | und
   const { estimate, floor, presets, allowances = [], confidence = usualConfidence, times } = input;
   const { basis } = estimate;
   const place = { floor, allowances };
-  const forecast = rowForecast(basis, place, presets);
+  const { forecast = rowForecast(basis, place, presets) } = input;
   if (forecast === undefined) return undefined;
   const { model } = placed(basis, place);
   /** What passes after the count is the volume without what was counted. */

@@ -46,6 +46,7 @@ export interface LanePreset {
   readonly preset: number;
   /** Mean volume, m3. */
   readonly volume: number;
+  readonly mean: Estimated;
   /** Chance that a bottle reaches its level. */
   readonly reached: number;
   /** Mean overflow of a bottle, m3. */
@@ -130,6 +131,7 @@ export const presetsForLevel = (input: LevelPresetInput): LevelPresets | undefin
         lane: basis.model.scales[i]!.lane.tag,
         preset: presets[i]!,
         volume: figure.value,
+        mean: estimatedOf(figure.value, figure.parts),
         reached: studentCdf(over.value / over.deviation, over.dof),
         overflow: meanOverflow(over.value, over.deviation),
       };

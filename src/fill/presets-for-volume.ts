@@ -2,7 +2,7 @@ import { studentQuantile } from '../statistics/student.ts';
 import type { Allowance } from './allowances.ts';
 import type { LanesEstimate } from './estimate-lanes.ts';
 import { settledPresets } from './settled-presets.ts';
-import { estimatedOf } from './student-sum.ts';
+import { type Estimated, estimatedOf } from './student-sum.ts';
 import type { UncertainFloor } from './uncertain-floor.ts';
 
 export interface VolumePresetInput {
@@ -30,6 +30,7 @@ export interface VolumePreset {
   readonly preset: number;
   /** Mean volume that is foretold, m3. */
   readonly volume: number;
+  readonly mean: Estimated;
   /** Mean volume that the rule wants, m3, and which of its limits does. */
   readonly wanted: number;
   readonly limit: VolumeLimit;
@@ -64,8 +65,16 @@ export const presetsForVolume = (input: VolumePresetInput): readonly VolumePrese
     return wanted + studentQuantile(goal, mean.dof) * mean.deviation;
   });
   return settled?.presets.map((preset, i) => {
-    const { value } = settled.forecast.volumes[i]!;
+    const { value, parts } = settled.forecast.volumes[i]!;
     const { tag } = estimate.basis.model.scales[i]!.lane;
-    return { lane: tag, preset, volume: value, wanted, limit, giveaway: value - label };
+    return {
+      lane: tag,
+      preset,
+      volume: value,
+      mean: estimatedOf(value, parts),
+      wanted,
+      limit,
+      giveaway: value - label,
+    };
   });
 };

@@ -113,14 +113,15 @@ const step = 1e-3;
  *          what moves the flows, the valve coefficients and the supply, by differences of whole rows. Where a lane has
  *          two speeds or its level rises over the nozzle the volume of its pulse moves the flows too. The order of closing
  *          is kept: where two lanes end together it would give a slope that holds for milliseconds
+ * Symbols  base  the row where the unknowns stand, its lanes in the order of their means
  * Cost     a row for each lane and each unknown of the supply
  */
 export const rowSlopes = (
   model: RowModel,
   setup: RowSetup,
   unknowns: Float64Array,
+  base = rowAnswer(model, setup, unknowns, 0),
 ): RowSlopes | undefined => {
-  const base = rowAnswer(model, setup, unknowns, 0);
   if (base === undefined) return undefined;
   const size = sizeOf(model);
   const slopes: RowSlopes = {

@@ -2,6 +2,7 @@ import type { Book } from '../../book/index.ts';
 import { adviseTrial, type TrialAdvice } from '../../fill/advise-trial.ts';
 import { type EstimateAnswer, estimateLanes } from '../../fill/estimate-lanes.ts';
 import { type FloorPrediction, predictOtherFloor } from '../../fill/predict-other-floor.ts';
+import { rowForecast } from '../../fill/row-forecast.ts';
 import { type PredictionScore, scorePrediction } from '../../fill/score.ts';
 import type { ContentsRule } from '../../sheets/contents/reference-temperature.ts';
 import { bookReader } from '../book-reader.ts';
@@ -193,24 +194,26 @@ export const fillStory = (book: Book, ask: FillAsk): FillStory | undefined => {
   const room = level === undefined ? {} : { capacity: level };
   const counts = presetsThere(from, to?.uncertain === undefined ? from : to, ask);
   const known = counts.flatMap(({ count }) => count ?? []);
-  /** What narrows the answer there; where there is no other floor, the answer here. */
-  const advised = (floor: FillFloor, allowances: FloorAllowances['allowances']): readonly TrialAdvice[] =>
-    floor.uncertain === undefined || known.length < counts.length
-      ? []
-      : adviseTrial({ estimate, floor: floor.uncertain, presets: known, allowances, ...room });
-  if (to?.uncertain === undefined) return { ...soFar, next: advised(from, []), none };
+  if (to?.uncertain === undefined) {
+    // where there is no other floor, what narrows the answer here
+    const next =
+      known.length < counts.length
+        ? []
+        : adviseTrial({ estimate, floor: from.uncertain, presets: known, ...room });
+    return { ...soFar, next, none };
+  }
   const without = to.uncertain.system.lanes.filter((_, i) => counts[i]?.count === undefined);
   const change = floorAllowances(reader, from, to, ask);
   if (without.length > 0 || change === undefined) {
     return { ...soFar, none: [...none, { code: 'noPreset', lanes: without.map(({ tag }) => tag) }] };
   }
   const { allowances } = change;
-  const next = advised(to, allowances);
+  const row = { estimate, floor: to.uncertain, presets: known, allowances };
+  const forecast = rowForecast(estimate.basis, row, known);
+  const next = forecast === undefined ? [] : adviseTrial({ ...row, forecast, ...room });
   const prediction = predictOtherFloor({
-    estimate,
-    floor: to.uncertain,
-    presets: known,
-    allowances,
+    ...row,
+    forecast,
     ...confidence,
     ...(to.times === undefined ? {} : { times: to.times }),
   });

@@ -1,8 +1,8 @@
 import type { Allowance } from '../../fill/allowances.ts';
 import type { LanesEstimate } from '../../fill/estimate-lanes.ts';
-import { predictOtherFloor } from '../../fill/predict-other-floor.ts';
 import { type LevelPresets, presetsForLevel } from '../../fill/presets-for-level.ts';
 import { presetsForVolume, type VolumePreset } from '../../fill/presets-for-volume.ts';
+import { atLeastNothing, type Estimated, withinOf } from '../../fill/student-sum.ts';
 import type { BookReader } from '../book-reader.ts';
 import { type AgreedContents, deficiencyOf, referenceOf } from './agreed-contents.ts';
 import type { CapacityFound } from './capacity-of.ts';
@@ -63,19 +63,15 @@ export interface PresetPlace {
 }
 
 const usualShare = 0.995;
+/** Of the ranges, as of every interval. */
+const usualConfidence = 0.9;
 
 const rangesOf = (
-  { estimate, floor, allowances, confidence }: PresetPlace,
-  presets: readonly number[],
-): readonly CountRange[] => {
-  const foretold = predictOtherFloor({
-    estimate,
-    floor: floor.uncertain!,
-    presets,
-    allowances,
-    ...(confidence === undefined ? {} : { confidence }),
-  });
-  return (foretold?.lanes ?? []).map(({ lane, preset, volume }, i) => {
+  { estimate, confidence = usualConfidence }: PresetPlace,
+  presets: readonly { readonly lane: string; readonly preset: number; readonly mean: Estimated }[],
+): readonly CountRange[] =>
+  presets.map(({ lane, preset, mean }, i) => {
+    const volume = atLeastNothing(withinOf(mean, confidence));
     const pulses = estimate.lanes[i]!.pulses.value;
     // where the mean turns out higher, fewer counts would have done
     return {
@@ -84,7 +80,6 @@ const rangesOf = (
       upper: Math.ceil(preset + (volume.value - volume.lower) * pulses),
     };
   });
-};
 
 const forLevel = (place: PresetPlace, { tolerance }: PresetAsk): GoalPresets => {
   const { capacity, agreed, estimate, floor, allowances } = place;
@@ -100,11 +95,7 @@ const forLevel = (place: PresetPlace, { tolerance }: PresetAsk): GoalPresets => 
     ...(agreed.shift === undefined ? {} : { shift: agreed.shift }),
   });
   if (presets === undefined) return { goal: 'level', none: 'neverEnds' };
-  const ranges = rangesOf(
-    place,
-    presets.lanes.map(({ preset }) => preset),
-  );
-  return { goal: 'level', capacity, share, presets, ranges };
+  return { goal: 'level', capacity, share, presets, ranges: rangesOf(place, presets.lanes) };
 };
 
 const forVolume = (place: PresetPlace, { variation, label: asked }: PresetAsk): GoalPresets => {
@@ -128,10 +119,7 @@ const forVolume = (place: PresetPlace, { variation, label: asked }: PresetAsk): 
     deficiency: deficiency * swollen,
   });
   if (presets === undefined) return { goal: 'volume', none: 'neverEnds' };
-  const ranges = rangesOf(
-    place,
-    presets.map(({ preset }) => preset),
-  );
+  const ranges = rangesOf(place, presets);
   return { goal: 'volume', label, labelHere: label * swollen, deficiency, presets, ranges };
 };
 
