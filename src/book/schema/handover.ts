@@ -46,6 +46,12 @@ export const transportGear = part(
     name,
     mass: quantity('mass', 'Mass of the gear.', least0),
     height: quantity('length', 'How much higher it makes the section.', least0),
+    base: quantity(
+      'length',
+      'Outer wheels apart, along the section; the gear stands centred under it.',
+      above0,
+    ),
+    track: quantity('length', 'Outer wheels apart, across the section.', above0),
     wheels: whole('Wheels, or rollers, in all.', 1),
     carrying: whole('Wheels that carry where the floor is uneven. Absent: all but one.', 1),
     contactLength: quantity('length', 'Contact of one wheel with the floor, in its way.', above0),

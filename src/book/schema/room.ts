@@ -1,4 +1,4 @@
-import { list, name, note, oneOf, part, words } from './part.ts';
+import { list, name, note, oneOf, part, whole, words } from './part.ts';
 import { above0, least0, quantity, share } from './quantity.ts';
 import { tag } from './tag.ts';
 
@@ -15,6 +15,16 @@ export const routePiece = part(
     length: quantity('length', 'Length.', above0),
     slope: quantity('ratio', 'Slope.', share),
     mass: quantity('mass', 'Highest mass that it takes.', above0),
+    car: part(
+      'Car of a lift, inside; clear width and height of its door stand beside it.',
+      {},
+      {
+        depth: quantity('length', 'Depth.', above0),
+        width: quantity('length', 'Width.', above0),
+        height: quantity('length', 'Height.', above0),
+      },
+    ),
+    people: whole('People who ride along in a lift. Absent: one.', 0),
     bearing: quantity('pressureDifference', 'Highest pressure that its floor takes.', above0),
     note,
   },

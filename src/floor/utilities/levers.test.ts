@@ -48,7 +48,7 @@ const shortages: readonly Shortage[] = [
     'turnWidth',
     (s) => [route({ kind: 'turn', width: measured(`${2 - 0.4 * s} m`), widthAfter: measured('1.9 m') })],
   ],
-  ['routeMass S1', 'wayMass', (s) => [route({ kind: 'lift', mass: measured(`${2000 - 1500 * s} kg`) })]],
+  ['routeMass S1', 'wayMass', (s) => [route({ kind: 'crane', mass: measured(`${2000 - 1500 * s} kg`) })]],
   [
     'routeBearing S1',
     'gearWheels',

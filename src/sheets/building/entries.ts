@@ -32,6 +32,9 @@ import { rampPushSheet } from './ramp-push.ts';
 import { tippingCases } from './tipping.cases.ts';
 import { tippingText } from './tipping.text.ts';
 import { tippingSheet } from './tipping.ts';
+import { tippingEdgeCases } from './tipping-edge.cases.ts';
+import { tippingEdgeText } from './tipping-edge.text.ts';
+import { tippingEdgeSheet } from './tipping-edge.ts';
 
 /** The sheets of the building: floor, path, doors, corners, ramps, lifts. */
 export const buildingEntries: readonly SheetEntry[] = [
@@ -46,4 +49,5 @@ export const buildingEntries: readonly SheetEntry[] = [
   sheetEntry(massesTogetherSheet, massesTogetherCases, massesTogetherText),
   sheetEntry(liquidMassSheet, liquidMassCases, liquidMassText),
   sheetEntry(lengthsTogetherSheet, lengthsTogetherCases, lengthsTogetherText),
+  sheetEntry(tippingEdgeSheet, tippingEdgeCases, tippingEdgeText),
 ];

@@ -201,6 +201,13 @@ const building: Readonly<Record<string, Question>> = {
     'pressure under the wheels of the gear',
     'pressure that the weakest floor of the way bears',
   ],
+  routeTipping: [
+    'tipping on the way in',
+    'share of the slope at which it tips that is usually not passed',
+    'steepest slope of the way over the one at which it tips',
+  ],
+  liftCar: ['size of the lift', 'no less than the room wanted around it', 'room that is left in the car'],
+  liftLoad: ['load of the lift', 'what its plate allows', 'section, gear and those who ride along over that'],
   roomHeight: ['height of the room', 'height that the line needs', 'clear height of the room'],
   roomLength: ['length of the room', 'length that the line needs', 'length of the room'],
   roomWidth: ['width of the room', 'width that the line needs', 'width of the room'],
@@ -249,6 +256,8 @@ const figures: Readonly<Record<string, string>> = {
   roomMoisture: 'moisture that the line gives to the room',
   ventilationAir: 'air that carries both away',
   rampPull: 'pull up the steepest ramp',
+  tipAngle: 'angle at which it tips on its gear',
+  tipPush: 'push at its top that tips it on the level',
 };
 
 /** What is turned with the answer behind it, and what is turned where none carries. */
@@ -299,6 +308,8 @@ const levers: Readonly<Record<string, readonly [turned: string, alone: string]>>
   footArea: ['foot plates of', 'larger foot plates'],
   feet: ['feet in all:', 'more feet'],
   gear: ['moved on gear that lifts it by', 'lower gear for the move'],
+  gearStand: ['gear that stands as wide as', 'gear that stands wider'],
+  rampSlope: ['ramp of', 'a ramp that is less steep'],
   gearWheels: ['wheels under it:', 'gear with more wheels'],
   openingWidth: ['narrowest places opened to', 'a wider way in'],
   openingHeight: ['lowest places opened to', 'a higher way in'],
@@ -328,6 +339,10 @@ const notes: Readonly<Record<string, string>> = {
   WASH_CAUSTIC_SHARE: 'Less than the share of {share} of the alkali that the rule asks is caustic.',
   BACKFLOW_LOCAL:
     'Which device is enough, and who tests it, is for the local water code; here only its being there is judged.',
+  TIPPING_MOVER:
+    'Moving heavy sections crushes people: a competent mover decides gear, way and crew by local rules; it is drained, its centre of gravity weighed, and nobody stands below it.',
+  LIFT_KEEPER:
+    'Whether goods may ride, and with whom, is for the keeper of the lift and whoever is licensed for it; a wheel on the sill carries much of the mass.',
   DRAIN_CAUSTIC:
     'A caustic bath burns, and may be hazardous waste: it is neutralised or taken away before anything goes down the drain, never mixed with chlorine, and what is measured counts, not this figure. Whether thinning counts as treatment is for whoever takes the waste water: many do not allow it.',
 };

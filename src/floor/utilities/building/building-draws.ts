@@ -1,23 +1,18 @@
 import type { Book } from '../../../book/index.ts';
 import { rampPushSheet } from '../../../sheets/building/ramp-push.ts';
 import type { Calculation } from '../calculation.ts';
-import { greatestOf } from '../greatest-of.ts';
 import type { Known } from '../known.ts';
 import type { Draw } from '../need.ts';
 import { roomHeat, roomMoisture, ventilationAir } from './room-load.ts';
 import { type SectionAt, sectionsOf } from './sections-of.ts';
+import { steepest, tippingAt } from './tipping.ts';
 
-/** Pull that a section takes up the steepest ramp of the way in; nothing where the way is level. */
-const rampPull = (c: Calculation, { path }: SectionAt): Known | undefined => {
-  const slopes = (c.book.floors![c.floor]!.room?.route ?? []).flatMap((piece, i) =>
-    piece.slope === undefined ? [] : [c.number(`${c.floorPath}/room/route/${i}/slope`, 'ratio')],
-  );
-  const slope = greatestOf(c, slopes);
-  return c.run(rampPushSheet, {
+/** Pull that a section takes up the steepest ramp of the way in; that of its rolling where the way is level. */
+const rampPull = (c: Calculation, { path }: SectionAt): Known | undefined =>
+  c.run(rampPushSheet, {
     mass: c.needed(`${path}/mass`, 'mass'),
-    slope: slope ?? { value: 0, from: { path: `${c.floorPath}/room/route`, assumed: true } },
+    slope: steepest(c),
   })?.upForce;
-};
 
 /** Figures of the building that nothing is held against. */
 export const buildingDraws = (book: Book): readonly Draw[] => {
@@ -40,6 +35,26 @@ export const buildingDraws = (book: Book): readonly Draw[] => {
         kind: 'force',
         answer: (c) => rampPull(c, at),
       }),
+    ),
+    ...sections.flatMap((at): Draw[] =>
+      at.section.centre === undefined
+        ? []
+        : [
+            {
+              id: 'tipAngle',
+              of: at.section.tag,
+              utility,
+              kind: 'angle',
+              answer: (c) => tippingAt(c, at).tips?.tipAngle,
+            },
+            {
+              id: 'tipPush',
+              of: at.section.tag,
+              utility,
+              kind: 'force',
+              answer: (c) => tippingAt(c, at).tips?.pushForce,
+            },
+          ],
     ),
   ];
 };

@@ -1,11 +1,21 @@
 import type { Book } from '../../../book/index.ts';
 import type { Need } from '../need.ts';
 import { quantityLever, upTo } from '../steps.ts';
+import { carAnswer, loadAnswer } from './lift-car.ts';
 import * as fit from './room-fit.ts';
 import { ventilationAir } from './room-load.ts';
-import { gearHeightLever, gearWheelsLever, openingLever, turnLever, wayMassLever } from './route-levers.ts';
+import {
+  gearHeightLever,
+  gearWheelsLever,
+  liftLever,
+  openingLever,
+  tippingLevers,
+  turnLever,
+  wayMassLever,
+} from './route-levers.ts';
 import { type SectionAt, sectionsOf } from './sections-of.ts';
 import { feetLevers, footLevers, pointAnswer, pressureAnswer } from './standing-load.ts';
+import { tippingAnswer } from './tipping.ts';
 import * as way from './way-in.ts';
 
 const standing = (at: SectionAt): readonly Need[] => {
@@ -67,7 +77,7 @@ const moving = (book: Book, floor: number, at: SectionAt): readonly Need[] => {
           } satisfies Need,
         ]
       : []),
-    ...(route.some(({ kind, mass }) => mass !== undefined || kind === 'lift' || kind === 'crane')
+    ...(route.some(({ kind, mass }) => kind !== 'lift' && (mass !== undefined || kind === 'crane'))
       ? [
           {
             ...common,
@@ -75,6 +85,31 @@ const moving = (book: Book, floor: number, at: SectionAt): readonly Need[] => {
             kind: 'mass',
             answer: (c) => way.massAnswer(c, at),
             levers: wayMassLever,
+          } satisfies Need,
+        ]
+      : []),
+    ...(route.some(({ kind }) => kind === 'lift')
+      ? [
+          { ...common, question: 'liftCar', kind: 'length', answer: (c) => carAnswer(c, at) } satisfies Need,
+          {
+            ...common,
+            question: 'liftLoad',
+            sense: 'most',
+            kind: 'ratio',
+            answer: (c) => loadAnswer(c, at),
+            levers: liftLever,
+          } satisfies Need,
+        ]
+      : []),
+    ...(route.some(({ kind, slope }) => kind === 'ramp' || slope !== undefined)
+      ? [
+          {
+            ...common,
+            question: 'routeTipping',
+            sense: 'most',
+            kind: 'ratio',
+            answer: (c) => tippingAnswer(c, at),
+            levers: (c) => tippingLevers(c, at),
           } satisfies Need,
         ]
       : []),

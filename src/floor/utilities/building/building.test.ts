@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Patch } from '../../../book/index.ts';
 import { figureOf, judged, stepsOf } from '../testing/judged.ts';
 import { washBook } from '../testing/wash-book.ts';
 
@@ -93,13 +94,85 @@ describe('the way in', () => {
 
   it('bears the section with its gear, and its wheels where one of them hangs free', () => {
     const book = washBook(
-      route({ kind: 'lift', mass: '2050 kg' }, { kind: 'floor', bearing: measured('3 MPa') }),
+      route({ kind: 'crane', mass: '2050 kg' }, { kind: 'floor', bearing: measured('3 MPa') }),
     );
     expect(judged(book, 'routeMass S1')).toMatchObject({ verdict: 'short', demand: { value: 2100 } });
     // 2100 kg on three of four wheels of 30 by 70 mm
     const pressure = (2100 * 9.80665) / 3 / (0.03 * 0.07);
     expect(judged(book, 'routeBearing S1').demand.value! / pressure).toBeCloseTo(1, 9);
     expect(judged(book, 'routeBearing S1').verdict).toBe('short');
+  });
+
+  it('rides in a lift that takes it with gear and rider, 2000 + 100 + 75 kg, and has room on all sides', () => {
+    const lift = (mass: string, depth: string | undefined) =>
+      washBook(
+        route({
+          kind: 'lift',
+          mass: measured(mass),
+          width: measured('1.35 m'),
+          height: measured('2.3 m'),
+          car: {
+            ...(depth === undefined ? {} : { depth: measured(depth) }),
+            width: measured('1.6 m'),
+            height: measured('2.4 m'),
+          },
+        }),
+      );
+    const fits = lift('2200 kg', '3.2 m');
+    expect(judged(fits, 'liftLoad S1').have.value).toBeCloseTo(2175 / 2200, 12);
+    expect(judged(fits, 'liftLoad S1').verdict).toBe('carries');
+    // 1.35 - 1.2 - 2 x 0.05 beside it; 3.2 - 3 - 0.1 along it; 2.3 - 2.12 - 0.05 above it
+    expect(judged(fits, 'liftCar S1').have.value).toBeCloseTo(0.05, 12);
+    expect(judged(lift('2200 kg', '3.05 m'), 'liftCar S1')).toMatchObject({ verdict: 'short' });
+    expect(judged(lift('2150 kg', '3.2 m'), 'liftLoad S1').verdict).toBe('short');
+    const open = lift('2200 kg', undefined);
+    expect(judged(open, 'liftCar S1')).toMatchObject({
+      verdict: 'unknown',
+      decides: '/floors/0/room/route/0/car/depth',
+    });
+    expect(judged(open, 'liftLoad S1').verdict).toBe('carries');
+  });
+
+  describe('on a slope', () => {
+    const gear = (track: string, z = '1.08 m'): readonly Patch[] => [
+      { path: '/line/sections/0/gear/base', value: '2.4 m' },
+      { path: '/line/sections/0/gear/track', value: track },
+      { path: '/line/sections/0/centre', value: { x: '1.5 m', y: '0.6 m', z } },
+    ];
+    const ramp = (slope: string) => route({ kind: 'ramp', slope });
+
+    it('tips where its centre of gravity passes the wheels: 0.4 m beside and 1.2 m up at one in three', () => {
+      const book = washBook(ramp('10 %'), ...gear('0.8 m'));
+      expect(judged(book, 'routeTipping S1').have.value).toBeCloseTo(0.3, 12);
+      expect(judged(book, 'routeTipping S1').verdict).toBe('carries');
+      expect(figureOf(book, 'tipAngle', 'S1').figure.value).toBeCloseTo(Math.atan(1 / 3), 12);
+      // m g d/H with its top at 2.12 m
+      expect(figureOf(book, 'tipPush', 'S1').figure.value).toBeCloseTo((2000 * 9.80665 * 0.4) / 2.12, 6);
+      expect(judged(book, 'routeTipping S1').notes.map(({ code }) => code)).toContain('TIPPING_MOVER');
+    });
+
+    it('is short beyond half of that, and on wheels beside its centre whatever the slope', () => {
+      expect(judged(washBook(ramp('18 %'), ...gear('0.8 m')), 'routeTipping S1').verdict).toBe('short');
+      const outside = washBook(ramp('1 %'), ...gear('0.8 m'), {
+        path: '/line/sections/0/centre/y',
+        value: '1.1 m',
+      });
+      expect(judged(outside, 'routeTipping S1').verdict).toBe('short');
+    });
+
+    it('stands on wheels that are wide enough, and on none narrower: 2 x 1.2 x 18 %/50 % = 0.864 m', () => {
+      const steps = stepsOf(washBook(ramp('18 %'), ...gear('0.8 m')), 'routeTipping S1', 'gearStand');
+      const first = steps.findIndex(({ verdict }) => verdict === 'carries');
+      expect(steps[first]!.value).toBeCloseTo(0.9, 12);
+      expect(steps[first - 1]!).toMatchObject({ verdict: 'short' });
+    });
+
+    it('is asked where its centre of gravity lies, and how wide its gear stands', () => {
+      expect(judged(washBook(ramp('5 %')), 'routeTipping S1')).toMatchObject({
+        verdict: 'unknown',
+        decides: '/line/sections/0/gear/base',
+      });
+    });
   });
 
   it('pulls m g (s + f)/sqrt(1 + s^2) up its steepest ramp', () => {

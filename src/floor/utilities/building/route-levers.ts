@@ -1,6 +1,6 @@
 import type { Calculation } from '../calculation.ts';
 import type { UtilityLever } from '../need.ts';
-import { countLever, levelLever, quantityLever, rising, upTo } from '../steps.ts';
+import { countLever, falling, levelLever, quantityLever, rising, upTo } from '../steps.ts';
 import type { SectionAt } from './sections-of.ts';
 
 /** A door is widened, or a frame taken out, by centimetres. */
@@ -33,11 +33,20 @@ export const turnLever = (c: Calculation): readonly UtilityLever[] =>
     numbers: rising('length', centimetre, openings),
   });
 
-/** Lifts, cranes and plates that take more. */
+/** Cranes and plates that take more. */
 export const wayMassLever = (c: Calculation): readonly UtilityLever[] =>
   levelLever(c.book, {
     id: 'wayMass',
-    paths: piecesOf(c).map((_, i) => `${pathOf(c, i)}/mass`),
+    paths: piecesOf(c).flatMap(({ kind }, i) => (kind === 'lift' ? [] : [`${pathOf(c, i)}/mass`])),
+    kind: 'mass',
+    numbers: upTo(40),
+  });
+
+/** A lift that takes more. */
+export const liftLever = (c: Calculation): readonly UtilityLever[] =>
+  levelLever(c.book, {
+    id: 'wayMass',
+    paths: piecesOf(c).flatMap(({ kind }, i) => (kind === 'lift' ? [`${pathOf(c, i)}/mass`] : [])),
     kind: 'mass',
     numbers: upTo(40),
   });
@@ -60,3 +69,25 @@ export const gearWheelsLever = ({ section, path }: SectionAt): readonly UtilityL
     patches: (wheels) =>
       section.gear?.carrying === undefined ? [] : [{ path: `${path}/gear/carrying`, value: wheels - 1 }],
   });
+
+/** Half a per cent of slope. */
+const flatter = 0.005;
+
+/** Gear that stands wider, or lower, or a ramp that is less steep. */
+export const tippingLevers = (c: Calculation, at: SectionAt): readonly UtilityLever[] => [
+  ...levelLever(c.book, {
+    id: 'gearStand',
+    paths: [`${at.path}/gear/base`, `${at.path}/gear/track`],
+    kind: 'length',
+    numbers: rising('length', 5 * centimetre, 40),
+  }),
+  ...gearHeightLever(c, at),
+  ...piecesOf(c).flatMap((_, i) =>
+    quantityLever(c.book, {
+      id: 'rampSlope',
+      path: `${pathOf(c, i)}/slope`,
+      kind: 'ratio',
+      numbers: falling('ratio', flatter, 60),
+    }),
+  ),
+];

@@ -13,10 +13,10 @@ const usualClearance = 0.05;
 /** Height of skates under a section, common practice. */
 const usualGear = 0.12;
 
-const clearanceOf = (c: Calculation, { path }: SectionAt): Known =>
+export const clearanceOf = (c: Calculation, { path }: SectionAt): Known =>
   c.numberOr(`${path}/gear/clearance`, 'length', usualClearance);
 
-const gearHeight = (c: Calculation, { path }: SectionAt): Known =>
+export const gearHeight = (c: Calculation, { path }: SectionAt): Known =>
   c.numberOr(`${path}/gear/height`, 'length', usualGear);
 
 const routeMissed = (c: Calculation): boolean => {
@@ -93,7 +93,12 @@ const movedMass = (c: Calculation, { path }: SectionAt): Known | undefined => {
 };
 
 export const massAnswer = (c: Calculation, at: SectionAt): Answer =>
-  atNarrowest(c, movedMass(c, at), piecesWith(c, 'mass'));
+  atNarrowest(
+    c,
+    movedMass(c, at),
+    // a lift carries people besides: it is a question of its own
+    piecesWith(c, 'mass').filter(({ piece }) => piece.kind !== 'lift'),
+  );
 
 /** Wheels of the gear on the weakest floor of the way, where one of them hangs free. */
 export const bearingAnswer = (c: Calculation, at: SectionAt): Answer => {
