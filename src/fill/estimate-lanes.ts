@@ -141,7 +141,8 @@ export const estimateLanes = (input: EstimateInput): EstimateAnswer => {
   const { lanes } = floor.system;
   const scales = lanes.map((lane, i) => laneScale(lane, input.priors?.[i] ?? lanePriors(lane)));
   const { kept, ran, apart, problems } = keptTrials(floor.system, trials);
-  const laneAt = (trial: FillTrial): number => lanes.findIndex(({ tag }) => tag === trial.lane);
+  const places = new Map(lanes.map(({ tag }, lane) => [tag, lane]));
+  const laneAt = (trial: FillTrial): number => places.get(trial.lane) ?? -1;
   const throttles = [
     ...new Set(kept.filter((i) => trials[i]!.throttled === true).map((i) => laneAt(trials[i]!))),
   ].sort((a, b) => a - b);
@@ -157,7 +158,8 @@ export const estimateLanes = (input: EstimateInput): EstimateAnswer => {
   if (kept.length === 0) return { kind: 'refused', problems: [...problems, { code: 'NO_TRIALS' }] };
   const fit = fitLanes(model, readings, ground);
   if (fit === undefined) return { kind: 'refused', problems: [...problems, { code: 'ROW_NEVER_ENDS' }] };
-  const used = lanes.map((_, lane) => kept.filter((i) => laneAt(trials[i]!) === lane).length);
+  const used = lanes.map(() => 0);
+  for (const i of kept) used[laneAt(trials[i]!)]!++;
   let drawn: ReturnType<EstimateBasis['draws']> | undefined;
   const draws: EstimateBasis['draws'] = () => {
     drawn ??= drawnLanes({ model, fit, readings });

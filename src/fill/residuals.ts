@@ -1,7 +1,7 @@
 import { studentQuantile } from '../statistics/student.ts';
 import type { EstimateBasis } from './lane-estimate.ts';
 import { quadratic } from './linear-figure.ts';
-import { type Noise, varianceOf } from './noise.ts';
+import { varianceOf } from './noise.ts';
 
 /** A reading beside what the lanes' values give for it. */
 export interface Residual {
@@ -40,35 +40,30 @@ export const residualsOf = ({
   readings,
   fit,
 }: Pick<EstimateBasis, 'readings' | 'fit'>): readonly Residual[] => {
-  const found: Omit<Residual, 'outlying'>[] = [];
+  const countOf = (of: 'volumes' | 'times'): number =>
+    readings.reduce((sum, each) => each[of].reduce((n, list) => n + list.length, sum), 0);
+  const found: Residual[] = [];
+  const kinds = [
+    { of: 'volume', list: 'volumes', noise: fit.volumeNoise },
+    { of: 'time', list: 'times', noise: fit.timeNoise },
+  ] as const;
+  const furthest = kinds.map(({ list, noise }) => furthestOf(noise.dof, countOf(list)));
   readings.forEach((each, s) => {
     each.setup.lanes.forEach((lane, i) => {
-      const add = (of: Residual['of'], noise: Noise): void => {
-        const list = of === 'volume' ? each.volumes[i]! : each.times[i]!;
-        if (list.length === 0) return;
-        const fitted = fit.answers[s]![of === 'volume' ? 'volumes' : 'times'][i]!;
-        const slope = fit.slopes[s]![of === 'volume' ? 'volumes' : 'times'][i]!;
-        const known = quadratic(fit.covariance.whole, slope);
-        for (const { trial, value, stated } of list) {
+      kinds.forEach(({ of, list, noise }, kind) => {
+        if (each[list][i]!.length === 0) return;
+        const fitted = fit.answers[s]![list][i]!;
+        const known = quadratic(fit.covariance.whole, fit.slopes[s]![list][i]!);
+        for (const { trial, value, stated } of each[list][i]!) {
           const variance = varianceOf(noise, stated);
           // a reading that alone decides its lane leaves nothing to be seen
           const left = Math.max(0.02, 1 - known / variance);
           const standard = (value - fitted) / Math.sqrt(variance * left);
-          found.push({ trial, lane, of, read: value, fitted, standard });
+          const outlying = Math.abs(standard) > furthest[kind]!;
+          found.push({ trial, lane, of, read: value, fitted, standard, outlying });
         }
-      };
-      add('volume', fit.volumeNoise);
-      add('time', fit.timeNoise);
+      });
     });
   });
-  const count = { volume: 0, time: 0 };
-  for (const { of } of found) count[of]++;
-  const furthest = {
-    volume: furthestOf(fit.volumeNoise.dof, count.volume),
-    time: furthestOf(fit.timeNoise.dof, count.time),
-  };
-  return found.map((residual) => ({
-    ...residual,
-    outlying: Math.abs(residual.standard) > furthest[residual.of],
-  }));
+  return found;
 };

@@ -25,11 +25,11 @@ export const swappedBottles = (
     row.forEach((a, i) => {
       for (let j = i + 1; j < row.length; j++) {
         const b = row[j]!;
-        if (trials[a.trial]!.preset !== trials[b.trial]!.preset) continue;
-        const unit = (of: Residual): number => (of.read - of.fitted) / of.standard;
         const now = a.standard * a.standard + b.standard * b.standard;
+        if (!(now > much) || trials[a.trial]!.preset !== trials[b.trial]!.preset) continue;
+        const unit = (of: Residual): number => (of.read - of.fitted) / of.standard;
         const other = ((b.read - a.fitted) / unit(a)) ** 2 + ((a.read - b.fitted) / unit(b)) ** 2;
-        if (now > much && now > better * other) {
+        if (now > better * other) {
           found.push({ trials: [a.trial, b.trial], lanes: [a.lane, b.lane] });
         }
       }
