@@ -124,7 +124,7 @@ module.exports = {
           'npm-no-pkg',
           'npm-unknown',
         ],
-        pathNot: '(?:^|/)node_modules/(?:zod|fflate)/',
+        pathNot: '(?:^|/)node_modules/(?:zod|fflate|@noble)/',
       },
     },
     {
@@ -158,6 +158,14 @@ module.exports = {
       severity: 'error',
       from: { path: '^src/', pathNot: [tests, '^src/table/xlsx/packing\\.ts$'] },
       to: { path: '(?:^|/)node_modules/fflate/' },
+    },
+    {
+      name: 'one-signature-library',
+      comment:
+        'The library of signatures is imported by src/record/ed25519.ts alone, so that it can be exchanged in one place. Sign and check through that file.',
+      severity: 'error',
+      from: { path: '^src/', pathNot: [tests, '^src/record/ed25519\\.ts$'] },
+      to: { path: '(?:^|/)node_modules/@noble/' },
     },
     {
       name: 'one-typesetter',

@@ -16,6 +16,12 @@ export const text = fits('a text that is not empty', (v) => typeof v === 'string
 export const count = fits('whole number from 0', isCount);
 export const flag = fits('true or false', (v) => typeof v === 'boolean');
 export const digest = fits('SHA-256, 64 hexadecimal digits', isHash);
+/** A key or a signature. */
+export const digits = (many: number): Shape =>
+  fits(
+    `${many} lower-case hexadecimal digits`,
+    (v) => typeof v === 'string' && v.length === many && /^[0-9a-f]+$/.test(v),
+  );
 export const token = fits('an id: letters, digits and . _ : -', isToken);
 /** A place inside a thing of the book, by the names of the fields on the way to it. */
 export const placeWithin = fits(

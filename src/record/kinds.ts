@@ -1,6 +1,7 @@
 import {
   count,
   digest,
+  digits,
   flag,
   listOf,
   members,
@@ -235,6 +236,23 @@ export const recordKinds: KindRegistry = kindRegistry(
     body: members(
       { by: text, role: text, statement: text, heads: listOf(head, 1) },
       { key: text, value: text, algorithm: text, image: digest },
+    ),
+  },
+  {
+    // a name that was only written down proves nothing: from here on a key signs, see signature.ts
+    kind: 'signature',
+    version: 2,
+    body: members(
+      {
+        by: text,
+        role: text,
+        statement: text,
+        heads: listOf(head, 1),
+        algorithm: oneOf('Ed25519'),
+        key: digits(64),
+        value: digits(128),
+      },
+      { passes: text, floor: text, open: listOf(text), image: digest },
     ),
   },
   { kind: 'note', version: 1, body: members({ text, by: text }, { of: tags }) },

@@ -33,6 +33,10 @@ export const recordProblemText: { readonly en: Readonly<Record<RecordProblemCode
     RECORD_SUPERSEDES_CYCLE: 'Record {given} replaces itself by way of others. None of them can count.',
     RECORD_SUPERSEDES_OTHER_KIND:
       'The record at {path} is a {given} that replaces a {allowed}. Only one of the same kind, or a note, may replace it.',
+    RECORD_SIGNATURE_WRONG:
+      'The signature of {by} was not made over what it now stands under. What was signed, or the signature, was changed: ask {by} for the copy.',
+    RECORD_SIGNATURE_STRANGE:
+      'The signature of {by} was made with key {given}, which is none of those that were given. Ask {by} for the public key by another way.',
     RECORD_FILE_UNREADABLE: 'This is not a file of records. Expected: {allowed}.',
     RECORD_FILE_FROM_FUTURE:
       'This file of records has version {given}; this program reads up to {allowed}. Use a newer version of the program.',

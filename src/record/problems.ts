@@ -26,6 +26,9 @@ export const recordProblems = {
   RECORD_SUPERSEDES_UNKNOWN: ['given'],
   RECORD_SUPERSEDES_CYCLE: ['given'],
   RECORD_SUPERSEDES_OTHER_KIND: ['given', 'allowed'],
+  RECORD_SIGNATURE_WRONG: ['by'],
+  /** Made with a key that is none of those that were expected. */
+  RECORD_SIGNATURE_STRANGE: ['by', 'given'],
   RECORD_FILE_UNREADABLE: ['allowed'],
   RECORD_FILE_FROM_FUTURE: ['given', 'allowed'],
   RECORD_FILE_SHORT: ['given', 'allowed'],

@@ -188,6 +188,18 @@ describe('kinds', () => {
       statement: 'seen as recorded',
       heads: [{ book: BOOK, writer: 'tablet', sequence: 4, hash: ORIGIN }],
     },
+    'signature/2': {
+      by: 'engineer',
+      role: 'builder',
+      statement: 'ready to ship',
+      heads: [{ book: BOOK, writer: 'w', sequence: 0, hash: ORIGIN }],
+      algorithm: 'Ed25519',
+      key: '0'.repeat(64),
+      value: '0'.repeat(128),
+      passes: 'ready to ship',
+      floor: 'OXBOW',
+      open: ['paint of the frame'],
+    },
     'note/1': { text: 'hose replaced', by: 'rigger' },
   };
 

@@ -81,6 +81,8 @@ const lines: { file: string; line: string; fires?: string }[] = [
   { file: 'src/store/sqlite-driver.ts', line: "import 'libsql';" },
   { file: 'src/web/packed.ts', line: "import 'fflate';", fires: 'one-zip-library' },
   { file: 'src/table/xlsx/packing.ts', line: "import 'fflate';" },
+  { file: 'src/proof/signed.ts', line: "import '@noble/curves';", fires: 'one-signature-library' },
+  { file: 'src/record/ed25519.ts', line: "import '@noble/curves';" },
   {
     file: 'src/papers/second.ts',
     line: "import '@myriaddreamin/typst-ts-node-compiler';",
@@ -115,7 +117,7 @@ const lines: { file: string; line: string; fires?: string }[] = [
 
 const ground: Record<string, string> = {
   'package.json':
-    '{"name":"fixture","type":"module","dependencies":{"zod":"1","libsql":"1","fastify":"1","fflate":"1"}}',
+    '{"name":"fixture","type":"module","dependencies":{"zod":"1","libsql":"1","fastify":"1","fflate":"1","@noble/curves":"1"}}',
   'src/sheets/one.cases.ts': 'export const a = 1;',
   'src/sheets/one.test.ts': 'export const a = 1;',
   'src/line/round.ts': "import './about.ts';",
@@ -129,7 +131,14 @@ describe('each rule', () => {
     folder = mkdtempSync(join(tmpdir(), 'import-rules-'));
     const files: Record<string, string> = { ...ground };
     for (const layer of layers) files[`src/${layer}/place.ts`] = 'export type A = 1;\nexport const a = 1;';
-    for (const name of ['zod', 'libsql', 'fastify', 'fflate', '@myriaddreamin/typst-ts-node-compiler']) {
+    for (const name of [
+      'zod',
+      'libsql',
+      'fastify',
+      'fflate',
+      '@noble/curves',
+      '@myriaddreamin/typst-ts-node-compiler',
+    ]) {
       files[`node_modules/${name}/package.json`] = `{"name":"${name}","version":"1.0.0","main":"index.js"}`;
       files[`node_modules/${name}/index.js`] = 'module.exports = 1;';
     }

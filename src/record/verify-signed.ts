@@ -1,0 +1,46 @@
+import type { Problem } from '../quantity/problem.ts';
+import { bodyProblems } from './append-record.ts';
+import { type Envelope, envelopeProblems } from './envelope.ts';
+import { recordKinds } from './kinds.ts';
+import { signatureProblems, signaturesIn } from './signature.ts';
+import { type Expected, verifyRecords } from './verify-records.ts';
+
+export interface ExpectedSigned extends Expected {
+  /** Public keys that are known to be those of the people who sign; left out, any key passes. */
+  readonly keys?: readonly string[];
+}
+
+/**
+ * Every break in a set of records and in what was signed about it, all at once.
+ *
+ * Method   verifyRecords, with the heads that each signature names held against the records as those that were handed
+ *          over; then each signature against its own key and, given keys, its key against them
+ * Symbols  records   the set, in any order between writers, in order within each
+ *          expected  book, heads, kinds, keys
+ * Returns  problems
+ * Problems those of verifyRecords, RECORD_SIGNATURE_WRONG, RECORD_SIGNATURE_STRANGE
+ * Assumes  heads, or a copy of a signature, came by another way than the records: who may write the whole set anew
+ *          may leave out the signatures too
+ * Cost     that of verifyRecords and about a millisecond a signature
+ * Source   hash chain, see hashRecord; RFC 8032
+ */
+export const verifySigned = (
+  records: readonly unknown[],
+  { keys, ...expected }: ExpectedSigned = {},
+): readonly Problem[] => {
+  const signatures = signaturesIn(
+    records.filter(
+      (record): record is Envelope =>
+        envelopeProblems(record, '').length === 0 &&
+        bodyProblems(record as Envelope, recordKinds, '').length === 0,
+    ),
+  );
+  const heads = [...(expected.heads ?? []), ...signatures.flatMap(({ body }) => body.heads)];
+  const book = expected.book ?? expected.heads?.[0]?.book;
+  const whole = verifyRecords(records, { ...expected, heads, ...(book === undefined ? {} : { book }) });
+  const places = new Map(records.map((record, i) => [record, i]));
+  return [
+    ...whole,
+    ...signatures.flatMap((one) => signatureProblems(one, keys, `/records/${places.get(one) ?? ''}`)),
+  ];
+};
