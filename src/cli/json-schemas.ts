@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import { answersSchema } from './answers-document.ts';
 import { assessmentSchema } from './assess-document.ts';
-import { fillSchema } from './fill-document.ts';
+import { fillSchema } from './fill-schema.ts';
 import { fillSheetSchema } from './fill-sheet.ts';
 import { foundSchema } from './found-document.ts';
 import { lotSchema } from './lot-document.ts';
@@ -12,6 +12,7 @@ import { questionsSchema } from './questions-document.ts';
 import { sheetListSchema, sheetSchema } from './sheet-document.ts';
 import { utilitiesDocumentSchema } from './utilities-document.ts';
 import { validationSchema } from './validate-document.ts';
+import { verificationSchema } from './verify-document.ts';
 
 /** What the commands print with `--json`, by the name of the file in docs/schema. */
 export const documents = {
@@ -29,6 +30,7 @@ export const documents = {
   'sheets-1': sheetListSchema,
   'utilities-1': utilitiesDocumentSchema,
   'validation-1': validationSchema,
+  'verification-1': verificationSchema,
 } as const;
 
 /** The published JSON Schema of one of them. */

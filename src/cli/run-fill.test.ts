@@ -6,7 +6,7 @@ import { accept } from '../quantity/problem.ts';
 import { appendRecord, startChain } from '../record/append-record.ts';
 import { exportRecords } from '../record/record-file.ts';
 import { readTable } from '../table/index.ts';
-import { type FillDocument, fillSchema } from './fill-document.ts';
+import { type FillDocument, fillSchema } from './fill-schema.ts';
 import { fillSheetSchema } from './fill-sheet.ts';
 import { lotSchema } from './lot-document.ts';
 import { processWorld } from './process-world.ts';

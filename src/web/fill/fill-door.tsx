@@ -12,6 +12,7 @@ import { type FindSheet, SheetContext } from '../sheets/sheet-context.ts';
 import { usePagePart } from '../state/page-context.ts';
 import { allWords } from '../words/all-words.ts';
 import { fillWords } from '../words/fill.text.ts';
+import { fillAnswerWords } from '../words/fill-answers.text.ts';
 import { foundWords } from '../words/found.text.ts';
 import { MoreWords } from '../words/more-words.tsx';
 import { FillPage } from './fill-page.tsx';
@@ -20,6 +21,7 @@ const catalogue = allWords(sheetEntries, [
   utilityWords,
   foundWords,
   fillWords,
+  fillAnswerWords,
   fillProblemText,
   bottleSamplesText,
   lotText,
