@@ -9,6 +9,7 @@ import { questionsCommand } from './questions-command.ts';
 import { sheetCommand } from './sheet-command.ts';
 import { utilitiesCommand } from './utilities-command.ts';
 import { validateCommand } from './validate-command.ts';
+import { verifyCommand } from './verify-command.ts';
 
 /** The commands, in the order in which the help lists them. */
 export const commands: readonly Command[] = [
@@ -21,5 +22,6 @@ export const commands: readonly Command[] = [
   printCommand,
   sheetCommand,
   validateCommand,
+  verifyCommand,
   openCommand,
 ];

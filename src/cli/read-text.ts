@@ -8,8 +8,8 @@ export const largestFile = 5 * 1024 * 1024;
 const expected = 'a book as JSON, UTF-8';
 
 /** The text of a file or of standard input, or why it is none; the path is what the person typed. */
-export const readText = async (path: string, world: World): Promise<Result<string>> => {
-  const bytes = await world.readBytes(path, largestFile);
+export const readText = async (path: string, world: World, most = largestFile): Promise<Result<string>> => {
+  const bytes = await world.readBytes(path, most);
   if (!bytes.ok) return bytes;
   const zero = bytes.value.indexOf(0);
   const first = [...bytes.value.subarray(0, 4)].map((byte) => byte.toString(16).padStart(2, '0')).join(' ');

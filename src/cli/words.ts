@@ -18,6 +18,7 @@ import { foundText } from './found.text.ts';
 import { cliProblemText } from './problems.text.ts';
 import { questionsText } from './questions.text.ts';
 import { utilitiesText } from './utilities.text.ts';
+import { verifyText } from './verify.text.ts';
 
 /** Every word that the command line may say, but those of the sheets, which come with their sheet. */
 export const words = makeCatalogue([
@@ -31,6 +32,7 @@ export const words = makeCatalogue([
   foundText,
   foundProblemText,
   recordProblemText,
+  verifyText,
   questionsText,
   questionSheetWords,
   ...sharedWords,

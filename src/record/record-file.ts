@@ -96,6 +96,12 @@ const readHeader = (text: string): Result<Header> => {
   return Object.keys(rest).length > 0 ? unreadable : accept({ book, records, heads });
 };
 
+/** The heads that an earlier export carried: its first line is enough, such as it was mailed or printed. */
+export const importHeads = (
+  text: string,
+): Result<{ readonly book: string; readonly heads: readonly Head[] }> =>
+  readHeader(text.replace(/^\uFEFF/, '').split(/\r?\n/, 1)[0] ?? '');
+
 /**
  * Reads a file of records. Whether they are whole is said by
  * `verifyRecords(file.records, { book: file.book, heads: [...file.heads, ...headsKeptElsewhere] })`.

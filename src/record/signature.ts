@@ -1,7 +1,9 @@
 import { accept, type Problem, type Result } from '../quantity/problem.ts';
+import { bodyProblems } from './append-record.ts';
 import { canonicalJson } from './canonical-json.ts';
 import { isSignatureOf, publicKeyOf, signBytes } from './ed25519.ts';
 import type { Envelope, Head } from './envelope.ts';
+import { recordKinds } from './kinds.ts';
 import { recordProblem } from './problems.ts';
 
 /** What a person puts their name to. */
@@ -65,7 +67,12 @@ export type SignatureRecord = Envelope<SignatureBody>;
 
 /** Those of records that are signatures with a key; a name that was only written down is none. */
 export const signaturesIn = (records: readonly Envelope[]): readonly SignatureRecord[] =>
-  records.filter(({ kind, version }) => kind === 'signature' && version === 2) as readonly SignatureRecord[];
+  records.filter(
+    (record): record is SignatureRecord =>
+      record.kind === 'signature' &&
+      record.version === 2 &&
+      bodyProblems(record, recordKinds, '').length === 0,
+  );
 
 /** What is wrong with a signature by itself. */
 export const signatureProblems = (

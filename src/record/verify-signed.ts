@@ -1,7 +1,5 @@
 import type { Problem } from '../quantity/problem.ts';
-import { bodyProblems } from './append-record.ts';
 import { type Envelope, envelopeProblems } from './envelope.ts';
-import { recordKinds } from './kinds.ts';
 import { signatureProblems, signaturesIn } from './signature.ts';
 import { type Expected, verifyRecords } from './verify-records.ts';
 
@@ -29,11 +27,7 @@ export const verifySigned = (
   { keys, ...expected }: ExpectedSigned = {},
 ): readonly Problem[] => {
   const signatures = signaturesIn(
-    records.filter(
-      (record): record is Envelope =>
-        envelopeProblems(record, '').length === 0 &&
-        bodyProblems(record as Envelope, recordKinds, '').length === 0,
-    ),
+    records.filter((record): record is Envelope => envelopeProblems(record, '').length === 0),
   );
   const heads = [...(expected.heads ?? []), ...signatures.flatMap(({ body }) => body.heads)];
   const book = expected.book ?? expected.heads?.[0]?.book;
