@@ -9,7 +9,7 @@ import { Notices } from './shell/notices.tsx';
 import { PageHead } from './shell/page-head.tsx';
 import { bookPageAddress, fillAddress, type Route, routeOf, utilitiesAddress } from './shell/route.ts';
 import { untilFetched } from './shell/until-fetched.ts';
-import { usePage, usePageState } from './state/page-context.ts';
+import { usePage, usePagePart, usePageState } from './state/page-context.ts';
 
 // one writes a book now and then: the figures stand without waiting for it
 const BookPage = lazy(() =>
@@ -58,7 +58,7 @@ const BookMessage = (): ReactElement => {
 };
 
 const Shown = ({ route }: { readonly route: Route }): ReactElement => {
-  const { load } = usePageState();
+  const load = usePagePart((state) => state.load);
   const { words } = usePage();
   if (route.page === 'sheets' || route.page === 'sheet') {
     return (
@@ -131,7 +131,8 @@ const useUndoKeys = (away: boolean): void => {
 
 export const App = (): ReactElement => {
   const page = usePage();
-  const { shown, id } = usePageState();
+  const id = usePagePart((state) => state.id);
+  const titled = usePagePart(({ shown }) => shown?.about?.title);
   const { say } = page.words;
   const [route, setRoute] = useState(() => routeOf(window.location.pathname, window.location.search));
   useUndoKeys(route.page === 'new');
@@ -162,9 +163,9 @@ export const App = (): ReactElement => {
     void loadBook(page, wanted === undefined || wanted === '' ? undefined : wanted);
   }, [page, wanted]);
   useEffect(() => {
-    const title = route.page === 'new' ? say('page.new') : (shown?.about?.title ?? say('page.untitled'));
+    const title = route.page === 'new' ? say('page.new') : (titled ?? say('page.untitled'));
     document.title = say('page.title', { title });
-  }, [say, shown, route.page]);
+  }, [say, titled, route.page]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: another page, and what was open beside the last one is shut
   useEffect(() => closeWorking(page), [page, route.page]);
   const home = id === '' ? '/' : `/books/${id}`;

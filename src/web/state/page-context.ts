@@ -11,13 +11,22 @@ export const usePage = (): Page => {
   return page;
 };
 
+/** The state that parts of the page draw which follow the figures; none where a part draws that of this moment. */
+export const LaterContext = createContext<PageState | undefined>(undefined);
+
+const never = (): (() => void) => () => undefined;
+
 export const usePageState = (): PageState => {
   const { state } = usePage();
-  return useSyncExternalStore(state.subscribe, state.get);
+  const later = useContext(LaterContext);
+  return useSyncExternalStore(
+    later === undefined ? state.subscribe : never,
+    later === undefined ? state.get : () => later,
+  );
 };
 
 /**
- * A part of the state; the component is drawn anew only when that part changes. Of a part that is made anew each
+ * A part of the state of this moment; the component is drawn anew only when that part changes. Of a part that is made anew each
  * time nothing is gained: it must be a piece of the state, or a plain value.
  */
 export const usePagePart = <T>(part: (state: PageState) => T): T => {

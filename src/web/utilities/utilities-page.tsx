@@ -6,6 +6,7 @@ import { openFigure } from '../commands/open-working.ts';
 import { SpineKey } from '../floors/spine-key.tsx';
 import { GoContext, GoLink } from '../shell/go-link.tsx';
 import { bookPageAddress } from '../shell/route.ts';
+import { Later } from '../state/later.tsx';
 import { usePage, usePagePart, usePageState } from '../state/page-context.ts';
 import { solveInTurn } from '../state/solve-in-turn.ts';
 import { WorkingPanel } from '../working/working-panel.tsx';
@@ -102,7 +103,9 @@ export const UtilitiesPage = (): ReactElement | null => {
               </div>
             )}
           </div>
-          <WorkingPanel />
+          <Later>
+            <WorkingPanel />
+          </Later>
         </div>
       </FixContext>
     </WritingContext>

@@ -1,4 +1,4 @@
-import { lazy, type ReactElement, Suspense, useEffect, useRef } from 'react';
+import { lazy, memo, type ReactElement, Suspense, useEffect, useRef } from 'react';
 import { closeWorking } from '../commands/open-working.ts';
 import { untilFetched } from '../shell/until-fetched.ts';
 import { usePage, usePageState } from '../state/page-context.ts';
@@ -10,7 +10,7 @@ const PanelContent = lazy(() =>
 );
 
 /** The working of the figure that was pressed; Escape closes it and gives the focus back. */
-export const WorkingPanel = (): ReactElement => {
+export const WorkingPanel = memo((): ReactElement => {
   const page = usePage();
   const { opened, assessment } = usePageState();
   const at = openedFigure(assessment?.floors ?? [], opened);
@@ -49,4 +49,6 @@ export const WorkingPanel = (): ReactElement => {
       </div>
     </aside>
   );
-};
+});
+
+WorkingPanel.displayName = 'WorkingPanel';
