@@ -9,7 +9,7 @@ import { fromHex, toHex } from './hex.ts';
 import { type SignatureBody, type Statement, signatureProblems, signStatement } from './signature.ts';
 import { verifySigned } from './verify-signed.ts';
 
-/** RFC 8032, Edwards-Curve Digital Signature Algorithm, 2017, section 7.1, tests 1 to 3 (memory, confirmed by the standard library of the runtime below). */
+/** RFC 8032, Edwards-Curve Digital Signature Algorithm, 2017, section 7.1: test 1 (read), tests 2 and 3 (memory; the runtime’s own implementation agrees, see below). */
 const published = [
   {
     secret: '9d61b19deffd5a60ba844af492ec2cc44449c5697b326919703bac031cae7f60',
