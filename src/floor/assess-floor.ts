@@ -5,6 +5,7 @@ import { cycleChart, holdOf } from './cycle-chart.ts';
 import { type FigureId, slowestLane, worstJet } from './figure-values.ts';
 import { type Judged, judgeFloor, type Opens } from './judge-floor.ts';
 import { laneFigures } from './lane-figures.ts';
+import { keepLine } from './line-figures.ts';
 import { onDemand } from './on-demand.ts';
 import { type FloorInputs, formatOf } from './read-floor.ts';
 import { readLimits } from './read-limits.ts';
@@ -103,7 +104,8 @@ export const assessFloor = (
   format: string | undefined,
 ): FloorAssessment => {
   const tracer = makeTracer();
-  const inquiry = beginInquiry(reader, { floor, formatPath: formatOf(reader.book, format).path }, tracer);
+  const where = { floor, formatPath: formatOf(reader.book, format).path };
+  const inquiry = beginInquiry(reader, where, tracer);
   let lanes: readonly LaneTrace[] = [];
   const { inputs, solution, figures, findings } = judgeFloor(reader, floor, format, {
     opens: (judged) => {
@@ -112,6 +114,7 @@ export const assessFloor = (
       return traced.opens;
     },
   });
+  keepLine(reader, where, figures);
   const book = reader.book.floors![floor]!;
   const utilities = onDemand(() => assessUtilities(reader, inquiry));
   const hold = holdOf(inputs, solution);

@@ -1,29 +1,10 @@
 import type { LineTimes } from '../line/line-times.ts';
 import { indexPeriod } from '../sheets/rate/index-period.ts';
 import type { BookReader } from './book-reader.ts';
+import { driveStretch } from './drive-stretch.ts';
 import { stationOf } from './station-of.ts';
 import { delayPlace, type IndexDelay, indexDelay } from './utilities/air/index-delay.ts';
 import type { Where } from './utilities/inquiry.ts';
-
-/**
- * Share by which a drive that runs straight on the supply stretches its times on this floor.
- *
- * Method   rated frequency over the floor's: a machine built on 50 Hz moves 1.2 times as fast on 60 Hz
- * Returns  1 where an inverter sets the speed, or either frequency is not known (then noted as assumed)
- */
-export const driveStretch = (reader: BookReader, floorPath: string, driveTag: string | undefined): number => {
-  const drives = reader.book.line?.drives ?? [];
-  const index = drives.findIndex((drive) => drive.tag === driveTag);
-  const drive = drives[index];
-  if (drive === undefined || drive.inverter === true) return 1;
-  const rated = reader.number(`/line/drives/${index}/frequency`, 'frequency');
-  const here = reader.number(`${floorPath}/power/frequency`, 'frequency');
-  if (rated === undefined || here === undefined || !(here > 0)) {
-    reader.assume(rated === undefined ? `/line/drives/${index}/frequency` : `${floorPath}/power/frequency`);
-    return 1;
-  }
-  return rated / here;
-};
 
 export interface FloorTimes {
   readonly times: LineTimes;

@@ -62,6 +62,16 @@ export interface Calculation {
     from?: Origin,
   ) => Known | undefined;
   readonly note: (code: string, parts?: Note['parts']) => void;
+  /**
+   * Asks something besides, on this floor or another: it counts with what it rests on, but what it misses and notes is its
+   * own.
+   */
+  readonly aside: <T>(floor: number, ask: (c: Calculation) => T) => T;
+  /** A number found outside of the questions with its ends, under the place that stands for all that it rests on. */
+  readonly given: (
+    path: string,
+    found: { readonly value: number; readonly low?: number; readonly high?: number; readonly from: Origin },
+  ) => Known;
   /** An intermediate result that several questions share, computed once a floor. */
   readonly once: <T>(key: string, make: (c: Calculation) => T) => T;
 }
@@ -176,6 +186,29 @@ export const makeCalculation = (
       for (const each of found.met.notes) note(each.code, each.parts);
       met.refusals.push(...found.met.refusals.filter((each) => !met.refusals.includes(each)));
       return found.value as T;
+    },
+    aside: (other, ask) => {
+      const own =
+        other === floor ? inquiry : { ...inquiry, where: { ...where, floor: other }, shared: new Map() };
+      const inner = makeCalculation(reader, own);
+      const value = ask(inner);
+      for (const place of inner.met.basis.places) basis.places.add(place);
+      for (const path of inner.met.basis.assumed) basis.assumed.add(path);
+      return value;
+    },
+    given: (path, { value, low, high, from }) => {
+      let found = inquiry.numbers.get(path);
+      if (found === undefined) {
+        found = {
+          known: { value, from, ref: { path } },
+          ...(low === undefined || high === undefined
+            ? {}
+            : { place: { path, ends: [low, high], doubt: 'stated' } }),
+        };
+        inquiry.numbers.set(path, found);
+      }
+      doubt(found.place);
+      return found.known!;
     },
     derive: (inputs, compute, from) => {
       const values: number[] = [];

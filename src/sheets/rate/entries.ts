@@ -26,6 +26,9 @@ import { capChuteSheet } from './cap-chute.ts';
 import { capSensorDelayCases } from './cap-sensor-delay.cases.ts';
 import { capSensorDelayText } from './cap-sensor-delay.text.ts';
 import { capSensorDelaySheet } from './cap-sensor-delay.ts';
+import { drivePaceCases } from './drive-pace.cases.ts';
+import { drivePaceText } from './drive-pace.text.ts';
+import { drivePaceSheet } from './drive-pace.ts';
 import { efficiencyByOwnerCases } from './efficiency-by-owner.cases.ts';
 import { efficiencyByOwnerText } from './efficiency-by-owner.text.ts';
 import { efficiencyByOwnerSheet } from './efficiency-by-owner.ts';
@@ -146,4 +149,5 @@ export const rateEntries: readonly SheetEntry[] = [
   sheetEntry(runToShowAvailabilitySheet, runToShowAvailabilityCases, runToShowAvailabilityText),
   sheetEntry(meanCycleBoundSheet, meanCycleBoundCases, meanCycleBoundText),
   sheetEntry(acceptancePlanSheet, acceptancePlanCases, acceptancePlanText),
+  sheetEntry(drivePaceSheet, drivePaceCases, drivePaceText),
 ];

@@ -4,8 +4,8 @@ import { strokeChangeSheet } from '../../../sheets/air/stroke-change.ts';
 import type { BookReader } from '../../book-reader.ts';
 import { builtOn } from '../../built-on.ts';
 import type { Doubt } from '../../uncertain-places.ts';
-import { makeCalculation } from '../calculation.ts';
-import { type Basis, type Inquiry, inquiryOf, keptInquiry, type Where } from '../inquiry.ts';
+import { type Calculation, makeCalculation } from '../calculation.ts';
+import { inquiryOf, keptInquiry, type Where } from '../inquiry.ts';
 import type { Known } from '../known.ts';
 import { dropPressure } from './drop-pressure.ts';
 import { strokeAt } from './stroke-here.ts';
@@ -42,37 +42,23 @@ export interface IndexDelay {
 
 const nothing: IndexDelay = { added: 0, places: [], assumed: [] };
 
-interface Both {
-  readonly inquiry: Inquiry;
-  readonly bases: readonly [Basis, Basis];
+/** Time that the air of this floor adds to the index, with all that it rests on. */
+export interface AddedByAir {
   readonly added?: Known;
   readonly stalls?: string;
 }
 
-/** Each stroke of the index at the pressure of its drop on both floors. */
-const strokesOnBoth = (
-  reader: BookReader,
-  where: Where,
-  built: number,
-  cylinders: readonly string[],
-): Both => {
-  const inquiry = keptInquiry(reader, where) ?? inquiryOf(where);
-  const here = makeCalculation(reader, inquiry);
-  const there = makeCalculation(reader, {
-    ...inquiry,
-    where: { ...where, floor: built },
-    shared: new Map(),
-  });
-  const bases = [here.met.basis, there.met.basis] as const;
+/** Each stroke of the index at the pressure of its drop on both floors, and what it takes longer here. */
+const strokesOnBoth = (here: Calculation, there: Calculation, cylinders: readonly string[]): AddedByAir => {
   const asBuilt: (Known | undefined)[] = [];
   const then: (Known | undefined)[] = [];
   const now: (Known | undefined)[] = [];
-  for (const { index, direction, drop } of strokesOf(reader.book, cylinders)) {
+  for (const { index, direction, drop } of strokesOf(here.book, cylinders)) {
     const before = strokeAt(there, index, direction, dropPressure(there, drop))?.longest;
     const pressure = dropPressure(here, drop);
     if (before === undefined || pressure === undefined) continue;
     const after = strokeAt(here, index, direction, pressure)?.longest;
-    if (after === undefined) return { inquiry, bases, stalls: reader.book.line!.cylinders![index]!.tag };
+    if (after === undefined) return { stalls: here.book.line!.cylinders![index]!.tag };
     const path = `/line/cylinders/${index}/${direction === 'extend' ? 'out' : 'back'}`;
     asBuilt.push(here.number(path, 'time') ?? before);
     then.push(before);
@@ -80,7 +66,7 @@ const strokesOnBoth = (
   }
   const added =
     now.length === 0 ? undefined : here.run(strokeChangeSheet, { asBuilt, there: then, here: now })?.added;
-  return { inquiry, bases, ...(added === undefined ? {} : { added }) };
+  return added === undefined ? {} : { added };
 };
 
 /**
@@ -89,28 +75,35 @@ const strokesOnBoth = (
  * Method   each stroke is computed at the pressure of its drop on both floors; the time as built is stretched by their ratio
  * Returns  nothing added on the floor that it was built on, or where the air of either is not known
  */
+export const addedByAir = (c: Calculation, cylinders: readonly string[]): AddedByAir =>
+  c.once(`addedByAir ${cylinders.join(' ')}`, (c) => {
+    const built = builtOn(c.book);
+    if (built < 0 || built === c.floor || cylinders.length === 0) return {};
+    // what is not known of the air adds nothing, so that nothing of it is missed
+    return c.aside(c.floor, (here) => c.aside(built, (there) => strokesOnBoth(here, there, cylinders)));
+  });
+
+/** The same for the line's own question, which varies it as one place. */
 export const indexDelay = (reader: BookReader, where: Where, cylinders: readonly string[]): IndexDelay => {
-  const built = builtOn(reader.book);
-  if (built < 0 || built === where.floor || cylinders.length === 0) return nothing;
   const key = `index delay ${where.floor} ${where.formatPath}`;
   const known = reader.found.get(key) as IndexDelay | undefined;
   if (known !== undefined) return known;
-  const { inquiry, bases, added, stalls } = strokesOnBoth(reader, where, built, cylinders);
+  const { graph, ...inquiry } = keptInquiry(reader, where) ?? inquiryOf(where);
+  const { met, ...calculation } = makeCalculation(reader, { ...inquiry, graph });
+  const { added, stalls } = addedByAir(calculation, cylinders);
   const found: IndexDelay =
     added === undefined
       ? { ...nothing, ...(stalls === undefined ? {} : { stalls }) }
       : {
           added: added.value,
           known: added,
-          assumed: [...new Set(bases.flatMap(({ assumed }) => [...assumed]))],
-          places: [...new Set(bases.flatMap(({ places }) => [...places]))].map((place) => ({
+          assumed: [...met.basis.assumed],
+          places: [...met.basis.places].map((place) => ({
             path: place.path,
             doubt: place.doubt,
             // the questions of the utilities are not asked yet: nothing of this may be kept for them
             ends: place.ends.map(
-              (end) =>
-                inquiry.graph.after(inquiry.graph.vary(place.path, end), added.ref, added.value) ??
-                added.value,
+              (end) => graph.after(graph.vary(place.path, end), added.ref, added.value) ?? added.value,
             ),
           })),
         };

@@ -1,21 +1,22 @@
+import { drivePaceSheet } from '../../../sheets/rate/drive-pace.ts';
 import { indexPeriodSheet } from '../../../sheets/rate/index-period.ts';
-import { indexDelay } from '../air/index-delay.ts';
+import { drivePlaces } from '../../drive-stretch.ts';
+import { addedByAir } from '../air/index-delay.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
 import type { ZoneAt } from './zones-of.ts';
 
-/** Rated frequency of the drive over that of the floor; 1 behind an inverter or where either is not known. */
-const stretchOf = (c: Calculation, { washer, washerPath }: ZoneAt): Known => {
-  const drives = c.book.line?.drives ?? [];
-  const index = drives.findIndex((drive) => drive.tag === washer.drive);
-  const path = index < 0 ? `${washerPath}/drive` : `/line/drives/${index}/frequency`;
-  if (index < 0 || drives[index]!.inverter === true) return { value: 1, from: { path } };
-  const rated = c.number(path, 'frequency');
-  const here = c.number(`${c.floorPath}/power/frequency`, 'frequency');
+/** Share by which the drive of the washer stretches its times here; 1 behind an inverter or where either is not known. */
+const stretchOf = (c: Calculation, { washer, washerPath }: ZoneAt): Known | undefined => {
+  const places = drivePlaces(c.book, c.floorPath, washer.drive);
+  if (places === undefined) return { value: 1, from: { path: `${washerPath}/drive` } };
+  const rated = c.number(places.rated, 'frequency');
+  const here = c.number(places.here, 'frequency');
   if (rated !== undefined && here !== undefined && here.value > 0) {
-    return c.derive([rated, here], (plate, floor) => plate / floor)!;
+    return c.run(drivePaceSheet, { rated, here })?.stretch;
   }
-  c.assume(rated === undefined ? path : `${c.floorPath}/power/frequency`);
+  const path = rated === undefined ? places.rated : places.here;
+  c.assume(path);
   return { value: 1, from: { path, assumed: true } };
 };
 
@@ -28,8 +29,8 @@ export const indexHere = (c: Calculation, at: ZoneAt) =>
     const { washer, washerPath } = at;
     const stroke = c.needed(`${washerPath}/stroke`, 'time');
     const dwell = c.needed(`${washerPath}/dwell`, 'time');
-    const delay = indexDelay(c.reader, { floor: c.floor, formatPath: c.formatPath }, washer.cylinders ?? []);
-    if (delay.stalls !== undefined) {
+    const { added, stalls } = addedByAir(c, washer.cylinders ?? []);
+    if (stalls !== undefined) {
       c.miss(`${c.floorPath}/air`);
       return undefined;
     }
@@ -39,8 +40,6 @@ export const indexHere = (c: Calculation, at: ZoneAt) =>
       dwell,
       stretch: stretchOf(c, at),
       dwellBy: { value: dwellBy, from: { path: `${washerPath}/dwellBy` } },
-      ...(delay.added === 0
-        ? {}
-        : { added: { value: delay.added, from: { path: `${washerPath}/cylinders` } } }),
+      ...(added === undefined ? {} : { added }),
     });
   });

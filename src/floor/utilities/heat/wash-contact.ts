@@ -5,6 +5,7 @@ import { agreedPeriod } from '../agreed-period.ts';
 import type { Calculation } from '../calculation.ts';
 import { greatestOf } from '../greatest-of.ts';
 import type { Known } from '../known.ts';
+import { heldIndex } from './held-index.ts';
 import { indexHere } from './index-here.ts';
 import type { ZoneAt } from './zones-of.ts';
 
@@ -54,12 +55,16 @@ export const contactAt = (c: Calculation, at: ZoneAt): Known | undefined =>
     })?.contact;
   });
 
-/** Longest that the line lets a bottle stay in a zone: at the agreed rate where that is slower than the washer alone. */
+/**
+ * Longest that the line lets a bottle stay in a zone: at the slowest of the washer's own index, the agreed rate and the
+ * cycle of the line where that holds the washer.
+ */
 export const stayAt = (c: Calculation, at: ZoneAt): Known | undefined =>
   c.once(`stay ${at.path}`, (c) => {
     const index = indexHere(c, at)?.index;
     const period = agreedPeriod(c);
-    const slowest = index === undefined || period === undefined ? undefined : greatestOf(c, [index, period]);
+    const slowest =
+      index === undefined || period === undefined ? undefined : greatestOf(c, [index, period, heldIndex(c)]);
     return c.run(contactSoakSheet, {
       stations: rowsOf(c, at),
       index: slowest,

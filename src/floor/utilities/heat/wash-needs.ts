@@ -3,6 +3,7 @@ import { sanitisingAlternatives } from '../../../sheets/hygiene/sanitising-rules
 import type { Calculation } from '../calculation.ts';
 import type { Answer, Need, UtilityLever } from '../need.ts';
 import { falling, quantityLever, rising, warmer } from '../steps.ts';
+import { heldIndex, mayBeHeld } from './held-index.ts';
 import { contactAt, stayAt } from './wash-contact.ts';
 import { alkaliOf, washDemand } from './wash-demand.ts';
 import { isJudged, ruleOf } from './wash-rules.ts';
@@ -59,6 +60,17 @@ const concentrationAnswer = (c: Calculation, at: ZoneAt): Answer => {
     caustic.value < share * alkali.value * (1 - 1e-9);
   if (weak) c.note('WASH_CAUSTIC_SHARE', { share });
   return { demand: demand?.concentration, have, ...(weak ? { verdict: 'short' as const } : {}) };
+};
+
+const stayAnswer = (c: Calculation, at: ZoneAt): Answer => {
+  const demand = c.needed(`${at.path}/longestStay`, 'time');
+  const have = stayAt(c, at);
+  // a line that may hold the washer for longer leaves it open, unless its stay is too long already
+  const open =
+    mayBeHeld(c) &&
+    heldIndex(c) === undefined &&
+    !(have !== undefined && demand !== undefined && have.value > demand.value);
+  return { demand, have, ...(open ? { verdict: 'unknown' as const } : {}) };
 };
 
 /** Tenths of a second up to six, then whole seconds up to a minute, in the unit of the book where that is seconds. */
@@ -172,10 +184,7 @@ export const washNeeds = (book: Book): readonly Need[] =>
               question: 'washStay',
               sense: 'most',
               kind: 'time',
-              answer: (c) => ({
-                demand: c.needed(`${at.path}/longestStay`, 'time'),
-                have: stayAt(c, at),
-              }),
+              answer: (c) => stayAnswer(c, at),
               levers: (c) =>
                 quantityLever(c.book, {
                   id: 'washerDwell',

@@ -1,6 +1,10 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { type Patch, readBook, tryPatches } from '../../../book/index.ts';
 import { causticRuleKeys } from '../../../sheets/hygiene/caustic-rules.ts';
 import { sanitisingRuleKeys } from '../../../sheets/hygiene/sanitising-rules.ts';
+import type { Figure } from '../../finding.ts';
+import { assessBook } from '../../index.ts';
 import { askedOf, figureOf, judged, stepsOf } from '../testing/judged.ts';
 import { washBook } from '../testing/wash-book.ts';
 import { ruleOf } from './wash-rules.ts';
@@ -42,6 +46,47 @@ describe('contact in the wash', () => {
   it('stays longest at the agreed rate where that is slower than the washer', () => {
     // 4 bottles at 720/h are 20 s, the index alone 12 s
     expect(figureOf(washBook(), 'longestStay', 'Z2').figure.value).toBeCloseTo(5 * 20, 9);
+  });
+});
+
+describe('in the line of the demo book', () => {
+  const demo = readBook(readFileSync('src/book/demo/flagon-line.json', 'utf8'));
+  if (!demo.ok) throw new Error('the demo book does not read');
+  const caustic = '/line/stations/1/zones/1';
+  const site = (...changes: readonly Patch[]) =>
+    assessBook(tryPatches(demo.value, changes)).floors.find(({ floor }) => floor === 'LARKMOOR')!;
+  const widthOf = (figure: Figure) => figure.high! - figure.low!;
+
+  it('contact is as unsure as the index that the air of the floor makes: four dwells of it', () => {
+    const floor = site({ path: `${caustic}/dead`, value: '3 s' });
+    const { figure } = floor.utilities.figures.find(({ id, of }) => id === 'contact' && of === '+WASH.Z2')!;
+    const index = floor.figures.washerIndex!;
+    expect(figure.value! / (4 * (index.value! - 3))).toBeCloseTo(1, 6);
+    // the line takes the greater move of each value for both sides, the utilities each side for itself
+    const above = ({ high, value }: Figure) => high! - value!;
+    expect(above(index)).toBeGreaterThan(0.01);
+    expect(above(figure) / (4 * above(index))).toBeCloseTo(1, 3);
+  });
+
+  it('stays in the caustic for four cycles of a line that holds the washer, and is short by that', () => {
+    const slow = { path: '/floors/1/supply/run/1/kv', value: 'Kv 5' };
+    const floor = site(slow, { path: `${caustic}/longestStay`, value: '60 s' });
+    const cycle = floor.figures.cycle!;
+    expect(cycle.value!).toBeGreaterThan(floor.figures.washerIndex!.value!);
+    const stay = floor.utilities.findings.find(({ id }) => id === 'washStay +WASH.Z2')!;
+    expect(stay.have.value! / (4 * cycle.value!)).toBeCloseTo(1, 9);
+    expect(stay.verdict).toBe('short');
+    expect(widthOf(stay.have) / (4 * widthOf(cycle))).toBeCloseTo(1, 6);
+  });
+
+  it('leaves the longest stay open where nobody has told of the supply that may hold the washer', () => {
+    const floor = site(
+      { path: '/floors/1/supply', op: 'remove' },
+      { path: `${caustic}/longestStay`, value: '90 s' },
+    );
+    expect(floor.utilities.findings.find(({ id }) => id === 'washStay +WASH.Z2')).toMatchObject({
+      verdict: 'unknown',
+    });
   });
 });
 
