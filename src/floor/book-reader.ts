@@ -9,6 +9,11 @@ interface Read {
   readonly found: Map<string, unknown>;
 }
 
+/** A book that was read before, of which another may have the very same parts. */
+export interface ReadBefore extends Read {
+  readonly book: Book;
+}
+
 /**
  * Quantities of a book as plain SI numbers, with an account of what was missing and what was assumed.
  * A variation sees one or more places with another value: that is how an interval is found.
@@ -30,6 +35,10 @@ export interface BookReader {
   readonly changes: ReadonlyMap<string, number>;
   /** Costly results that hold for this book whatever is varied, by a key that says all that they rest on. */
   readonly found: Map<string, unknown>;
+  /** What had been read and found of a book like this one. */
+  readonly before: ReadBefore | undefined;
+  /** What has been read and found of this one, for a book like it. */
+  readonly soFar: ReadBefore;
   /** The same book with an account of its own. */
   readonly scope: () => BookReader;
   readonly vary: (changes: ReadonlyMap<string, number>) => BookReader;
@@ -45,19 +54,53 @@ export interface Account {
 
 const freshAccount = (): Account => ({ used: new Map(), missing: new Set(), assumed: new Map() });
 
-const readerOver = (
-  book: Book,
-  read: Read,
-  changes: ReadonlyMap<string, number>,
-  account: Account,
-): BookReader => {
-  const reading = (path: string, kind: Kind): Reading<Kind> | undefined => {
-    if (!read.readings.has(path)) {
-      const given = valueAt(book, path);
-      const result = given === undefined ? undefined : readEntry(given, kind, { path });
-      read.readings.set(path, result?.ok ? result.value : undefined);
+/** The part of a book that a place stands in: one of a floor's own, or one of the book's. */
+const partOf = (path: string): string => {
+  let end = 0;
+  for (let steps = path.startsWith('/floors/') ? 3 : 1; steps > 0; steps--) {
+    end = path.indexOf('/', end + 1);
+    if (end < 0) return path;
+  }
+  return path.slice(0, end);
+};
+
+/** Whether what stands at a place is what stood there before, by the part that it is in: the very same can't have changed. */
+const sameAsIn = (book: Book, before: Book): ((path: string) => boolean) => {
+  const parts = new Map<string, boolean>();
+  return (path) => {
+    const part = partOf(path);
+    let same = parts.get(part);
+    if (same === undefined) {
+      same = valueAt(book, part) === valueAt(before, part);
+      parts.set(part, same);
     }
-    const found = read.readings.get(path);
+    return same;
+  };
+};
+
+const readPlace = (book: Book, path: string, kind: Kind): Reading<Kind> | undefined => {
+  const given = valueAt(book, path);
+  const result = given === undefined ? undefined : readEntry(given, kind, { path });
+  return result?.ok ? result.value : undefined;
+};
+
+/** A book with what was read of it, and what may be taken over. */
+interface Source {
+  readonly soFar: ReadBefore;
+  readonly before: ReadBefore | undefined;
+  readonly same: (path: string) => boolean;
+}
+
+const readerOver = (source: Source, changes: ReadonlyMap<string, number>, account: Account): BookReader => {
+  const { soFar, before, same } = source;
+  const { book, readings } = soFar;
+  const reading = (path: string, kind: Kind): Reading<Kind> | undefined => {
+    let found = readings.get(path);
+    if (found === undefined && !readings.has(path)) {
+      const kept = before?.readings.has(path) === true && same(path);
+      found = kept ? before.readings.get(path) : readPlace(book, path, kind);
+      readings.set(path, found);
+    }
     if (found !== undefined) account.used.set(path, found);
     return found;
   };
@@ -75,7 +118,9 @@ const readerOver = (
     miss,
     account,
     changes,
-    found: read.found,
+    found: soFar.found,
+    before,
+    soFar,
     numberOr: (path, kind, assumed) => {
       const found = number(path, kind);
       if (found !== undefined) return found;
@@ -88,13 +133,27 @@ const readerOver = (
       if (found === undefined) miss(path);
       return found;
     },
-    scope: () => readerOver(book, read, changes, freshAccount()),
-    vary: (more) => readerOver(book, read, new Map([...changes, ...more]), freshAccount()),
+    scope: () => readerOver(source, changes, freshAccount()),
+    vary: (more) => readerOver(source, new Map([...changes, ...more]), freshAccount()),
   };
 };
 
-export const bookReader = (book: Book): BookReader =>
-  readerOver(book, { readings: new Map(), found: new Map() }, new Map(), freshAccount());
+/**
+ * A reader of a book.
+ *
+ * Symbols  before  what was read of a book that shares parts with this one: nothing in those is read again
+ * Assumes  parts of a book are never changed in place
+ */
+export const bookReader = (book: Book, before?: ReadBefore): BookReader =>
+  readerOver(
+    {
+      soFar: { book, readings: new Map(), found: new Map() },
+      before,
+      same: before === undefined ? () => false : sameAsIn(book, before.book),
+    },
+    new Map(),
+    freshAccount(),
+  );
 
 /** Whether a place was read, or something was taken because nothing stood there. */
 export const touches = ({ account }: BookReader, path: string): boolean =>

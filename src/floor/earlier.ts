@@ -19,23 +19,41 @@ const sameBesidesFloors = (one: Book, other: Book): boolean => {
 const timedIn = ['air', 'room'] as const;
 
 /**
- * Floors of an earlier assessment that hold for a book, by their index.
+ * Whether the air of a floor moves the line as it did in a book like this one.
+ *
+ * Assumes  parts of a book are never changed in place: what is the very same part, not only equal, can't have changed
+ */
+export const sameAirAs = (book: Book, before: Book): ((floor: number) => boolean) => {
+  const built = builtOn(book);
+  const [now, then] = [book.floors ?? [], before.floors ?? []];
+  const sameIn = (floor: number): boolean =>
+    timedIn.every((part) => now[floor]?.[part] === then[floor]?.[part]);
+  const same = sameBesidesFloors(book, before) && built === builtOn(before) && sameIn(built);
+  return (floor) => same && sameIn(floor);
+};
+
+/**
+ * Floors of a book of which nothing is asked otherwise than in a book like it.
  *
  * Method   a floor rests on itself, on the air of the one where the line was built and timed, and on all of the book
- *          besides floors; what is the very same part, not only equal, can't have changed
+ *          besides floors
+ */
+export const sameFloorAs = (book: Book, before: Book): ((floor: number) => boolean) => {
+  const sameAir = sameAirAs(book, before);
+  return (floor) => book.floors?.[floor] === before.floors?.[floor] && sameAir(floor);
+};
+
+/**
+ * Floors of an earlier assessment that hold for a book, by their index.
+ *
  * Returns  gives the floor's assessment, or undefined where it must be made anew
- * Assumes  parts of a book are never changed in place
  */
 export const stillHolds = (
   book: Book,
   format: string,
   earlier: Earlier | undefined,
 ): ((floor: number) => FloorAssessment | undefined) => {
-  const none = (): undefined => undefined;
-  if (earlier === undefined || earlier.assessment.format !== format) return none;
-  const [now, before] = [book.floors ?? [], earlier.book.floors ?? []];
-  const built = builtOn(book);
-  if (!sameBesidesFloors(book, earlier.book) || built !== builtOn(earlier.book)) return none;
-  if (timedIn.some((part) => now[built]?.[part] !== before[built]?.[part])) return none;
-  return (floor) => (now[floor] === before[floor] ? earlier.assessment.floors[floor] : undefined);
+  if (earlier === undefined || earlier.assessment.format !== format) return () => undefined;
+  const same = sameFloorAs(book, earlier.book);
+  return (floor) => (same(floor) ? earlier.assessment.floors[floor] : undefined);
 };

@@ -1,6 +1,7 @@
 import type { Book } from '../../book/index.ts';
 import type { RemedyHarm } from '../assessment.ts';
-import { bookReader } from '../book-reader.ts';
+import { type BookReader, bookReader, type ReadBefore } from '../book-reader.ts';
+import { sameFloorAs } from '../earlier.ts';
 import { everyFinding } from '../every-finding.ts';
 import type { Finding } from '../finding.ts';
 
@@ -10,19 +11,30 @@ interface FloorFindings {
   readonly findings: readonly Finding[];
 }
 
-/** What every floor of a book comes to, without the workings. */
-export const allFindings = (book: Book, format: string | undefined): readonly FloorFindings[] => {
-  const reader = bookReader(book);
-  return (book.floors ?? []).map(({ tag }, floor) => ({
-    floor: tag,
-    findings: everyFinding(reader, floor, format).findings,
-  }));
+/** What every floor of a book comes to, without the workings; with what was read of it. */
+export interface BookFindings {
+  readonly floors: readonly FloorFindings[];
+  readonly read: ReadBefore;
+}
+
+const findingsOf = (reader: BookReader, floor: number, format: string | undefined): FloorFindings => ({
+  floor: reader.book.floors![floor]!.tag,
+  findings: everyFinding(reader, floor, format).findings,
+});
+
+export const allFindings = (book: Book, format: string | undefined, before?: BookFindings): BookFindings => {
+  const reader = bookReader(book, before?.read);
+  const same = before === undefined ? () => false : sameFloorAs(book, before.read.book);
+  const floors = (book.floors ?? []).map((_, floor) =>
+    same(floor) ? before!.floors[floor]! : findingsOf(reader, floor, format),
+  );
+  return { floors, read: reader.soFar };
 };
 
 /** Findings that carried before and do not after. */
 export const harmsOf = (
-  before: readonly FloorFindings[],
-  after: readonly FloorFindings[],
+  { floors: before }: BookFindings,
+  { floors: after }: BookFindings,
 ): readonly RemedyHarm[] =>
   before.flatMap(({ floor, findings }, i) => {
     const now = new Map(after[i]!.findings.map((finding) => [finding.id, finding]));

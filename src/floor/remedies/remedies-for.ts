@@ -116,7 +116,8 @@ export function* eachRemedy(book: Book, question: RemedyQuestion): Generator<Rem
   const tags = (book.floors ?? []).map((each) => each.tag);
   const floor = tags.indexOf(question.floor);
   if (floor < 0) return;
-  const now = judgeFloor(bookReader(book), floor, question.format);
+  const reader = bookReader(book);
+  const now = judgeFloor(reader, floor, question.format);
   const finding = now.findings.find((each) => each.id === question.finding);
   if (finding === undefined) {
     const { format } = question;
@@ -137,10 +138,11 @@ export function* eachRemedy(book: Book, question: RemedyQuestion): Generator<Rem
     solution: now.solution,
   };
   const noHour = !wantsHour(question.finding);
-  const findingAfter = (patches: Candidate['patches']): Finding =>
-    judgeFloor(bookReader(tryPatches(book, patches)), floor, question.format, { noHour }).findings.find(
-      (each) => each.id === question.finding,
-    ) ?? finding;
+  const findingAfter = (patches: Candidate['patches']): Finding => {
+    const patched = bookReader(tryPatches(book, patches), reader.soFar);
+    const { findings } = judgeFloor(patched, floor, question.format, { noHour });
+    return findings.find((each) => each.id === question.finding) ?? finding;
+  };
   let all: ReturnType<typeof allFindings> | undefined;
   const remedy = (
     about: { readonly lever: string; readonly path: string },
@@ -165,7 +167,7 @@ export function* eachRemedy(book: Book, question: RemedyQuestion): Generator<Rem
       ...none,
       changes,
       patch: patches.map(({ path, value }) => ({ path, value })),
-      breaks: harmsOf(all, allFindings(patched.value, question.format)),
+      breaks: harmsOf(all, allFindings(patched.value, question.format, all)),
       ...(after.margin === undefined ? {} : { margin: after.margin }),
       ...(nextSmaller === undefined ? {} : { nextSmaller }),
     };

@@ -1,6 +1,6 @@
 import { type Book, patchBook, tryPatches } from '../../book/index.ts';
 import type { Remedy } from '../assessment.ts';
-import { bookReader } from '../book-reader.ts';
+import { type BookReader, bookReader } from '../book-reader.ts';
 import { formatOf } from '../read-floor.ts';
 import { makeCalculation } from '../utilities/calculation.ts';
 import { inquiryOf } from '../utilities/inquiry.ts';
@@ -20,10 +20,14 @@ export interface UtilityQuestion {
 }
 
 /** One utility finding of a book, judged without the others; undefined where the line no longer asks it. */
-const judged = (book: Book, { floor, finding, format }: UtilityQuestion): UtilityFinding | undefined => {
+const judged = (
+  reader: BookReader,
+  { floor, finding, format }: UtilityQuestion,
+): UtilityFinding | undefined => {
+  const { book } = reader;
   const need = needsOf(book, floor).find((each) => needId(each) === finding);
   const where = { floor, formatPath: formatOf(book, format).path };
-  return need === undefined ? undefined : judgeNeed(need, bookReader(book), inquiryOf(where));
+  return need === undefined ? undefined : judgeNeed(need, reader, inquiryOf(where));
 };
 
 /**
@@ -35,13 +39,13 @@ const judged = (book: Book, { floor, finding, format }: UtilityQuestion): Utilit
  * Cost     one question a step, and all findings of all floors for each that carries
  */
 export function* eachUtilityRemedy(book: Book, question: UtilityQuestion): Generator<Remedy> {
-  const now = judged(book, question);
+  const reader = bookReader(book);
+  const now = judged(reader, question);
   const tag = book.floors![question.floor]!.tag;
   if (now === undefined || now.verdict === 'carries') return;
   const need = needsOf(book, question.floor).find((each) => needId(each) === question.finding)!;
   const where = { floor: question.floor, formatPath: formatOf(book, question.format).path };
-  const levers: readonly UtilityLever[] =
-    need.levers?.(makeCalculation(bookReader(book), inquiryOf(where))) ?? [];
+  const levers: readonly UtilityLever[] = need.levers?.(makeCalculation(reader, inquiryOf(where))) ?? [];
   let before: ReturnType<typeof allFindings> | undefined;
   for (const { id, path, kind, steps } of levers) {
     const none = {
@@ -56,7 +60,7 @@ export function* eachUtilityRemedy(book: Book, question: UtilityQuestion): Gener
     let smaller: Remedy['nextSmaller'];
     let found: Remedy | undefined;
     for (const { patches, value, text } of steps()) {
-      const after = judged(tryPatches(book, patches), question);
+      const after = judged(bookReader(tryPatches(book, patches), reader.soFar), question);
       // what the line no longer asks needs nothing of the floor
       if (after !== undefined && after.verdict !== 'carries') {
         smaller = { text, ...(after.margin === undefined ? {} : { margin: after.margin }) };
@@ -70,7 +74,7 @@ export function* eachUtilityRemedy(book: Book, question: UtilityQuestion): Gener
         ...none,
         changes: [{ lever: id, path, kind, value, text }],
         patch: patches.map((patch) => ({ path: patch.path, value: patch.value })),
-        breaks: harmsOf(before, allFindings(patched.value, question.format)),
+        breaks: harmsOf(before, allFindings(patched.value, question.format, before)),
         ...(after?.margin === undefined ? {} : { margin: after.margin }),
         ...(smaller === undefined ? {} : { nextSmaller: smaller }),
       };

@@ -79,8 +79,8 @@ export const inquiryOf = (where: Where, tracer?: Tracer): Inquiry => ({
 const keyOf = ({ floor, formatPath }: Where): string => `inquiry ${floor} ${formatPath}`;
 
 /** The inquiry that is being made of a floor, for whoever asks of the same floor. */
-export const keptInquiry = (reader: BookReader, where: Where): Inquiry | undefined =>
-  reader.found.get(keyOf(where)) as Inquiry | undefined;
+export const keptInquiry = ({ found }: Pick<BookReader, 'found'>, where: Where): Inquiry | undefined =>
+  found.get(keyOf(where)) as Inquiry | undefined;
 
 /** Begins an inquiry of a floor whose results the line's own questions share. */
 export const beginInquiry = (reader: BookReader, where: Where, tracer: Tracer): Inquiry => {

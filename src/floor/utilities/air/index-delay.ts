@@ -3,6 +3,7 @@ import type { Direction } from '../../../sheets/air/piston-force.ts';
 import { strokeChangeSheet } from '../../../sheets/air/stroke-change.ts';
 import type { BookReader } from '../../book-reader.ts';
 import { builtOn } from '../../built-on.ts';
+import { sameAirAs } from '../../earlier.ts';
 import type { Doubt } from '../../uncertain-places.ts';
 import { type Calculation, makeCalculation } from '../calculation.ts';
 import { inquiryOf, keptInquiry, type Where } from '../inquiry.ts';
@@ -69,6 +70,14 @@ const strokesOnBoth = (here: Calculation, there: Calculation, cylinders: readonl
   return added === undefined ? {} : { added };
 };
 
+/** The delay of a book like this one whose air is the same; an inquiry of this floor wants steps and workings of its own. */
+const delayBefore = ({ book, before, found }: BookReader, where: Where, key: string): unknown =>
+  before === undefined ||
+  keptInquiry({ found }, where) !== undefined ||
+  !sameAirAs(book, before.book)(where.floor)
+    ? undefined
+    : before.found.get(key);
+
 /**
  * Time that the cylinders of a washer's index take longer on a floor than where the line was built and timed.
  *
@@ -86,8 +95,11 @@ export const addedByAir = (c: Calculation, cylinders: readonly string[]): AddedB
 /** The same for the line's own question, which varies it as one place. */
 export const indexDelay = (reader: BookReader, where: Where, cylinders: readonly string[]): IndexDelay => {
   const key = `index delay ${where.floor} ${where.formatPath}`;
-  const known = reader.found.get(key) as IndexDelay | undefined;
-  if (known !== undefined) return known;
+  const known = (reader.found.get(key) ?? delayBefore(reader, where, key)) as IndexDelay | undefined;
+  if (known !== undefined) {
+    reader.found.set(key, known);
+    return known;
+  }
   const { graph, ...inquiry } = keptInquiry(reader, where) ?? inquiryOf(where);
   const { met, ...calculation } = makeCalculation(reader, { ...inquiry, graph });
   const { added, stalls } = addedByAir(calculation, cylinders);

@@ -4,6 +4,7 @@ import { seriesFlowSheet } from '../../../sheets/air/series-flow.ts';
 import { sonicConductanceSheet } from '../../../sheets/air/sonic-conductance.ts';
 import { strokeTimeSheet } from '../../../sheets/air/stroke-time.ts';
 import { tubeConductanceSheet } from '../../../sheets/air/tube-conductance.ts';
+import type { BookReader } from '../../book-reader.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Step } from '../graph.ts';
 import type { Known } from '../known.ts';
@@ -92,16 +93,16 @@ const strokeInputs = (c: Calculation, index: number, direction: Direction) => {
 };
 
 /**
- * The sheet, with every stroke of this book integrated once: the same cylinder is asked for by the index, by its own figure
- * and by the working.
+ * The sheet, with every stroke of this book, and of one like it, integrated once: the same cylinder is asked for by the index,
+ * by its own figure and by the working.
  */
-const strokeSheetOf = (found: Map<string, unknown>): typeof strokeTimeSheet => ({
+const strokeSheetOf = ({ found, before }: BookReader): typeof strokeTimeSheet => ({
   ...strokeTimeSheet,
   compute: (inputs) => {
     const key = `stroke ${Object.values(inputs).join(' ')}`;
-    const before = found.get(key) as ReturnType<typeof strokeTimeSheet.compute> | undefined;
-    if (before !== undefined) return before;
-    const outputs = strokeTimeSheet.compute(inputs);
+    const known = found.get(key) ?? before?.found.get(key);
+    const outputs =
+      (known as ReturnType<typeof strokeTimeSheet.compute> | undefined) ?? strokeTimeSheet.compute(inputs);
     found.set(key, outputs);
     return outputs;
   },
@@ -150,7 +151,7 @@ export const strokeAt = (
   if (inputs === undefined) return undefined;
   const way = wayOf(c, c.book.line!.cylinders![index]!, `/line/cylinders/${index}`, pressure);
   return c.run(
-    strokeSheetOf(c.reader.found),
+    strokeSheetOf(c.reader),
     {
       ...inputs,
       pressure,
