@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Book } from './book.ts';
-import { type Patch, patchBook } from './patch-book.ts';
+import { type Patch, patchBook, tryPatches } from './patch-book.ts';
 import { readBook } from './read-book.ts';
 import { valueAt } from './value-at.ts';
 
@@ -91,6 +91,24 @@ describe('patching a book', () => {
     expect(codes({ path: '/floors/x', value: {} })).toEqual(['BOOK_PLACE_UNKNOWN /floors/x']);
     expect(codes({ path: `${bore}/deeper`, value: 'x' })).toEqual([`BOOK_PLACE_UNKNOWN ${bore}/deeper`]);
     expect(codes({ path: '', value: undefined })).toEqual(['BOOK_NOT_JSON ']);
+  });
+
+  it('says of a text put at any place what a reading of the whole book says', () => {
+    const leaves = (part: unknown, path: string): readonly string[] =>
+      typeof part === 'object' && part !== null
+        ? Object.entries(part).flatMap(([key, inner]) => leaves(inner, `${path}/${key}`))
+        : [path];
+    // read, read in another unit, too little, too much, of no unit, of no meaning
+    const texts = ['1', '3 mm', '-4 bar', '9e9 m', '20 degC', '12 furlongs', '10 ± 2 %', '60 psi', ''];
+    for (const [i, path] of leaves(demo, '').entries()) {
+      // every third place, with another text from place to place
+      if (i % 3 > 0) continue;
+      const change = [{ path, value: texts[(i / 3) % texts.length] }];
+      expect({ change, is: patchBook(demo, change) }).toEqual({
+        change,
+        is: readBook(tryPatches(demo, change)),
+      });
+    }
   });
 
   it('cannot reach the prototype of an object', () => {

@@ -1,7 +1,8 @@
-import { type Problem, type Result, refuse } from '../quantity/problem.ts';
+import { accept, type Problem, type Result, refuse } from '../quantity/problem.ts';
 import type { Book } from './book.ts';
 import { placeInList, pointerOf, stepsOf } from './pointer.ts';
 import { problemOf } from './problem-of.ts';
+import { quantityPutProblems } from './quantity-problems.ts';
 import { readBook } from './read-book.ts';
 
 /** One change of a book. */
@@ -65,13 +66,28 @@ export const tryPatches = (book: Book, patches: readonly Patch[]): Book => {
   return data as Book;
 };
 
+/** Longer than any quantity: what a text longer than that makes of the book is looked at as a whole. */
+const longestText = 200;
+
+/** Problems of a text put for a quantity; undefined where the changes are anything else. */
+const problemsOfText = (
+  data: unknown,
+  [patch, ...others]: readonly Patch[],
+): readonly Problem[] | undefined => {
+  if (patch === undefined || others.length > 0 || patch.op === 'insert' || patch.op === 'remove')
+    return undefined;
+  if (typeof patch.value !== 'string' || patch.value.length > longestText) return undefined;
+  return quantityPutProblems(data, stepsOf(patch.path));
+};
+
 /**
  * A book with some changes, read anew as a whole: a change that would break it anywhere is refused with what it
  * breaks. The given book stays as it was, and the parts that no change touches are shared.
  *
  * Symbols  book  the book;  patches  changes in order, each at a place of the book as the ones before left it
  * Problems BOOK_PLACE_UNKNOWN and those of `readBook`
- * Cost     O(size of the book)
+ * Assumes  the book has been read
+ * Cost     O(size of the book); of the part that it stands in for a text put for a quantity, as a key in a field does
  */
 export const patchBook = (book: Book, patches: readonly Patch[]): Result<Book> => {
   const problems: Problem[] = [];
@@ -82,5 +98,8 @@ export const patchBook = (book: Book, patches: readonly Patch[]): Result<Book> =
     if (next === nowhere) problems.push(problemOf('BOOK_PLACE_UNKNOWN', steps, { given: pointerOf(steps) }));
     else data = next;
   }
-  return problems.length > 0 ? refuse(...problems) : readBook(data);
+  if (problems.length > 0) return refuse(...problems);
+  const ofText = problemsOfText(data, patches);
+  if (ofText === undefined) return readBook(data);
+  return ofText.length > 0 ? refuse(...ofText) : accept(data as Book);
 };

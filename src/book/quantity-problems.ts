@@ -3,10 +3,12 @@ import { type Kind, kinds } from '../quantity/kinds.ts';
 import { parseQuantity } from '../quantity/parse-quantity.ts';
 import type { Problem } from '../quantity/problem.ts';
 import { type Reading, readEntry } from '../quantity/read-entry.ts';
-import type { Form } from './form.ts';
+import { type Form, formFor } from './form.ts';
+import { formAt } from './form-at.ts';
 import { pointerOf } from './pointer.ts';
 import { problemOf, shown } from './problem-of.ts';
 import type { Bounds, QuantityMeta } from './schema/quantity.ts';
+import { valueAt } from './value-at.ts';
 import { walk } from './walk.ts';
 
 type Part = Form & { readonly is: 'part' };
@@ -96,6 +98,16 @@ const tableProblems = (
     ];
   });
 
+/** What is wrong between the fields of one part. */
+const partProblems = (
+  value: Readonly<Record<string, unknown>>,
+  form: Part,
+  steps: Steps,
+): readonly Problem[] =>
+  form.orders.length + form.tables.length === 0
+    ? []
+    : [...orderProblems(value, form, steps), ...tableProblems(value, form, steps)];
+
 /**
  * What is wrong with the quantities of a book: units, dimensions, bounds, and pairs of which one must be less.
  *
@@ -111,9 +123,33 @@ export const quantityProblems = (data: unknown): readonly Problem[] => {
         problems.push(...unitProblems(value, form.unitOf, steps));
     },
     part: (value, form, steps) => {
-      if (form.orders.length > 0) problems.push(...orderProblems(value, form, steps));
-      problems.push(...tableProblems(value, form, steps));
+      problems.push(...partProblems(value, form, steps));
     },
   });
   return problems;
+};
+
+/**
+ * The same for one text that was put for a quantity, in a book of which the rest has been read: such a text can break
+ * itself, and what it stands beside in its part.
+ *
+ * Symbols  data  the book with the text;  steps  its place
+ * Returns  undefined where it is no text of a quantity in a part
+ * Cost     O(size of the part)
+ */
+export const quantityPutProblems = (
+  data: unknown,
+  steps: readonly string[],
+): readonly Problem[] | undefined => {
+  const above = steps.slice(0, -1);
+  const key = steps.at(-1);
+  const value = valueAt(data, pointerOf(above));
+  const around = formAt(data, above);
+  const form = around === undefined ? undefined : formFor(around, value);
+  if (key === undefined || form?.is !== 'part' || typeof value !== 'object' || value === null)
+    return undefined;
+  const part = value as Readonly<Record<string, unknown>>;
+  const field = form.fields.get(key);
+  if (field?.is !== 'quantity' || typeof part[key] !== 'string') return undefined;
+  return [...partProblems(part, form, above), ...quantityProblem(part[key], field.quantity, steps)];
 };

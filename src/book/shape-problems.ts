@@ -1,6 +1,7 @@
 import type * as z from 'zod';
 import type { Problem } from '../quantity/problem.ts';
-import { bookForm, type Form, formFor } from './form.ts';
+import { type Form, formFor } from './form.ts';
+import { formAt } from './form-at.ts';
 import { nearestWord } from './nearest-word.ts';
 import { pointerOf } from './pointer.ts';
 import { problemOf, shown } from './problem-of.ts';
@@ -9,21 +10,6 @@ import { valueAt } from './value-at.ts';
 
 type Issue = z.core.$ZodIssue;
 type Steps = readonly (string | number)[];
-
-/** The form at a place of these data: a choice stays a choice, whatever the data chose. */
-const formAt = (data: unknown, steps: Steps): Form | undefined => {
-  let form: Form | undefined = bookForm;
-  let value = data;
-  for (const step of steps) {
-    form = form === undefined ? undefined : formFor(form, value);
-    if (form?.is === 'part') form = form.fields.get(String(step));
-    else if (form?.is === 'list') form = form.of;
-    else if (form?.is === 'row') form = form.of[Number(step)];
-    else return undefined;
-    value = valueAt(value, pointerOf([step]));
-  }
-  return form;
-};
 
 /** What is expected, in the words of the problems. */
 const expected = (form: Form | undefined): readonly string[] => {
