@@ -129,6 +129,17 @@ describe('promised and found', () => {
     expect([first!.body.value, second!.body.value]).toEqual(['6 psi', '60 psi']);
     expect(second!.supersedes).toBe(first!.id);
     expect(await page.locator('.found-place').count()).toBe(1);
+    // one that should not stand there at all is taken back, and says why
+    await page.locator('[data-correct]').click();
+    await page.locator('[data-take-back]').click();
+    await waitForText(page.locator('.found-back'), /Say why/);
+    await page.locator('.found-back [data-found="why"]').fill('read at the wrong compressor');
+    await page.locator('[data-take-back]').click();
+    await waitForText(page.locator('.found'), /60 psi no longer counts/);
+    expect(await page.locator('.found-place').count()).toBe(0);
+    const note = (await recordsOf(page))[2]!;
+    expect(note.supersedes).toBe(second!.id);
+    expect(note.body).toEqual({ text: 'read at the wrong compressor', by: 'the engineer' });
   });
 
   it('takes a reading of what is asked, decides the rows that waited for it, and still corrects it', async () => {

@@ -14,6 +14,12 @@ const noteOf = ({ book, floor, corrects }: DraftOf): string =>
 
 const reader = 'reading-by';
 
+/** Who read last on this device; nothing where nobody has yet. */
+export const lastReader = (page: Page): string => {
+  const by = page.notes.read(reader);
+  return typeof by === 'string' ? by.trim() : '';
+};
+
 const fromReading = (reading: RecordedReading): FoundDraft => ({
   of: reading.of,
   value: reading.spread === undefined ? reading.value : `${reading.value} ± ${reading.spread}`,
@@ -25,11 +31,8 @@ const fromReading = (reading: RecordedReading): FoundDraft => ({
 
 /** What stood in the form when it was left, or a form to begin with: neither Escape nor a reload loses a word. */
 export const keptDraft = (page: Page, of: DraftOf): FoundDraft => {
-  const by = page.notes.read(reader);
   const first =
-    of.corrects === undefined
-      ? { ...emptyDraft, by: typeof by === 'string' ? by : '' }
-      : fromReading(of.corrects);
+    of.corrects === undefined ? { ...emptyDraft, by: lastReader(page) } : fromReading(of.corrects);
   const kept = (page.notes.read(noteOf(of)) ?? {}) as Readonly<Record<string, unknown>>;
   const texts = fieldsOfDraft.flatMap((name) => {
     const text = kept[name];

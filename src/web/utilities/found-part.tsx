@@ -11,7 +11,9 @@ import { useFound } from './found-basis.tsx';
 import { correctedBy, earlierOf } from './found-before.ts';
 import { FoundForm } from './found-form.tsx';
 import { FoundPlace } from './found-place.tsx';
+import { FoundTakeBack } from './found-take-back.tsx';
 import { typedText } from './found-text.ts';
+import { ownPlace } from './own-place.ts';
 
 /** What each reading does is worked out when the typing rests. */
 const rest = 400;
@@ -51,6 +53,7 @@ const FloorPart = ({ floor, book, answer }: FloorPartProps): ReactElement => {
   const own = useMemo(() => readings.filter((one) => one.floor === floor.floor), [readings, floor.floor]);
   const { laid, refused } = useMemo(() => bookAsFound(book, own), [book, own]);
   const places = answer === undefined || answer === 'failed' ? [] : answer.places;
+  const floorPath = `/floors/${(book.floors ?? []).findIndex(({ tag }) => tag === floor.floor)}`;
   const close = (kept = ''): void => {
     setOpen(undefined);
     setTold(kept);
@@ -78,6 +81,15 @@ const FloorPart = ({ floor, book, answer }: FloorPartProps): ReactElement => {
           key={open === 'new' ? 'new' : open.id}
           floor={floor}
           corrects={open === 'new' ? undefined : open}
+          close={close}
+        />
+      )}
+      {open !== undefined && open !== 'new' && (
+        <FoundTakeBack
+          key={`back ${open.id}`}
+          reading={open}
+          place={ownPlace(page.words, book, `${floorPath}/${open.of}`)}
+          value={typedText(open)}
           close={close}
         />
       )}

@@ -53,6 +53,10 @@ export const foundWords: Bundle = {
     'found.keep.correct': 'Write the correction',
     'found.keeping': 'being written',
     'found.giveUp': 'Leave it',
+    'found.takeBack': 'Take the reading back',
+    'found.takeBack.why': 'Or it should not stand here at all. Why',
+    'found.takeBack.why.missing': 'Say why: the reading stays on record, and the reason beside it.',
+    'found.takenBack': '{place}: {value} no longer counts. It stays on record with the reason.',
     'found.kept': '{place}: {value} is written down.',
 
     'found.unsaid': 'nothing was said',
