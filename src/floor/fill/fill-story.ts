@@ -131,15 +131,16 @@ const presetsThere = (
  *
  * Method   trials through the balance to volumes; `estimateLanes` on the floor of the book with what is not sure of its
  *          supply; `predictOtherFloor` with the same of the other, `presetsForLevel` or `presetsForVolume` on both
- * Returns  undefined where the book has no floor at all; what can't be answered is named with what would answer it
+ * Returns  first what the trials say of the lanes, then all of it; nothing where the book has no floor at all. What can't
+ *          be answered is named with what would answer it
  * Assumes  the book has been read by `readBook`
  */
-export const fillStory = (book: Book, ask: FillAsk): FillStory | undefined => {
+export function* fillStories(book: Book, ask: FillAsk): Generator<FillStory> {
   const reader = bookReader(book);
   const here =
     placeOf(book, ask.from, 'built on') ??
     (ask.from === undefined && (book.floors ?? []).length > 0 ? 0 : undefined);
-  if (here === undefined) return undefined;
+  if (here === undefined) return;
   const format = formatOf(book, ask.format).format?.tag;
   const isOther = (trial: WeighedTrial): boolean => trial.format !== undefined && trial.format !== format;
   const otherFormat = ask.trials.flatMap((trial, i) => (isOther(trial) ? [i] : []));
@@ -162,7 +163,10 @@ export const fillStory = (book: Book, ask: FillAsk): FillStory | undefined => {
   if (from.uncertain === undefined) unknownFloor(from);
   if (to === undefined) none.push({ code: 'noOtherFloor' });
   else if (to.uncertain === undefined) unknownFloor(to);
-  if (from.uncertain === undefined || read.trials.length === 0) return { ...base, ...withOther, none };
+  if (from.uncertain === undefined || read.trials.length === 0) {
+    yield { ...base, ...withOther, none };
+    return;
+  }
   const { level } = from.inputs.model;
   const estimated = estimateLanes({
     floor: from.uncertain,
@@ -173,7 +177,8 @@ export const fillStory = (book: Book, ask: FillAsk): FillStory | undefined => {
     }),
     ...(level === undefined ? {} : { capacity: level }),
   });
-  if (estimated.kind === 'refused') return { ...base, ...withOther, estimate: estimated, none };
+  yield { ...base, ...withOther, estimate: estimated, none };
+  if (estimated.kind === 'refused') return;
   const { estimate } = estimated;
   const goal = ask.goal ?? (agreed.rule === undefined || level === undefined ? 'level' : 'volume');
   const forGoal = {
@@ -200,12 +205,14 @@ export const fillStory = (book: Book, ask: FillAsk): FillStory | undefined => {
       known.length < counts.length
         ? []
         : adviseTrial({ estimate, floor: from.uncertain, presets: known, ...room });
-    return { ...soFar, next, none };
+    yield { ...soFar, next, none };
+    return;
   }
   const without = to.uncertain.system.lanes.filter((_, i) => counts[i]?.count === undefined);
   const change = floorAllowances(reader, from, to, ask);
   if (without.length > 0 || change === undefined) {
-    return { ...soFar, none: [...none, { code: 'noPreset', lanes: without.map(({ tag }) => tag) }] };
+    yield { ...soFar, none: [...none, { code: 'noPreset', lanes: without.map(({ tag }) => tag) }] };
+    return;
   }
   const { allowances } = change;
   const row = { estimate, floor: to.uncertain, presets: known, allowances };
@@ -217,9 +224,11 @@ export const fillStory = (book: Book, ask: FillAsk): FillStory | undefined => {
     ...confidence,
     ...(to.times === undefined ? {} : { times: to.times }),
   });
-  if (prediction === undefined)
-    return { ...soFar, next, none: [...none, { code: 'neverEnds', floor: to.tag }] };
-  return {
+  if (prediction === undefined) {
+    yield { ...soFar, next, none: [...none, { code: 'neverEnds', floor: to.tag }] };
+    return;
+  }
+  yield {
     ...soFar,
     next,
     none,
@@ -241,4 +250,8 @@ export const fillStory = (book: Book, ask: FillAsk): FillStory | undefined => {
           }),
     },
   };
-};
+}
+
+/** The whole of it; undefined where the book has no floor at all. */
+export const fillStory = (book: Book, ask: FillAsk): FillStory | undefined =>
+  [...fillStories(book, ask)].at(-1);

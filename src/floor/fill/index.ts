@@ -1,7 +1,14 @@
 export { type AgreedContents, agreedContents, referenceOf } from './agreed-contents.ts';
 export { type CapacityFound, capacityOf, levelVolumes } from './capacity-of.ts';
 export type { FillFloor } from './fill-floor.ts';
-export { type FillAsk, type FillStory, fillStory, type NoAnswer, type OtherFloor } from './fill-story.ts';
+export {
+  type FillAsk,
+  type FillStory,
+  fillStories,
+  fillStory,
+  type NoAnswer,
+  type OtherFloor,
+} from './fill-story.ts';
 export type { AllowanceAsk, FloorAllowances } from './floor-change.ts';
 export type { CountRange, FillGoal, GoalPresets, NoPreset } from './goal-presets.ts';
 export { type LotAsk, type LotRead, lotInSi } from './lot-in-si.ts';

@@ -3,6 +3,8 @@ import {
   type LaneEstimate,
   type LanesEstimate,
   predictOtherFloor,
+  type RowForecast,
+  rowForecast,
   type TrialAdvice,
   type Within,
 } from '../../fill/index.ts';
@@ -13,7 +15,7 @@ import {
   type CapacityFound,
   type FillAsk,
   type FillStory,
-  fillStory,
+  fillStories,
   type GoalPresets,
   type MeasuredSample,
   type NoAnswer,
@@ -77,7 +79,8 @@ export interface FillAnswer {
   readonly residuals: LanesEstimate['residuals'];
   readonly doubts: LanesEstimate['doubts'];
   readonly apart: LanesEstimate['apart'];
-  readonly next: readonly TrialAdvice[];
+  /** Absent until it is worked out, like all that follows. */
+  readonly next?: readonly TrialAdvice[];
   readonly presets?: GoalPresets;
   /** On the floor of the trials with the counts that are foretold for, and the lane's level, m3. */
   readonly here?: readonly {
@@ -140,9 +143,11 @@ const curvesOf = (
   floor: UncertainFloor,
   rowsOfCounts: readonly (readonly number[])[],
   capacity: CapacityFound | undefined,
+  near?: RowForecast | undefined,
 ): readonly LaneCurve[] => {
   const rows = rowsOfCounts.flatMap((presets) => {
-    const row = predictOtherFloor({ estimate, floor, presets });
+    const forecast = rowForecast(estimate.basis, { floor, allowances: [] }, presets, near?.departures);
+    const row = predictOtherFloor({ estimate, floor, presets, forecast });
     if (row === undefined) return [];
     return [{ row, reached: capacity === undefined ? undefined : reachedShare(row, capacity) }];
   });
@@ -160,21 +165,14 @@ const dotsOf = ({ read }: FillStory): readonly Dot[] =>
     volume === undefined ? [] : [{ trial, lane, preset, volume, overflowed: overflow !== 'none' }],
   );
 
-/**
- * What the page says of the trials: first what they say of the lanes and of the other floor, then the curves, which
- * take as long again.
- */
-export function* fillAnswers({ book, ask }: FillQuestion): Generator<FillAnswer> {
-  const story = fillStory(book, ask);
-  if (story === undefined) return;
-  const { read, slips, none, estimate, presets, next = [], other, from } = story;
-  const confidence = ask.confidence ?? usualConfidence;
+/** A story as plain data. */
+const answerOf = (story: FillStory, confidence: number): FillAnswer => {
+  const { read, slips, none, estimate, presets, next, other, from } = story;
   const found = estimate?.kind === 'estimate' ? estimate.estimate : undefined;
-  const capacity = capacityIn(presets);
-  const level = capacity?.capacity.mean ?? from.inputs.model.level;
+  const level = capacityIn(presets)?.capacity.mean ?? from.inputs.model.level;
   // the estimate counts among those that could be read
   const at = (place: number): number => read.trials[place]?.trial ?? place;
-  const base: FillAnswer = {
+  return {
     none,
     notes: read.notes,
     refused: read.refused,
@@ -185,8 +183,8 @@ export function* fillAnswers({ book, ask }: FillQuestion): Generator<FillAnswer>
     residuals: (found?.residuals ?? []).map((one) => ({ ...one, trial: at(one.trial) })),
     doubts: (found?.doubts ?? []).map((one) => ({ ...one, trials: one.trials.map(at) })),
     apart: (found?.apart ?? []).map((one) => ({ ...one, trial: at(one.trial) })),
-    next,
     done: found === undefined,
+    ...(next === undefined ? {} : { next }),
     ...(found === undefined
       ? {}
       : { lanes: found.lanes.map((lane) => valuesOf(lane, confidence)), ownSpread: found.ownSpread }),
@@ -194,7 +192,24 @@ export function* fillAnswers({ book, ask }: FillQuestion): Generator<FillAnswer>
     ...(level === undefined ? {} : { level }),
     ...(other === undefined ? {} : { other: { ...other, floor: other.floor.tag } }),
   };
-  yield base;
+};
+
+/**
+ * What the page says of the trials: first what they say of the lanes, then the counts and the other floor, then the
+ * curves.
+ */
+export function* fillAnswers({ book, ask }: FillQuestion): Generator<FillAnswer> {
+  const confidence = ask.confidence ?? usualConfidence;
+  let story: FillStory | undefined;
+  let base: FillAnswer | undefined;
+  for (story of fillStories(book, ask)) {
+    base = answerOf(story, confidence);
+    yield base;
+  }
+  if (story === undefined || base === undefined) return;
+  const { estimate, presets, other, from } = story;
+  const found = estimate?.kind === 'estimate' ? estimate.estimate : undefined;
+  const capacity = capacityIn(presets);
   const { uncertain } = from;
   if (found === undefined || uncertain === undefined) return;
   const counts = countsAround(story, ask.trials);
@@ -229,5 +244,8 @@ export function* fillAnswers({ book, ask }: FillQuestion): Generator<FillAnswer>
   const atSteps = steps.map((step) =>
     known.map((count) => Math.max(1, count + step * Math.max(1, Math.round(stepShare * count)))),
   );
-  yield { ...withHere, curves, near: curvesOf(found, uncertain, atSteps, capacity), done: true };
+  // so near to the counts that are set the lanes close in the same order
+  const set = rowForecast(found.basis, { floor: uncertain, allowances: [] }, known);
+  const near = curvesOf(found, uncertain, atSteps, capacity, set);
+  yield { ...withHere, curves, near, done: true };
 }

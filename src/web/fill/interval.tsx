@@ -17,12 +17,17 @@ export const digitsFor = ({ value, lower, upper }: Pick<Within, 'value' | 'lower
   return Math.min(6, Math.max(2, told));
 };
 
+const hour = 3600;
+
+/** Nobody counts parts of a bottle in an hour. */
+const wholeBottles = (rate: number): number => Math.max(1, Math.floor(Math.log10(rate * hour)) + 1);
+
 /** A value with its unit and behind it the ends of its interval. */
 export const Interval = ({ of, kind, unit }: IntervalProps): ReactElement => {
   const words = useWords();
   const units = usePagePart((state) => state.units);
   const book = usePagePart((state) => state.book);
-  const digits = digitsFor(of);
+  const digits = kind === 'rate' ? wholeBottles(of.value) : digitsFor(of);
   const show = { units, book, digits, unit };
   const value = words.quantity(of.value, kind, { ...show, bottles: true });
   // what is said of bottles is no unit that could be asked for again

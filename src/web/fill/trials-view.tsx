@@ -182,7 +182,7 @@ export const TrialsView = (): ReactElement => {
             </p>
           )}
           <Doubts answer={answer} />
-          <NextTrials next={answer.next} />
+          {answer.next !== undefined && <NextTrials next={answer.next} />}
           <Suspense fallback={<p className="quiet">{say('answer.working')}</p>}>
             <LaneCharts book={book} floor={floor.tag} answer={answer} />
           </Suspense>

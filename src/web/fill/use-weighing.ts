@@ -11,6 +11,7 @@ import { useBottleUnits } from './bottle-units.ts';
 import { enteredBottle, ofPlace } from './entered.ts';
 import { useFillPlace } from './fill-place.tsx';
 import { useFillRecords } from './fill-records.tsx';
+import { type LastBottle, lastBottle } from './last-bottle.ts';
 import { mendedBody } from './mended-body.ts';
 import { restoredDraft } from './restored-draft.ts';
 import {
@@ -50,6 +51,8 @@ export interface Weighing {
   readonly told: string;
   /** The last bottle that can be taken back. */
   readonly last: RecordedTrial | undefined;
+  /** What the newest bottle says; absent where there is none, or it was not weighed. */
+  readonly lastSays: LastBottle | undefined;
   /** Fields that still show the value of the bottle before. */
   readonly repeated: ReadonlySet<WeighField>;
   readonly active: WeighField;
@@ -87,11 +90,14 @@ export const useWeighing = (): Weighing => {
     () => trialsOf(records).filter(ofPlace(floor.tag, format?.tag)),
     [records, floor.tag, format?.tag],
   );
-  const ground = useMemo(() => {
+  const scales = useMemo(() => {
     const reader = bookReader(book);
     const number = (book.floors ?? []).findIndex(({ tag }) => tag === floor.tag);
-    return slipGround(reader, fillFloor(reader, number, format?.tag));
+    const here = fillFloor(reader, number, format?.tag);
+    return { reader, here, ground: slipGround(reader, here) };
   }, [book, floor.tag, format?.tag]);
+  const { ground } = scales;
+  const lastSays = useMemo(() => lastBottle(scales.reader, scales.here, trials), [scales, trials]);
   const small = useBottleUnits();
   const of = { book: id, floor: floor.tag, format: format?.tag };
   const presetOf = (lane: string): string => {
@@ -262,6 +268,7 @@ export const useWeighing = (): Weighing => {
     problems,
     told,
     last: trials.findLast((trial) => written.current.includes(trial.id)),
+    lastSays,
     repeated,
     active,
     unitOf,

@@ -14,17 +14,23 @@ const noteOf = ({ book, floor, format }: DraftOf): string => `weigh/${book}/${fl
 /** The same person reads the next one, on whatever page. */
 const reader = 'reading-by';
 
+/** The fields of what this browser kept; another program's text, or an older one's, has none. */
+const fieldsOf = (kept: unknown): Readonly<Record<string, unknown>> =>
+  typeof kept === 'object' && kept !== null ? (kept as Readonly<Record<string, unknown>>) : {};
+
+const isRowNumber = (kept: unknown): kept is number => Number.isInteger(kept) && (kept as number) >= 1;
+
 /** What stood at the scales when the page was left: a reload loses no digit. */
 export const keptWeighing = (page: Page, of: DraftOf, lane: string, massUnit: string): WeighDraft => {
   const first = firstDraft(lane, massUnit);
   const by = page.notes.read(reader);
-  const kept = (page.notes.read(noteOf(of)) ?? {}) as Partial<Record<keyof WeighDraft, unknown>>;
+  const kept: Partial<Record<keyof WeighDraft, unknown>> = fieldsOf(page.notes.read(noteOf(of)));
   const texts = Object.fromEntries(
-    Object.entries((kept.texts ?? {}) as Readonly<Record<string, unknown>>).filter(
-      ([name, text]) => name in first.texts && typeof text === 'string',
+    Object.entries(fieldsOf(kept.texts)).filter(
+      ([name, text]) => Object.hasOwn(first.texts, name) && typeof text === 'string',
     ),
   );
-  const row = kept.row as Partial<WeighDraft['row']> | undefined;
+  const row: Partial<Record<keyof WeighDraft['row'], unknown>> = fieldsOf(kept.row);
   const measure: Measure = measures.find((one) => one === kept.measure) ?? first.measure;
   return {
     lane: typeof kept.lane === 'string' ? kept.lane : first.lane,
@@ -34,8 +40,8 @@ export const keptWeighing = (page: Page, of: DraftOf, lane: string, massUnit: st
     throttled: kept.throttled === true,
     afterStop: kept.afterStop === true,
     row:
-      typeof row?.number === 'number' && Array.isArray(row.lanes)
-        ? { number: row.number, lanes: row.lanes.map(String) }
+      isRowNumber(row.number) && Array.isArray(row.lanes)
+        ? { number: row.number, lanes: row.lanes.filter((one) => typeof one === 'string') }
         : first.row,
   };
 };

@@ -5,6 +5,7 @@ import { useFillPlace } from './fill-place.tsx';
 import { HoldsField } from './holds-field.tsx';
 import { KeyPad } from './key-pad.tsx';
 import { LaneKeys } from './lane-keys.tsx';
+import { LastBottleLine } from './last-bottle-line.tsx';
 import { OverflowKeys } from './overflow-keys.tsx';
 import { rowNumber } from './row-number.ts';
 import { SlipQuestion } from './slip-question.tsx';
@@ -129,6 +130,7 @@ export const WeighView = (): ReactElement => {
             </button>
           )}
         </div>
+        {weighing.lastSays !== undefined && <LastBottleLine of={weighing.lastSays} />}
         <HoldsField
           weighing={weighing}
           units={massUnits}

@@ -38,12 +38,29 @@ export interface Answered {
   readonly other: string | undefined;
 }
 
+/** An answer, the question that it answers, and of which floors and bottle it speaks. */
+interface Came {
+  readonly key: object;
+  readonly of: string;
+  readonly answer: FillAnswer;
+}
+
 const AnswerContext = createContext<Answered | undefined>(undefined);
 
 export const useAnswer = (): Answered => {
   const answered = useContext(AnswerContext);
   if (answered === undefined) throw new Error('a part of the page stands outside its answer');
   return answered;
+};
+
+/** What this browser kept of a choice; anything else is none. */
+const keptChoice = (kept: unknown): PresetChoice => {
+  if (typeof kept !== 'object' || kept === null) return {};
+  const { goal, tolerance } = kept as Readonly<Record<string, unknown>>;
+  return {
+    ...(goal === 'level' || goal === 'volume' ? { goal } : {}),
+    ...(typeof tolerance === 'number' && tolerance > 0 && tolerance < 1 ? { tolerance } : {}),
+  };
 };
 
 /** What is typed and pressed in quick succession is worked out once. */
@@ -63,8 +80,8 @@ export const WithAnswer = ({ children }: { readonly children: ReactNode }): Reac
   const { book, floor, format } = useFillPlace();
   const { records } = useFillRecords();
   const note = `fill-goal/${id}`;
-  const [choice, setChoice] = useState<PresetChoice>(() => (page.notes.read(note) ?? {}) as PresetChoice);
-  const [came, setCame] = useState<{ readonly key: object; readonly answer: FillAnswer }>();
+  const [choice, setChoice] = useState<PresetChoice>(() => keptChoice(page.notes.read(note)));
+  const [came, setCame] = useState<Came>();
   const [failed, setFailed] = useState(false);
   const other = useMemo(() => {
     const floors = (book.floors ?? []).filter(({ tag }) => tag !== floor.tag);
@@ -90,7 +107,16 @@ export const WithAnswer = ({ children }: { readonly children: ReactNode }): Reac
     const timer = setTimeout(() => {
       giveUp = answerFill(question, (answer) => {
         if (answer === 'failed') setFailed(true);
-        else setCame({ key: question, answer });
+        else {
+          const { from, to, format: bottle } = question.ask;
+          const of = JSON.stringify([from, to, bottle]);
+          // what is still being worked out stays as it was, marked as such, so that nothing jumps
+          setCame((before) => ({
+            key: question,
+            of,
+            answer: answer.done || before?.of !== of ? answer : { ...before.answer, ...answer },
+          }));
+        }
       });
     }, rest);
     return () => {

@@ -10,7 +10,9 @@ const isDraft = (value: unknown): value is RecordDraft =>
   value !== null &&
   ['id', 'kind', 'at'].every(
     (name) => typeof (value as Readonly<Record<string, unknown>>)[name] === 'string',
-  );
+  ) &&
+  typeof (value as { readonly version?: unknown }).version === 'number' &&
+  'body' in value;
 
 /** What was written down and the server has not acknowledged, oldest first. */
 export const waitingRecords = ({ notes }: Notes, book: string): readonly RecordDraft[] => {

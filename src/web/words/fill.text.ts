@@ -65,6 +65,16 @@ export const fillWords: Bundle = {
     'weigh.told.corrected': '{lane}, {what}: the correction is written down.',
     'weigh.told.takenBack': '{lane}, {what}: taken back. The record stays, and does not count.',
     'weigh.takenBack.note': 'Taken back: bottle of {lane} at {preset} pulses.',
+    'weigh.last': '{lane} at {preset} pulses: {volume}.',
+    'weigh.last.over': '{lane} at {preset} pulses ran over and holds {volume}: it got at least as much.',
+    'weigh.last.more':
+      '{off} more than its other {n, plural, one {bottle} other {# bottles on average}} there.',
+    'weigh.last.less':
+      '{off} less than its other {n, plural, one {bottle} other {# bottles on average}} there.',
+    'weigh.last.reaches':
+      '{n, plural, one {It lies} other {The mean of all #, {mean}, lies}} {by} above the level; how sure that is, the presets say.',
+    'weigh.last.under':
+      '{n, plural, one {It lies} other {The mean of all #, {mean}, lies}} {by} under the level; how sure that is, the presets say.',
     'weigh.undo': 'Take back the last ({lane})',
     'weigh.holds': 'What holds for every bottle',
     'weigh.measure': 'Contents are',
