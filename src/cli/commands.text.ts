@@ -103,6 +103,7 @@ export const commandsText: Bundle = {
     'assess.remedy.narrow':
       'the next smaller, {text}, would carry by {margin} % on paper, less than what is not sure',
     'assess.remedy.none': '{place}: nothing within reach carries it alone',
+    'utilities.remedy.unknown': '{floor}, {name}: nothing is known here that would carry it',
     'assess.assumed': '{count, plural, one {# value is} other {# values are}} assumed: {paths}',
     'figure.agreedRate': 'rate to prove',
     'figure.fillTimeLeft': 'time that the rate leaves to the fill',

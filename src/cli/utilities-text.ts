@@ -4,7 +4,7 @@ import { placesBehind } from '../floor/questions/index.ts';
 import type { Utility, UtilityFinding } from '../floor/utilities/utility-finding.ts';
 import { formatNumber, type Kind } from '../quantity/index.ts';
 import { shown } from '../quantity/shown.ts';
-import { drawName, questionName } from './finding-names.ts';
+import { drawName, nameOnFloor, questionName } from './finding-names.ts';
 import { refusalSentences } from './refusal-text.ts';
 import { remediesText } from './remedies-text.ts';
 import { textTable } from './text-table.ts';
@@ -116,6 +116,14 @@ const assumedText = ({ name, utilities }: FloorAssessment, { book }: Told): read
   return [`  ${name}: ${words.say('assess.assumed', { count: assumed.length, paths })}`];
 };
 
+/** What is short and for which nothing is known that could be changed. */
+const withoutRemedy = (floor: FloorAssessment, { book }: Told): readonly string[] =>
+  floor.utilities.findings
+    .filter(({ verdict, levers }) => verdict === 'short' && levers.length === 0)
+    .map(({ id }) =>
+      words.say('utilities.remedy.unknown', { floor: floor.name, name: nameOnFloor(book, floor, id) }),
+    );
+
 /** Each floor trade by trade: what the line asks, what is there, whether it carries and by how much. */
 export const utilitiesText = (
   assessment: Assessment,
@@ -128,6 +136,7 @@ export const utilitiesText = (
   const trades = utilitiesIn(assessment);
   const assumed = floors.flatMap((floor) => assumedText(floor, told));
   const ifSaid = floors.some(({ utilities }) => utilities.findings.some((finding) => finding.ifSaid));
+  const without = remedies === undefined ? [] : floors.flatMap((floor) => withoutRemedy(floor, told));
   return [
     ...floors.flatMap((floor) => {
       const parts = trades.flatMap((utility) => tradeText(floor, utility, told));
@@ -135,6 +144,7 @@ export const utilitiesText = (
     }),
     ...(ifSaid ? [words.say('assess.ifSaid')] : []),
     ...(remedies === undefined || remedies.length === 0 ? [] : [remediesText(floors, remedies, told)]),
+    ...(without.length === 0 ? [] : [without.join('\n')]),
     ...(assumed.length === 0 ? [] : [assumed.join('\n')]),
     [...trades.map((utility) => words.say(`utility.caution.${utility}`)), words.say('assess.caution')].join(
       '\n',

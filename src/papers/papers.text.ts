@@ -20,6 +20,7 @@ export const papersText: Bundle = {
     'paper.margin.over': '{percent} to spare',
     'paper.margin.under.least': '{percent} missing',
     'paper.margin.under.most': '{percent} too much',
+    'paper.answer.both': '{printed} ({text})',
     'paper.from': '{builder} to {customer}',
     'paper.serial': 'serial {serial}',
     'paper.format': 'format {format}',

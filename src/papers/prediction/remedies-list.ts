@@ -1,4 +1,5 @@
 import type { Finding, Remedy, RemedyChange } from '../../floor/assessment.ts';
+import { answerText, smallerText } from '../answer-text.ts';
 import { findingName, marginText } from '../finding-texts.ts';
 import type { PaperWords } from '../paper-words.ts';
 import { type ShownFloor, verdictText } from './spine.ts';
@@ -20,14 +21,19 @@ export interface RemedyGroup {
   readonly idle: readonly string[];
 }
 
-const changeText = ({ lever, text }: RemedyChange, { say, sayOr }: PaperWords): string =>
-  say('prediction.remedy.change', { lever: sayOr(`lever.${lever}`, lever), answer: text });
+const changeText = (change: RemedyChange, paper: PaperWords): string =>
+  paper.say('prediction.remedy.change', {
+    lever: paper.sayOr(`lever.${change.lever}`, change.lever),
+    answer: answerText(change, paper),
+  });
 
-const nextText = ({ nextSmaller }: Remedy, { say, percent }: PaperWords): string => {
-  if (nextSmaller?.margin === undefined) return nextSmaller?.text ?? '';
+const nextText = (remedy: Remedy, paper: PaperWords): string => {
+  const { nextSmaller } = remedy;
+  const { say, percent } = paper;
+  if (nextSmaller?.margin === undefined) return smallerText(remedy, paper);
   const is = nextSmaller.margin >= 0 ? 'narrow' : 'short';
   return say(`prediction.remedy.next.${is}`, {
-    text: nextSmaller.text,
+    text: smallerText(remedy, paper),
     percent: percent(Math.abs(nextSmaller.margin)),
   });
 };

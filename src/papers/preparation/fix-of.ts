@@ -1,13 +1,16 @@
-import type { FloorAssessment, Remedy } from '../../floor/assessment.ts';
+import type { Finding, FloorAssessment, Remedy } from '../../floor/assessment.ts';
+import { answerText, smallerText } from '../answer-text.ts';
 import { findingName } from '../finding-texts.ts';
 import type { PaperWords } from '../paper-words.ts';
 
 /** The size below, with what it misses: nobody can then buy one smaller and hope. */
-const nextText = ({ nextSmaller }: Remedy, { say, percent }: PaperWords): string | undefined => {
+const nextText = (remedy: Remedy, paper: PaperWords): string | undefined => {
+  const { nextSmaller } = remedy;
+  const { say, percent } = paper;
   if (nextSmaller?.margin === undefined) return undefined;
   const is = nextSmaller.margin >= 0 ? 'narrow' : 'short';
   return say(`preparation.fix.next.${is}`, {
-    text: nextSmaller.text,
+    text: smallerText(remedy, paper),
     percent: percent(Math.abs(nextSmaller.margin)),
   });
 };
@@ -30,9 +33,12 @@ const breaksText = (
   return paper.say('prediction.remedy.breaks', { what: names.join('; ') });
 };
 
-/** The least change that carries a finding, of several the one that breaks least; that none does where all were tried. */
+/**
+ * The least change that carries a finding, of several the one that breaks least; that none does where all were tried, or where
+ * nothing that could be tried is known.
+ */
 export const fixOf = (
-  id: string,
+  { id, verdict, levers }: Finding,
   floor: string,
   floors: readonly FloorAssessment[],
   remedies: readonly Remedy[],
@@ -42,9 +48,10 @@ export const fixOf = (
   const [best] = tried
     .filter(({ changes }) => changes.length > 0)
     .toSorted((a, b) => a.breaks.length - b.breaks.length);
+  if (verdict === 'short' && levers.length === 0) return paper.say('preparation.fix.unknown');
   if (best === undefined) return tried.length === 0 ? undefined : paper.say('preparation.fix.none');
   const fix = best.changes
-    .map(({ lever, text }) => `${paper.sayOr(`lever.${lever}`, lever)} ${text}`)
+    .map((change) => `${paper.sayOr(`lever.${change.lever}`, change.lever)} ${answerText(change, paper)}`)
     .reduce((first, second) => paper.say('prediction.remedy.pair', { first, second }));
   const more = [nextText(best, paper), breaksText(best, floors, paper)].filter((each) => each !== undefined);
   return [paper.say('preparation.fix', { fix }), ...more].join('; ');

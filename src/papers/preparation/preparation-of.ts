@@ -142,7 +142,7 @@ export const preparationOf = (
               finding,
               paper.name(finding.id),
               tieInOf(product, say('preparation.product'), paper),
-              fixOf(finding.id, floorTag, assessment.floors, remedies, paper),
+              fixOf(finding, floorTag, assessment.floors, remedies, paper),
               paper,
             ),
           )
@@ -154,7 +154,7 @@ export const preparationOf = (
           finding,
           findingName(finding.id, floor, paper),
           tieInOf(finding.tieIn, say(`utility.${finding.utility}`), paper),
-          fixOf(finding.id, floorTag, assessment.floors, remedies, paper),
+          fixOf(finding, floorTag, assessment.floors, remedies, paper),
           paper,
         ),
       ),

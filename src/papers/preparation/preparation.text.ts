@@ -50,6 +50,7 @@ export const preparationText: Bundle = {
     'preparation.fix.next.short': 'the next smaller, {text}, misses by {percent}',
     'preparation.fix.next.narrow':
       'the next smaller, {text}, has {percent} on paper, less than what is not sure',
+    'preparation.fix.unknown': 'No change that the builder’s book knows of carries it; ask the builder',
     'preparation.fix.none': 'None of the changes that were tried carries it alone; ask the builder',
     'preparation.questions': 'Please answer',
     'preparation.questions.none': 'Nothing is open for this trade.',

@@ -13,6 +13,10 @@ import { UtilitySide } from './utility-side.tsx';
 /** Short, and something is known that could be changed. */
 const wantsFix = ({ verdict, levers }: UtilityFinding): boolean => verdict === 'short' && levers.length > 0;
 
+/** Short, and nothing is known that could be changed. */
+const wantsWord = ({ verdict, levers }: UtilityFinding): boolean =>
+  verdict === 'short' && levers.length === 0;
+
 /** A thing by name, its tag in one piece: a tag has hyphens at which it would be broken. */
 const Thing = ({ name }: { readonly name: string }): ReactElement => {
   const at = name.lastIndexOf(' ') + 1;
@@ -69,11 +73,12 @@ export const UtilityRow = ({ book, row, left, right, thingOf }: UtilityRowProps)
             name={utilityName(say, key, thing)}
           />
         )}
+        {wantsWord(finding) && <p className="small">{say('utilities.fix.unknown')}</p>}
         <RefusalList refusals={finding.refusals} />
       </>
     );
   const more = [row.left, row.right].some(
-    (finding) => finding !== undefined && (wantsFix(finding) || finding.refusals.length > 0),
+    (finding) => finding !== undefined && (finding.verdict === 'short' || finding.refusals.length > 0),
   );
   return (
     <li className="row utility-row">

@@ -28,6 +28,7 @@ export const utilitiesPageWords: Bundle = {
     'utilities.fix.found': 'would carry it: {remedy}',
     'utilities.fix.found.more':
       'would carry it: {remedy}; {n, plural, one {one other way} other {# other ways}}',
+    'utilities.fix.unknown': 'nothing is known here that would carry it',
     'utilities.fix.none': 'no single change carries it',
     'utilities.against': 'Asked: {asks}. Held against it: {has}.',
     'utilities.said': 'Written in the book',
