@@ -37,6 +37,32 @@ const stepText = ({ sheet, inputs, outputs, notes }: Step, { wishes, locale }: S
   ].join('\n');
 };
 
+/** The same bottles as a run: lane to lane, what each can do, whether it drifted. */
+const controlBlock = ({ control }: JudgedLot, shown: Shown): readonly string[] => {
+  if (control === undefined) return [];
+  const { series, lanesDiffer, remarks, steps } = control;
+  const lines = series.map(({ lane, bottles, drift, seenAt }) =>
+    words.say(`fill.drift.${drift}`, {
+      lane: lane ?? words.say('fill.control.all'),
+      n: bottles,
+      at: seenAt ?? 0,
+    }),
+  );
+  // charts are drawn on the page; here stands what they come to
+  const told = [control.comparison, ...series.map(({ capability }) => capability)];
+  return [
+    [
+      words.say('fill.control'),
+      ...(lanesDiffer === undefined
+        ? []
+        : [words.say(lanesDiffer ? 'fill.control.differ' : 'fill.control.alike')]),
+      ...lines,
+      ...remarks.map(sentenceOf),
+    ].join('\n  '),
+    ...told.flatMap((at) => (at === undefined ? [] : [stepText(steps[at]!, shown)])),
+  ];
+};
+
 const lotBlock = (one: JudgedLot, shown: Shown): readonly string[] => {
   const { given, lot, judged } = one;
   const title = words.say('fill.lot', {
@@ -55,6 +81,7 @@ const lotBlock = (one: JudgedLot, shown: Shown): readonly string[] => {
       ),
     ].join('\n'),
     ...judged.steps.map((step) => stepText(step, shown)),
+    ...controlBlock(one, shown),
   ];
 };
 

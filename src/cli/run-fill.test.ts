@@ -421,6 +421,44 @@ describe('a lot', () => {
     expect((await call([...judge, '--rule', 'EU average system'], { lot: light })).status).toBe(1);
   });
 
+  it('is a run, too: what each lane can do, and from which bottle on one has moved', async () => {
+    const eu = [...judge, '--rule', 'EU average system'];
+    const [lot] = (await parsed(eu)).lots;
+    const { series, worksheet, lanesDiffer } = lot!.control!;
+    expect(series.map(({ lane, drift }) => [lane, drift])).toEqual(
+      ['-Y11', '-Y12', '-Y13', '-Y14'].map((lane) => [lane, 'none']),
+    );
+    expect(lanesDiffer).toBeTypeOf('boolean');
+    // mean over the label less 1.5 % (Directive 76/211/EEC, Annex I 2.4), in three standard deviations
+    const volumes = [...example('lot.csv').matchAll(/^\d+,-Y11,([\d.]+),([\d.]+)/gm)].map(
+      ([, gross, tare]) => (((Number(gross) - Number(tare)) * (1 - 1.2 / 8000)) / (1043 - 1.2)) * 1e3,
+    );
+    const mean = volumes.reduce((sum, one) => sum + one, 0) / volumes.length;
+    const squares = volumes.reduce((sum, one) => sum + (one - mean) ** 2, 0);
+    const capability = (mean - 2 + 0.03) / (3 * Math.sqrt(squares / (volumes.length - 1)));
+    const step = worksheet[series[0]!.capability!]!;
+    expect(step.sheet).toBe('contents/capability-lower');
+    const told = (step.outputs.capability as { value: number }).value;
+    expect(told / capability).toBeCloseTo(1, 2);
+    // from its seventh bottle on a lane puts in 40 g more
+    let seen = 0;
+    const moved = example('lot.csv').replace(
+      /^(\d+,-Y12,)(\d\.\d{3})/gm,
+      (_, head: string, gross: string) => {
+        seen++;
+        return `${head}${(Number(gross) + (seen > 6 ? 0.04 : 0)).toFixed(3)}`;
+      },
+    );
+    const [drifted] = (await parsed(eu, moved)).lots;
+    expect(drifted!.control!.series.map(({ drift }) => drift !== 'none')).toEqual([
+      false,
+      true,
+      false,
+      false,
+    ]);
+    expect((await call(eu, { lot: moved })).out).toMatch(/-Y12, 1\d bottles: (more|less) from bottle \d/);
+  });
+
   it('asks for what the rule wants, and for a rule where none was agreed', async () => {
     const [handbook] = (await parsed([...judge, '--rule', 'NIST Handbook 133'])).lots;
     expect(handbook!.missing.map(({ code }) => code)).toEqual([

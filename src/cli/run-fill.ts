@@ -19,7 +19,7 @@ import type { Call, Ended } from './command.ts';
 import { fillDocument } from './fill-document.ts';
 import { writeFillSheet } from './fill-sheet.ts';
 import { fillText } from './fill-text.ts';
-import { type JudgedLot, lotDocument } from './lot-document.ts';
+import { type JudgedLot, judgedLot, lotDocument } from './lot-document.ts';
 import { lotsText } from './lot-text.ts';
 import { cliProblem } from './problems.ts';
 import { headingOf, readBookFile } from './read-book-file.ts';
@@ -146,7 +146,7 @@ const runLots = async (book: Book, call: Call, options: Options, world: World): 
     });
     if (!read.ok) return { problems: read.problems, heading: values.lot };
     const { lot } = read.value;
-    lots.push(lot === undefined ? { given } : { given, lot, judged: judgeLot(lot) });
+    lots.push(lot === undefined ? { given } : judgedLot(given, lot, judgeLot(lot)));
   }
   if (flags.has('json')) {
     world.out(`${JSON.stringify(lotDocument(book, lots, file.value), null, 2)}\n`);

@@ -1,6 +1,7 @@
 import { bookProblemText } from '../book/problems.text.ts';
 import { bottleSamplesText } from '../fill/bottle-samples.text.ts';
 import { lotText } from '../fill/lot.text.ts';
+import { lotControlText } from '../fill/lot-control.text.ts';
 import { fillProblemText } from '../floor/fill/fill.text.ts';
 import { fillSheetWords } from '../floor/fill/sheet/sheet-words.text.ts';
 import { foundProblemText } from '../floor/found/problems.text.ts';
@@ -28,6 +29,7 @@ export const words = makeCatalogue([
   fillProblemText,
   fillSheetWords,
   lotText,
+  lotControlText,
   bottleSamplesText,
   foundText,
   foundProblemText,

@@ -101,6 +101,7 @@ describe('at the scales', () => {
     expect(await tapBottle(page, '2.98', 'none')).toBe(5);
     await waitForText(told(page), /-Y11, 2\.98 kg: written down/);
     expect(await tapBottle(page, '2.97', 'trace')).toBe(5);
+    await waitForText(page.locator('[data-last-bottle="-Y12"]'), /-Y12 at 796 pulses ran over and holds/);
     await waitForText(rows(page).first(), /-Y12.*796.*2\.008.*trace/);
     expect(await page.locator('.lane-keys [aria-pressed="true"]').getAttribute('data-lane')).toBe('-Y13');
     await waitForText(page.locator('.trial-table [role="status"]'), /Every record is on the server/);
@@ -243,6 +244,13 @@ describe('from the trials to what is set', () => {
     await page.locator('[data-holds="by"]').fill('the engineer');
     await takeSheet(page, 'trials', sheetOfTrials('OXBOW'));
     await waitForText(page.locator('#trial-table-title'), /24 bottles/);
+    expect([...(await faultsAndWidth(page)), ...(await low())]).toEqual([]);
+    await go(page, 'trials');
+    await answered(page);
+    await page.locator('.lane-charts svg').first().waitFor();
+    expect([...(await faultsAndWidth(page)), ...(await low())]).toEqual([]);
+    await go(page, 'presets');
+    await answered(page);
     expect([...(await faultsAndWidth(page)), ...(await low())]).toEqual([]);
     await go(page, 'floor');
     await answered(page);

@@ -1,13 +1,12 @@
 import { type ReactElement, useMemo } from 'react';
 import type { LotJudgement } from '../../fill/judge-lot.ts';
-import { runControl } from '../../fill/lot-control.ts';
+import { lotBottles, lotControl } from '../../fill/lot-bottles.ts';
 import type { WeighedLot } from '../../fill/weighed-lot.ts';
 import { useFindSheet } from '../sheets/sheet-context.ts';
 import { GoLink } from '../shell/go-link.tsx';
 import { useWords } from '../state/page-context.ts';
 import { SheetValue } from '../working/sheet-value.tsx';
 import { DriftStrip } from './drift-strip.tsx';
-import { deficiencyIn, lotBottles } from './lot-volumes.ts';
 import { stepAddress } from './step-address.ts';
 
 /** The same bottles as a run: whether the lanes differ, what a lane can, whether one drifted. Each behind a door. */
@@ -22,14 +21,7 @@ export const LotControl = ({
   const { say, number } = words;
   const findSheet = useFindSheet();
   const bottles = useMemo(() => lotBottles(judgement, lot), [judgement, lot]);
-  const control = useMemo(() => {
-    if (bottles === undefined) return undefined;
-    const deficiency = deficiencyIn(judgement, lot);
-    return runControl(
-      bottles,
-      lot.label === undefined || deficiency === undefined ? {} : { lowest: lot.label - deficiency },
-    );
-  }, [bottles, judgement, lot]);
+  const control = useMemo(() => lotControl(judgement, lot), [judgement, lot]);
   if (bottles === undefined || control === undefined || control.series.length === 0) return null;
   const door = (at: number | undefined, outputs: readonly string[]): ReactElement | null => {
     const step = at === undefined ? undefined : control.steps[at];

@@ -1,11 +1,11 @@
 import type { ReactElement } from 'react';
 import type { LotJudgement } from '../../fill/judge-lot.ts';
+import { deficiencyIn, lotBottles } from '../../fill/lot-bottles.ts';
 import type { WeighedLot } from '../../fill/weighed-lot.ts';
 import { useElementWidth } from '../line/element-width.ts';
 import { ScrollRegion } from '../shell/scroll-region.tsx';
 import { useWords } from '../state/page-context.ts';
 import { BottleVolume } from './bottle-volume.tsx';
-import { deficiencyIn, lotBottles } from './lot-volumes.ts';
 
 const height = 120;
 const foot = 92;

@@ -1,10 +1,11 @@
-import type { LotJudgement } from '../../fill/judge-lot.ts';
-import type { WeighedLot } from '../../fill/weighed-lot.ts';
 import {
   referenceWeightDensity,
   usualAirDensity,
   volumeByWeighing,
-} from '../../sheets/contents/volume-by-weighing.ts';
+} from '../sheets/contents/volume-by-weighing.ts';
+import type { LotJudgement } from './judge-lot.ts';
+import { type RunControl, runControl } from './lot-control.ts';
+import type { WeighedLot } from './weighed-lot.ts';
 
 export interface LotBottle {
   readonly volume: number;
@@ -47,4 +48,15 @@ export const lotBottles = (judgement: LotJudgement, lot: WeighedLot): readonly L
 export const deficiencyIn = (judgement: LotJudgement, lot: WeighedLot): number | undefined => {
   const deficiency = outputIn(judgement, 'deficiency');
   return typeof deficiency === 'number' ? deficiency : lot.variation;
+};
+
+/** The bottles of a lot as a run, in the order drawn: do the lanes differ, has one drifted, what can it do. */
+export const lotControl = (judgement: LotJudgement, lot: WeighedLot): RunControl | undefined => {
+  const bottles = lotBottles(judgement, lot);
+  if (bottles === undefined) return undefined;
+  const deficiency = deficiencyIn(judgement, lot);
+  return runControl(
+    bottles,
+    lot.label === undefined || deficiency === undefined ? {} : { lowest: lot.label - deficiency },
+  );
 };
