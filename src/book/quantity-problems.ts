@@ -60,20 +60,22 @@ const unitProblems = (value: unknown, kind: Kind, steps: Steps): readonly Proble
   ];
 };
 
-/** Two quantities of one part that stand the wrong way round. */
+/** What stands in a field, to be held against another: a quantity or a plain number. */
+const sizeOf = (entry: unknown, field: Form | undefined): number | undefined => {
+  if (field?.is === 'number') return typeof entry === 'number' ? entry : undefined;
+  if (entry === undefined || field?.is !== 'quantity') return undefined;
+  const read = readEntry(entry, field.quantity.kind, { path: '' });
+  return read.ok ? read.value.value : undefined;
+};
+
+/** Two quantities or numbers of one part that stand the wrong way round. */
 const orderProblems = (
   value: Readonly<Record<string, unknown>>,
   form: Part,
   steps: Steps,
 ): readonly Problem[] =>
   form.orders.flatMap(([first, sign, second]) => {
-    const [one, other] = [first, second].map((key) => {
-      const field = form.fields.get(key);
-      const entry = value[key];
-      if (entry === undefined || field?.is !== 'quantity') return undefined;
-      const read = readEntry(entry, field.quantity.kind, { path: '' });
-      return read.ok ? read.value.value : undefined;
-    });
+    const [one, other] = [first, second].map((key) => sizeOf(value[key], form.fields.get(key)));
     if (one === undefined || other === undefined) return [];
     if (sign === '<' ? one < other : one <= other) return [];
     const code = sign === '<' ? 'BOOK_NOT_LESS' : 'BOOK_MORE_THAN';

@@ -5,6 +5,7 @@ import { list, name, note, oneOf, part, whole, words } from './part.ts';
 import { power } from './power.ts';
 import { quantity } from './quantity.ts';
 import { room } from './room.ts';
+import { stopCause } from './station.ts';
 import { supply } from './supply.ts';
 import { refersTo, tag } from './tag.ts';
 import { water } from './water.ts';
@@ -31,6 +32,12 @@ export const laneSetting = part(
   },
 );
 
+export const stopsHere = part(
+  'What makes one station stand on this floor, where it differs from the line.',
+  { station: refersTo(['station'], 'The station.') },
+  { stops: list(stopCause, 'What makes it stand here, instead of what the line says. Empty: nothing does.') },
+);
+
 export const floor = part(
   'A place where the line runs.',
   { tag: tag('floor') },
@@ -43,6 +50,7 @@ export const floor = part(
     supply,
     temporarySupply: supply.describe('A supply that is there for the visit only.'),
     settings: list(laneSetting, 'Settings of the lanes on this floor.'),
+    stops: list(stopsHere, 'What makes the stations stand on this floor.'),
     water,
     power,
     air,

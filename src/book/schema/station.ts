@@ -12,6 +12,14 @@ export const stopCause = part(
     between: quantity('time', 'Mean running time between two stops.', above0),
     clear: quantity('time', 'Mean time to clear one.', above0),
     owner: oneOf(['machine', 'supply', 'people', 'material'], 'To whom the lost time is counted.'),
+    counts: oneOf(
+      ['working', 'clock'],
+      'Whether the time between two stops counts while the station works, or by the clock. Absent: while it works.',
+    ),
+    pattern: oneOf(
+      ['chance', 'regular'],
+      'Whether these times vary like those between chance events, or are always the same. Absent: by chance.',
+    ),
     note,
   },
 );
@@ -24,7 +32,7 @@ const base = {
   ),
   capacity: whole('Bottles that find room in it.', 1),
   room: whole('Free places for bottles just before it.'),
-  stops: list(stopCause, 'What makes it stand.'),
+  stops: list(stopCause, 'What makes it stand, as declared or from a log. Empty: nothing does.'),
   note,
 };
 
@@ -194,10 +202,18 @@ export const chute = part(
   {
     capsBetweenSensors: whole('Caps between the low and the high sensor.', 1),
     capsBelowLow: whole('Caps between the low sensor and the closing head.'),
+    capsBelowHigh: whole(
+      'Caps between the high sensor and the closing head. Instead of those between the sensors.',
+      1,
+    ),
     highSensor: refersTo(['device'], 'Sensor that stops the sorter when covered.'),
     lowSensor: refersTo(['device'], 'Sensor that starts the sorter when clear.'),
     sorterRate: quantity('rate', 'Caps that the sorter gives in a time.', above0),
+    runUp: quantity('time', 'Time from the signal of the low sensor to the first cap in the chute.', least0),
+    sorter: refersTo(['drive'], 'Drive of the sorter.'),
+    stops: list(stopCause, 'What makes the sorter stand. Empty: nothing does.'),
   },
+  [['capsBelowLow', '<', 'capsBelowHigh']],
 );
 
 export const closing = part(
@@ -207,6 +223,7 @@ export const closing = part(
     ...base,
     heads: whole('Heads that close at once.', 1),
     perBottle: quantity('time', 'Time that one head takes for a bottle.', above0),
+    rejected: quantity('ratio', 'Share of closed bottles that are rejected.', share),
     chute,
     note,
   },

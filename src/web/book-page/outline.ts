@@ -103,6 +103,7 @@ const floorNode = (book: Book, member: unknown, path: string): OutlineNode => {
       supplyNode(book, `${path}/supply`, 'field.supply'),
       supplyNode(book, `${path}/temporarySupply`, 'field.temporarySupply'),
       { ...listNode(book, `${path}/settings`, 'field.settings'), inside: [] },
+      { ...listNode(book, `${path}/stops`, 'field.stops'), inside: [] },
       ...['water', 'power', 'air', 'drains', 'heat', 'room'].map(part),
     ],
   });
