@@ -14,7 +14,7 @@ import {
   reach,
 } from './interval-sum.ts';
 import { type FloorInputs, readFloor } from './read-floor.ts';
-import { readLimits } from './read-limits.ts';
+import { placesOfLimits, readLimits } from './read-limits.ts';
 import { type FloorModel, type FloorSolution, solveFill, solveFloor } from './solve-floor.ts';
 import { type Doubt, type UncertainPlace, uncertainPlaces } from './uncertain-places.ts';
 import { delayPlace } from './utilities/air/index-delay.ts';
@@ -93,14 +93,17 @@ const baseOf = ({ reader, floor, format, inputs, solution, values, timeLeft }: S
   };
   const base = fill === undefined ? solution : solve(inputs.model, undefined);
   const known = { timeLeft };
+  const limits = readLimits(inputs);
+  const limitPlaces = new Set(placesOfLimits(inputs));
   return {
-    values: fill === undefined ? values : figureValues(inputs.model, base, readLimits(inputs), known),
+    values: fill === undefined ? values : figureValues(inputs.model, base, limits, known),
     vary: (path, value) => {
       const varied = readFloor(reader.vary(new Map([[path, value]])), floor, format, { inputs, path });
       const sameFill = varied.fillPart === inputs.fillPart ? base.fill : undefined;
       const solved = solve(varied.model, sameFill);
       const sameTimes = varied.linePart === inputs.linePart && varied.agreementPart === inputs.agreementPart;
-      return figureValues(varied.model, solved, readLimits(varied), sameTimes ? known : undefined);
+      const allowed = limitPlaces.has(path) ? readLimits(varied) : limits;
+      return figureValues(varied.model, solved, allowed, sameTimes ? known : undefined);
     },
   };
 };

@@ -27,6 +27,15 @@ export const limitPaths = (inputs: FloorInputs): LimitPaths => {
   };
 };
 
+const ratingPaths = (inputs: FloorInputs): readonly string[] =>
+  (inputs.supply?.runPaths ?? []).map((path) => `${path}/rating`);
+
+/** Every place that a limit is read from. */
+export const placesOfLimits = (inputs: FloorInputs): readonly string[] => [
+  ...Object.values(limitPaths(inputs)),
+  ...ratingPaths(inputs),
+];
+
 /** What product, line and source allow; the lowest rating among manifold and run counts. */
 export const readLimits = (inputs: FloorInputs): FloorLimits => {
   const read = inputs.forFill;
@@ -35,7 +44,7 @@ export const readLimits = (inputs: FloorInputs): FloorLimits => {
     paths.jetBeforeCovered === undefined ? undefined : read.number(paths.jetBeforeCovered, 'velocity');
   const jetAfterCovered =
     paths.jetAfterCovered === undefined ? undefined : read.number(paths.jetAfterCovered, 'velocity');
-  const ratings = [paths.rating, ...(inputs.supply?.runPaths ?? []).map((path) => `${path}/rating`)]
+  const ratings = [paths.rating, ...ratingPaths(inputs)]
     .map((path) => (path === undefined ? undefined : read.number(path, 'gaugePressure')))
     .filter((rating) => rating !== undefined);
   const outlet = read.number(paths.outlet, 'length');
