@@ -66,6 +66,8 @@ const defaults: Readonly<Record<Kind, readonly [metric: string, us: string]>> = 
   cubicExpansion: ['1/K', '1/degF'],
   equivalentConcentration: ['N', 'N'],
   acidity: ['pH', 'pH'],
+  lifetime: ['y', 'y'],
+  failureRate: ['/h', '/h'],
 };
 
 /** The unit in which a kind is shown where the reader has not chosen another. */

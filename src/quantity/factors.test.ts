@@ -81,6 +81,7 @@ const oracle: Partial<Record<Kind, Readonly<Record<string, string>>>> = {
   },
   mass: { kg: 'kg', g: 'g', mg: 'mg', t: 'tonne', lb: 'lbm', oz: 'oz', 'US ton': 'ton' },
   time: { s: 's', ms: 'ms', us: 'us', min: 'min', h: 'h', d: 'day' },
+  lifetime: { y: '365 day', h: 'h', d: 'day' },
   angle: { deg: 'deg', rad: 'rad', mrad: 'mrad', rev: '360 deg' },
   velocity: {
     'm/s': 'm/s',
@@ -97,6 +98,7 @@ const oracle: Partial<Record<Kind, Readonly<Record<string, string>>>> = {
   acceleration: { 'm/s2': 'm/s^2', 'ft/s2': 'ft/s^2', gn: '9.80665 m/s^2' },
   frequency: { Hz: 'Hz', kHz: 'kHz', mHz: 'mHz' },
   rotationalSpeed: { rpm: 'min^-1', 'rev/s': 's^-1' },
+  failureRate: { '/h': 'h^-1', FIT: '1e-9 h^-1' },
   rate: { '/h': 'h^-1', '/min': 'min^-1', '/s': 's^-1', '/d': 'day^-1' },
   temperatureDifference: { K: 'K', degC: 'K', degF: 'degR' },
   gaugePressure: pressuresMarked('g'),
@@ -254,6 +256,7 @@ const oracle: Partial<Record<Kind, Readonly<Record<string, string>>>> = {
 const siUnit = (kind: Kind): string => {
   const turned: Partial<Record<Kind, string>> = {
     rate: 's^-1',
+    failureRate: 's^-1',
     rotationalSpeed: 's^-1',
     pulseDensity: 'm^-3',
     numberConcentration: 'm^-3',

@@ -78,4 +78,6 @@ export const unitsByKind: Readonly<Record<Kind, readonly Unit[]>> = {
   cubicExpansion: heat.cubicExpansions,
   equivalentConcentration: dissolved.equivalentConcentrations,
   acidity: dissolved.acidities,
+  lifetime: energy.lifetimes,
+  failureRate: rate.failureRates,
 };

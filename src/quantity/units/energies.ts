@@ -95,3 +95,10 @@ export const times = [
   unit('h', hour, { also: ['hr', 'hrs', 'hour', 'hours'] }),
   unit('d', product(hour, exact('24')), { also: ['day', 'days'] }),
 ];
+
+// 365 days: the year of ISO 13849-1, whose table K.1 is 1/(8760 h) at one year
+export const lifetimes = [
+  unit('y', product(hour, exact('8760')), { also: ['yr', 'yrs', 'year', 'years', 'a'] }),
+  unit('h', hour, { also: ['hr', 'hrs', 'hour', 'hours'] }),
+  unit('d', product(hour, exact('24')), { also: ['day', 'days'] }),
+];

@@ -1,5 +1,5 @@
-import { hour, hundred, millionth, minute, one, thousand, thousandth } from '../constants.ts';
-import { exact, quotient } from '../ratio.ts';
+import { hour, hundred, million, millionth, minute, one, thousand, thousandth } from '../constants.ts';
+import { exact, product, quotient } from '../ratio.ts';
 import { type Unit, unit } from '../unit.ts';
 
 const things = [
@@ -38,6 +38,11 @@ export const rates = [
   counted(unit('/min', quotient(one, minute)), ['/minute', '/min'], ['bpm', 'cpm', 'min-1', 'a minute']),
   counted(unit('/s', one), ['/sec', '/second', '/s'], ['s-1', 'Hz']),
   counted(unit('/d', quotient(one, exact('86400'))), ['/day', '/d'], []),
+];
+
+export const failureRates = [
+  unit('/h', quotient(one, hour), { also: ['1/h', 'h-1', 'per hour', '/hour'] }),
+  unit('FIT', quotient(quotient(one, hour), product(thousand, million))),
 ];
 
 export const frequencies = [
