@@ -8,7 +8,11 @@ import { words } from './words.ts';
 const leverText = ({ lever, text }: RemedyChange): string =>
   `${words.has(`lever.${lever}`) ? words.say(`lever.${lever}`) : lever} ${text}`;
 
-const remedyText = ({ changes, nextSmaller, path, breaks }: Remedy, { book, world }: Told): string => {
+const remedyText = (
+  { changes, nextSmaller, path, breaks }: Remedy,
+  floors: readonly FloorAssessment[],
+  { book, world }: Told,
+): string => {
   const place = placeText(book, path);
   if (changes.length === 0) return `    ${words.say('assess.remedy.none', { place })}`;
   const misses = (share: number) => formatNumber(Math.abs(share) * 100, world.locale, 2);
@@ -16,7 +20,12 @@ const remedyText = ({ changes, nextSmaller, path, breaks }: Remedy, { book, worl
     nextSmaller?.margin === undefined
       ? ''
       : `; ${words.say(nextSmaller.margin >= 0 ? 'assess.remedy.narrow' : 'assess.remedy.next', { text: nextSmaller.text, margin: misses(nextSmaller.margin) })}`;
-  const harm = breaks.map(({ floor, finding }) => `${figureName(finding)} (${floor})`).join(', ');
+  const harm = breaks
+    .map(({ floor, finding }) => {
+      const there = floors.find((one) => one.floor === floor);
+      return `${there === undefined ? figureName(finding) : nameOnFloor(book, there, finding)} (${floor})`;
+    })
+    .join(', ');
   const broken = harm === '' ? '' : `; ${words.say('assess.remedy.breaks', { what: harm })}`;
   const [change = '', ...others] = changes.map(leverText);
   const all = others.reduce((first, second) => words.say('assess.remedy.both', { first, second }), change);
@@ -41,7 +50,7 @@ export const remediesText = (
         .filter(({ id }) => of(one.floor, id).length > 0)
         .flatMap(({ id }) => [
           `  ${one.name}, ${nameOnFloor(told.book, one, id)}`,
-          ...of(one.floor, id).map((each) => remedyText(each, told)),
+          ...of(one.floor, id).map((each) => remedyText(each, floors, told)),
         ]),
     ),
   ].join('\n');

@@ -29,6 +29,8 @@ describe('what would carry a utility', () => {
     expect(findingOf(demo, 'motorLoading -M2').verdict).toBe('short');
     const remedies = remediesFor(demo, { floor: site, finding: 'motorLoading -M2' });
     expect(remedies.map(({ lever }) => lever)).toEqual(['inverter', 'motorSize', 'impeller']);
+    // an inverter gives the motor the voltage of its plate: the supply then has the others to please
+    expect(remedies[0]!.breaks).toEqual([]);
     for (const remedy of remedies) {
       expect(remedy.patch.length).toBeGreaterThan(0);
       expect(findingOf(patched(demo, remedy.patch), 'motorLoading -M2').verdict).toBe('carries');

@@ -78,7 +78,7 @@ describe('the drain', () => {
   it('gets a caustic bath that was brought to the highest pH allowed, and not one half a unit above', () => {
     const steps = stepsOf(drained({ acidity: '6 to 10' }), 'drainAcidity TD', 'neutralised');
     const first = steps.findIndex(({ verdict }) => verdict === 'carries');
-    expect([steps[first]!.text, steps[first - 1]!.text]).toEqual(['10 pH', '10.5 pH']);
+    expect([steps[first]!.text, steps[first - 1]!.text]).toEqual(['pH 10', 'pH 10.5']);
     expect(steps[first - 1]!.verdict).toBe('short');
   });
 

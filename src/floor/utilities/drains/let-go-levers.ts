@@ -1,4 +1,3 @@
-import { fromSi, si } from '../../../quantity/index.ts';
 import { writtenAt, writtenPatch, writtenSi, writtenText } from '../../remedies/written-value.ts';
 import type { Calculation } from '../calculation.ts';
 import type { ZoneAt } from '../heat/zones-of.ts';
@@ -12,6 +11,9 @@ const cup = 0.5 / 60_000;
 const cups = 100;
 /** Half a unit of pH: finer is not held in a tank by hand. */
 const halfUnit = 0.5;
+const neutral = 7;
+/** Where a bath of caustic begins. */
+const mostCaustic = 14;
 /** More water than this is no way of letting a bath go. */
 const mostWater = 20;
 
@@ -57,19 +59,38 @@ export const temperatureLevers = (c: Calculation, at: TieInAt): readonly Utility
   }),
 ];
 
+/** The bath brought down by halves of a unit, to neutral at most; people write the unit before the number. */
+const neutralisingLever = (c: Calculation, letGo: string): readonly UtilityLever[] => {
+  const path = `${letGo}/acidity`;
+  const now = c.number(path, 'acidity')?.value ?? mostCaustic;
+  return [
+    {
+      id: 'neutralised',
+      path,
+      kind: 'acidity',
+      steps: () =>
+        falling(
+          'acidity',
+          halfUnit,
+          14,
+        )(now, 'pH')
+          .filter((acidity) => acidity >= neutral)
+          .map((acidity) => ({
+            patches: [{ path, value: `pH ${acidity}` }],
+            value: acidity,
+            text: `pH ${acidity}`,
+          })),
+    },
+  ];
+};
+
 /** A caustic bath brought nearer to neutral, thinned, or taken away. */
 export const acidityLevers = (c: Calculation, at: TieInAt): readonly UtilityLever[] => {
   const bath = bathsDumped(c.book, at).find(({ zone }) => zone.medium === 'detergent');
   if (bath === undefined) return [];
   const letGo = `${bath.path}/letGo`;
   return [
-    ...quantityLever(c.book, {
-      id: 'neutralised',
-      path: `${letGo}/acidity`,
-      kind: 'acidity',
-      numbers: (now, unit) => falling('acidity', halfUnit, 14)(now, unit).filter((acidity) => acidity >= 7),
-      otherwise: { unit: 'pH', number: fromSi(si('acidity', 14), 'acidity', 'pH') },
-    }),
+    ...neutralisingLever(c, letGo),
     ...quantityLever(c.book, {
       id: 'thinned',
       path: `${letGo}/water`,

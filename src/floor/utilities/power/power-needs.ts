@@ -30,11 +30,14 @@ const unbalanceAllowed = { iec: 0.02, us: 0.01 } as const;
 
 const said = (value: number, path: string): Known => ({ value, from: { path, assumed: true } });
 
-/** Place of the motor whose plate stands for the line: the largest. */
+/** Place of the motor whose plate stands for the line: the largest of those that the supply itself turns. */
 const largestDrive = (c: Calculation): string | undefined => {
   const drives = c.book.line?.drives ?? [];
   let best: { path: string; power: number } | undefined;
-  for (const i of drives.keys()) {
+  const straight = drives.some(({ inverter }) => inverter !== true);
+  for (const [i, { inverter }] of drives.entries()) {
+    // an inverter gives its motor the voltage of the plate, whatever the supply is
+    if (straight && inverter === true) continue;
     const power = c.number(`/line/drives/${i}/power`, 'power')?.value ?? 0;
     if (best === undefined || power > best.power) best = { path: `/line/drives/${i}`, power };
   }
