@@ -50,7 +50,10 @@ export const stateOn = (
     const { book, laid } = bookOn(base, basis, readings);
     // a remedy on trial lies over what was found
     const shown = now.trial === undefined ? book : tryPatches(book, now.trial.patch);
-    return { ...now, shown, assessment: assessBook(shown), laid };
+    const { shown: before, assessment } = seen ?? {};
+    const earlier =
+      before === undefined || assessment === undefined ? {} : { earlier: { book: before, assessment } };
+    return { ...now, shown, assessment: assessBook(shown, earlier), laid };
   };
   const get = (): PageState => {
     const now = under.get();
