@@ -86,6 +86,7 @@ const estimateDocument = (told: FillTold, confidence: number): Pick<FillDocument
         kv: withinDocument(within(one.kv), 'flowCoefficient'),
         drip: withinDocument(within(one.drip), 'volume'),
         shutTime: withinDocument(within(one.shutTime), 'time'),
+        ...(one.spread === undefined ? {} : { spread: one.spread.value }),
         trials: one.trials,
       })),
       volumeSpread: volumeSpread.value,

@@ -119,6 +119,9 @@ export const fillSchema = z
             kv: withinSchema,
             drip: withinSchema,
             shutTime: withinSchema.describe('From the count to the lane fully shut'),
+            spread: number
+              .optional()
+              .describe('Scatter of the lane’s own bottles with what the balance adds, m3'),
             trials: z.number().int(),
           }),
         ),

@@ -44,6 +44,29 @@ describe('one lane alone', () => {
     );
     expect(estimate.volumeSpread.value / Math.sqrt(line.residualVariance!)).toBeCloseTo(1, 1);
     expect(estimate.volumeSpread.dof).toBeCloseTo(line.dof, 0);
+    expect(lane.spread!.value / Math.sqrt(line.residualVariance!)).toBeCloseTo(1, 1);
+    expect(lane.spread!.dof).toBeCloseTo(line.dof, 0);
+  });
+
+  it('has a scatter of its own beside a lane whose bottles differ three times as much', () => {
+    const two = floorPair(randomFrom(8), { source: 'gravity', lanes: 2, bottles: 20 });
+    // about the mean of each lane and count every miss of one lane is made three times as large
+    const means = new Map<string, { sum: number; n: number }>();
+    const key = ({ lane, preset }: FillTrial): string => `${lane} ${preset}`;
+    for (const trial of two.trials) {
+      const { sum, n } = means.get(key(trial)) ?? { sum: 0, n: 0 };
+      means.set(key(trial), { sum: sum + trial.volume!, n: n + 1 });
+    }
+    const wider = two.trials.map((trial): FillTrial => {
+      const { sum, n } = means.get(key(trial))!;
+      const mean = sum / n;
+      return trial.lane === '-Y2' ? { ...trial, volume: mean + 3 * (trial.volume! - mean) } : trial;
+    });
+    const [own, large] = estimated(two.here, wider).lanes.map(({ spread }) => spread!.value);
+    const truth = Math.hypot(two.ownSpread, two.weighing);
+    // 38 degrees of freedom: 3 sigma of 34 %
+    expect(Math.abs(own! / truth - 1)).toBeLessThan(0.34);
+    expect(Math.abs(large! / truth / 3 - 1)).toBeLessThan(0.34);
   });
 });
 

@@ -1,11 +1,12 @@
 import type { Lane } from '../hydraulics/system.ts';
 import { drawnLanes } from './drawn-lanes.ts';
-import { type Fit, fitLanes, type NoiseGround } from './fit.ts';
+import { fitLanes, type NoiseGround } from './fit.ts';
 import { type Apart, keptTrials, type TrialProblem } from './kept-trials.ts';
 import type { EstimateBasis, LaneEstimate } from './lane-estimate.ts';
 import { type LanePriors, lanePriors } from './lane-priors.ts';
 import { type LaneUnknown, laneScale, laneUnknowns, laneValues, offsetOf, perLane } from './lane-unknowns.ts';
-import { linearFigure } from './linear-figure.ts';
+import { linearFigure, quadratic } from './linear-figure.ts';
+import { varianceOf } from './noise.ts';
 import type { Reading, SetupReadings } from './readings.ts';
 import { type Residual, residualsOf } from './residuals.ts';
 import { type RowModel, rowAnswer } from './row-model.ts';
@@ -101,7 +102,36 @@ const readingsOf = (
 const meanStated = (readings: readonly Reading[]): number =>
   readings.reduce((sum, { stated }) => sum + stated, 0) / Math.max(1, readings.length);
 
-const laneEstimate = (model: RowModel, fit: Fit, lane: number, trials: number): LaneEstimate => {
+/** With fewer degrees of freedom a lane's own scatter says next to nothing. */
+const leastOwn = 3;
+
+/**
+ * Scatter of one lane's bottles about what the lane's values give for them.
+ *
+ * Method   s^2 = sum miss^2/dof, dof = n - sum of what each reading pulls its own mean by
+ */
+const laneSpread = ({ fit, readings }: Pick<EstimateBasis, 'fit' | 'readings'>, lane: number) => {
+  let squares = 0;
+  let dof = 0;
+  readings.forEach(({ setup, volumes }, s) => {
+    const i = setup.lanes.indexOf(lane);
+    const own = i < 0 ? [] : volumes[i]!;
+    if (own.length === 0) return;
+    const known = quadratic(fit.covariance.whole, fit.slopes[s]!.volumes[i]!);
+    for (const { value, stated } of own) {
+      squares += square(value - fit.answers[s]!.volumes[i]!);
+      dof += Math.max(0, 1 - known / varianceOf(fit.volumeNoise, stated));
+    }
+  });
+  return dof < leastOwn ? undefined : { value: Math.sqrt(squares / dof), deviation: 0, dof };
+};
+
+const laneEstimate = (
+  { model, fit, readings }: Pick<EstimateBasis, 'model' | 'fit' | 'readings'>,
+  lane: number,
+  trials: number,
+): LaneEstimate => {
+  const spread = laneSpread({ fit, readings }, lane);
   const scale = model.scales[lane]!;
   const at = perLane * lane;
   const values = laneValues(scale, fit.unknowns, at);
@@ -124,6 +154,7 @@ const laneEstimate = (model: RowModel, fit: Fit, lane: number, trials: number): 
       values.afterRun + values.halfClosing,
       slopeOf({ afterRun: priors.afterRun, halfClosing: priors.halfClosing }),
     ),
+    ...(spread === undefined ? {} : { spread }),
     trials,
   };
 };
@@ -166,7 +197,7 @@ export const estimateLanes = (input: EstimateInput): EstimateAnswer => {
     return drawn;
   };
   const basis: EstimateBasis = { model, fit, setups, readings, draws };
-  const found = lanes.map((_, lane) => laneEstimate(model, fit, lane, used[lane]!));
+  const found = lanes.map((_, lane) => laneEstimate(basis, lane, used[lane]!));
   const residuals = residualsOf(basis);
   const missOf = (trial: number): { readonly miss?: number } => {
     const { volume, overflow } = trials[trial]!;

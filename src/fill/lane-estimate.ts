@@ -20,6 +20,8 @@ export interface LaneEstimate {
   readonly drip: Estimated;
   /** From the count to the lane fully shut, s. */
   readonly shutTime: Estimated;
+  /** Scatter of the lane's own bottles about their mean, with what the instrument adds, m3; where enough were weighed. */
+  readonly spread?: Estimated;
   /** Bottles that were used. */
   readonly trials: number;
 }

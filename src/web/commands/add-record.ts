@@ -75,12 +75,19 @@ const chained = (
 /**
  * Adds records to the open book, all or none. Until the server has them, they are told as refused and nothing is
  * lost by asking again.
+ *
+ * Symbols  known  the records as they were read before: the chain goes on from them, and only where the server has more of
+ *                 this browser's are all read anew; absent, they are read first
  */
-export const addRecords = async (page: Page, drafts: readonly RecordDraft[]): Promise<Added> => {
+export const addRecords = async (
+  page: Page,
+  drafts: readonly RecordDraft[],
+  known?: readonly Envelope[],
+): Promise<Added> => {
   const { id } = page.state.get();
   const unreachable = { refused: page.words.say('records.unreachable'), unreachable: true };
   for (let left = mostTries; ; left -= 1) {
-    const records = await readRecords(page, id);
+    const records = left === mostTries && known !== undefined ? known : await readRecords(page, id);
     if (records === undefined) return unreachable;
     // the answer about some was lost on the way here
     const there = new Set(records.map((record) => record.id));

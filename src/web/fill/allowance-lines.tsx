@@ -5,7 +5,9 @@ import { stationOf } from '../../floor/station-of.ts';
 import { GoLink } from '../shell/go-link.tsx';
 import { bookPageAddress, fillAddress } from '../shell/route.ts';
 import { usePagePart, useWords } from '../state/page-context.ts';
+import { AfterStopLine } from './after-stop-line.tsx';
 import { useFillPlace } from './fill-place.tsx';
+import { MeasuredField } from './measured-field.tsx';
 
 /** Where what would take the place of a line is written. */
 const useReplacedAt = (): ((code: Allowance['code']) => string) => {
@@ -46,8 +48,10 @@ export const AllowanceLines = ({ change }: { readonly change: FloorAllowances })
             {source !== 'measured' && (
               <GoLink to={replacedAt(code)}>{say(`allowance.replace.${code}`)}</GoLink>
             )}
+            <MeasuredField code={code} />
           </li>
         ))}
+        <AfterStopLine />
       </ul>
     </section>
   );

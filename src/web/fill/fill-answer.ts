@@ -52,6 +52,8 @@ export interface LaneValues {
   readonly pulses: Within;
   readonly afterRun: Within;
   readonly kv: Within;
+  /** Standard deviation of the lane's bottles about its line, m3; where enough were weighed. */
+  readonly spread?: number;
 }
 
 /** A weighed bottle beside its count. */
@@ -118,6 +120,7 @@ const valuesOf = (lane: LaneEstimate, confidence: number): LaneValues => ({
   pulses: withinOf(lane.pulses, confidence),
   afterRun: withinOf(lane.afterRun, confidence),
   kv: withinOf(lane.kv, confidence),
+  ...(lane.spread === undefined ? {} : { spread: lane.spread.value }),
 });
 
 const capacityIn = (presets: GoalPresets | undefined): CapacityFound | undefined =>

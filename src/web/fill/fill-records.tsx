@@ -61,6 +61,8 @@ const asRecord = (page: Page, { at, ...draft }: RecordDraft): Envelope => ({
 const useSending = (
   page: Page,
   id: string,
+  /** What the server is known to have; nothing before it was asked. */
+  known: { readonly current: readonly Envelope[] | undefined },
   came: (records: readonly Envelope[]) => void,
 ): { readonly held: string | undefined; readonly send: () => void } => {
   const [held, setHeld] = useState<string>();
@@ -72,7 +74,7 @@ const useSending = (
     for (;;) {
       const drafts = waitingRecords(page, id).slice(0, mostAtOnce);
       if (drafts.length === 0 || over.current) break;
-      const added = await addRecords(page, drafts);
+      const added = await addRecords(page, drafts, known.current);
       if ('refused' in added) {
         setHeld(added.refused);
         if (added.unreachable === true) page.later(() => void send(), patience);
@@ -83,7 +85,7 @@ const useSending = (
       came(added.records);
     }
     busy.current = false;
-  }, [page, id, came]);
+  }, [page, id, known, came]);
   useEffect(() => {
     over.current = false;
     const again = (): void => void send();
@@ -104,15 +106,19 @@ export const WithRecords = ({ children }: { readonly children: ReactNode }): Rea
   const { records, setRecords, load } = useRecords(page, id);
   const [drafts, setDrafts] = useState(() => waitingRecords(page, id));
   const [loose, setLoose] = useState(false);
+  const known = useRef<readonly Envelope[]>(undefined);
+  known.current = load === 'ready' ? records : undefined;
   const came = useCallback(
     (all: readonly Envelope[]): void => {
+      // what goes next begins at once, before the page is painted anew
+      known.current = all;
       setRecords(all);
       const there = new Set(all.map((record) => record.id));
       setDrafts((before) => before.filter((draft) => !there.has(draft.id)));
     },
     [setRecords],
   );
-  const { held, send } = useSending(page, id, came);
+  const { held, send } = useSending(page, id, known, came);
   const write = useCallback(
     (fresh: readonly RecordDraft[]): string | undefined => {
       const problems = fresh.flatMap((draft) => bodyProblems(draft, recordKinds, ''));

@@ -1,45 +1,16 @@
-import { type ReactElement, useMemo } from 'react';
-import { levelVolumes } from '../../floor/fill/index.ts';
-import { samplesOf } from '../../record/samples.ts';
+import type { ReactElement } from 'react';
 import { ShownQuantity } from '../field/shown-quantity.tsx';
 import { GoLink } from '../shell/go-link.tsx';
-import { sheetAddress } from '../shell/route.ts';
 import { ScrollRegion } from '../shell/scroll-region.tsx';
 import { useWords } from '../state/page-context.ts';
 import { BottleVolume } from './bottle-volume.tsx';
-import { useFillPlace } from './fill-place.tsx';
-import { useFillRecords } from './fill-records.tsx';
 import type { LevelGoal } from './goals.ts';
-import { useAnswer } from './with-answer.tsx';
+import { useHandSheet } from './hand-sheet.ts';
 
 /** A share that is almost all is told by what is missing of it. */
 const OneIn = ({ short }: { readonly short: number }): ReactElement => {
   const { say, number } = useWords();
   return <>{short < 1e-6 ? say('presets.oneIn.none') : say('presets.oneIn', { n: number(1 / short, 2) })}</>;
-};
-
-/** A sheet takes as many of each. */
-const fewest = { bottles: 3, capacities: 2 } as const;
-
-/** The sheet by which one checks a lane by hand, with the lane's bottles and the measured capacities in it. */
-const useHandSheet = (): ((lane: string) => string | undefined) => {
-  const { answer } = useAnswer();
-  const { format } = useFillPlace();
-  const { records } = useFillRecords();
-  const capacities = useMemo(
-    () => levelVolumes(samplesOf(records).filter((sample) => sample.format === format?.tag)),
-    [records, format?.tag],
-  );
-  return (lane) => {
-    const own = (answer?.dots ?? []).filter((dot) => dot.lane === lane && !dot.overflowed);
-    if (own.length < fewest.bottles || capacities.length < fewest.capacities) return undefined;
-    const millilitres = (volume: number): string => `${(volume * 1e6).toFixed(2)} mL`;
-    return sheetAddress('contents/level-preset-from-trials', {
-      counts: own.map(({ preset }) => String(preset)).join('; '),
-      volumes: own.map(({ volume }) => millilitres(volume)).join('; '),
-      capacities: capacities.map(millilitres).join('; '),
-    });
-  };
 };
 
 /** Counts for the level, lane by lane, with what they cost, beside one count for all. */

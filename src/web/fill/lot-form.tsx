@@ -5,6 +5,7 @@ import { useBottleUnits } from './bottle-units.ts';
 import { useFillPlace } from './fill-place.tsx';
 import { useFillRecords } from './fill-records.tsx';
 import { ImportPart } from './import-part.tsx';
+import { keptFields, keptTexts } from './kept-texts.ts';
 
 interface LotDraft {
   readonly packages: readonly { readonly gross: string; readonly lane?: string }[];
@@ -42,9 +43,15 @@ export const LotForm = ({
   };
   const note = `lot/${book}/${floor}/${format}`;
   const [draft, setDraft] = useState<LotDraft>(() => {
-    const kept = page.notes.read(note) as LotDraft | undefined;
+    const kept = keptFields(page.notes.read(note));
     const by = page.notes.read(reader);
-    return kept ?? { packages: [], texts: { by: typeof by === 'string' ? by : '', lane: '' } };
+    const packages = Array.isArray(kept.packages) ? kept.packages.map(keptTexts) : [];
+    return {
+      packages: packages.flatMap(({ gross, lane }) =>
+        gross === undefined ? [] : [{ gross, ...(lane === undefined ? {} : { lane }) }],
+      ),
+      texts: { by: typeof by === 'string' ? by : '', lane: '', ...keptTexts(kept.texts) },
+    };
   });
   const [told, setTold] = useState('');
   const text = (name: string): string => draft.texts[name] ?? '';

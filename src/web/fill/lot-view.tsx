@@ -12,6 +12,7 @@ import { usePage, usePagePart, useWords } from '../state/page-context.ts';
 import { SheetValue } from '../working/sheet-value.tsx';
 import { useFillPlace } from './fill-place.tsx';
 import { useFillRecords } from './fill-records.tsx';
+import { keptTexts } from './kept-texts.ts';
 import { LotControl } from './lot-control-part.tsx';
 import { LotForm } from './lot-form.tsx';
 import { LotStrip } from './lot-strip.tsx';
@@ -154,7 +155,11 @@ export const LotView = (): ReactElement => {
   const { book, floor, format } = useFillPlace();
   const { records } = useFillRecords();
   const note = `lot-rule/${id}`;
-  const [texts, setTexts] = useState<Texts>(() => (page.notes.read(note) ?? {}) as Texts);
+  const [texts, setTexts] = useState<Texts>(() => {
+    const { rule, ...kept } = keptTexts(page.notes.read(note));
+    const known = contentsRules.find((one) => one === rule);
+    return { ...kept, ...(known === undefined ? {} : { rule: known }) };
+  });
   const lots = useMemo(
     () => lotsOf(records).filter((lot) => lot.floor === floor.tag && lot.format === format?.tag),
     [records, floor.tag, format?.tag],

@@ -5,6 +5,7 @@ import { sheetAddress } from '../shell/route.ts';
 import { untilFetched } from '../shell/until-fetched.ts';
 import { useWords } from '../state/page-context.ts';
 import { GoalSentence } from './goal-sentence.tsx';
+import { useHandSheet, useVolumeSheet } from './hand-sheet.ts';
 import { LevelTable } from './level-table.tsx';
 import { NoAnswerLines } from './no-answer.tsx';
 import { TracePart } from './trace-part.tsx';
@@ -70,6 +71,8 @@ export const PresetsView = (): ReactElement => {
   const { say } = useWords();
   const { answer, working, choice } = useAnswer();
   const goal = answer?.presets;
+  const handSheet = useHandSheet();
+  const volumeSheet = useVolumeSheet();
   return (
     <div className="answer" data-working={working}>
       <NoAnswerLines codes={['noTrials', 'floorUnknown']} />
@@ -82,9 +85,12 @@ export const PresetsView = (): ReactElement => {
           <p className="small quiet">
             {say(goal.goal === 'level' ? 'presets.about.level' : 'presets.about.volume')}{' '}
             <GoLink
-              to={sheetAddress(
-                goal.goal === 'level' ? 'contents/level-preset-from-trials' : 'contents/volume-preset',
-              )}
+              to={
+                goal.goal === 'volume'
+                  ? volumeSheet(goal)
+                  : (handSheet(goal.presets.lanes[0]?.lane ?? '') ??
+                    sheetAddress('contents/level-preset-from-trials'))
+              }
             >
               {say('presets.sheet')}
             </GoLink>

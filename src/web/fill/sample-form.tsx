@@ -4,6 +4,7 @@ import { parseQuantity } from '../../quantity/index.ts';
 import { usePage, usePagePart } from '../state/page-context.ts';
 import { useBottleUnits } from './bottle-units.ts';
 import { useFillRecords } from './fill-records.tsx';
+import { keptTexts } from './kept-texts.ts';
 import { type SampleField, sampleFields } from './sample-fields.ts';
 
 type Texts = Readonly<Record<string, string>>;
@@ -37,7 +38,7 @@ export const SampleForm = ({
   const note = `sample/${book}/${format}`;
   const [texts, setTexts] = useState<Texts>(() => {
     const by = page.notes.read(reader);
-    return { by: typeof by === 'string' ? by : '', ...(page.notes.read(note) as Texts | undefined) };
+    return { by: typeof by === 'string' ? by : '', ...keptTexts(page.notes.read(note)) };
   });
   const [asked, setAsked] = useState(false);
   const [told, setTold] = useState('');

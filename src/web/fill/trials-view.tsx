@@ -48,10 +48,11 @@ const LaneValueTable = ({ answer }: { readonly answer: FillAnswer }): ReactEleme
             <th scope="col">{say('trials.pulses')}</th>
             <th scope="col">{say('trials.afterRun')}</th>
             <th scope="col">{say('trials.kv')}</th>
+            <th scope="col">{say('trials.laneSpread')}</th>
           </tr>
         </thead>
         <tbody>
-          {lanes.map(({ lane, trials, pulses, afterRun, kv }) => {
+          {lanes.map(({ lane, trials, pulses, afterRun, kv, spread }) => {
             const last = answer.dots.findLast((dot) => dot.lane === lane)?.preset ?? 0;
             const address = lineAddress(answer, lane, last);
             return (
@@ -76,6 +77,7 @@ const LaneValueTable = ({ answer }: { readonly answer: FillAnswer }): ReactEleme
                 <td>
                   <Interval of={kv} kind="flowCoefficient" />
                 </td>
+                <td>{spread !== undefined && <BottleVolume value={spread} digits={2} />}</td>
               </tr>
             );
           })}

@@ -1,5 +1,6 @@
 import { writerOf } from '../commands/add-record.ts';
 import type { Page } from '../state/page.ts';
+import { keptFields, keptTexts } from './kept-texts.ts';
 import { firstDraft, type Measure, massUnits, measures, type WeighDraft } from './weigh-draft.ts';
 
 /** Which draft: each floor and format has its own. */
@@ -14,23 +15,17 @@ const noteOf = ({ book, floor, format }: DraftOf): string => `weigh/${book}/${fl
 /** The same person reads the next one, on whatever page. */
 const reader = 'reading-by';
 
-/** The fields of what this browser kept; another program's text, or an older one's, has none. */
-const fieldsOf = (kept: unknown): Readonly<Record<string, unknown>> =>
-  typeof kept === 'object' && kept !== null ? (kept as Readonly<Record<string, unknown>>) : {};
-
 const isRowNumber = (kept: unknown): kept is number => Number.isInteger(kept) && (kept as number) >= 1;
 
 /** What stood at the scales when the page was left: a reload loses no digit. */
 export const keptWeighing = (page: Page, of: DraftOf, lane: string, massUnit: string): WeighDraft => {
   const first = firstDraft(lane, massUnit);
   const by = page.notes.read(reader);
-  const kept: Partial<Record<keyof WeighDraft, unknown>> = fieldsOf(page.notes.read(noteOf(of)));
+  const kept: Partial<Record<keyof WeighDraft, unknown>> = keptFields(page.notes.read(noteOf(of)));
   const texts = Object.fromEntries(
-    Object.entries(fieldsOf(kept.texts)).filter(
-      ([name, text]) => Object.hasOwn(first.texts, name) && typeof text === 'string',
-    ),
+    Object.entries(keptTexts(kept.texts)).filter(([name]) => Object.hasOwn(first.texts, name)),
   );
-  const row: Partial<Record<keyof WeighDraft['row'], unknown>> = fieldsOf(kept.row);
+  const row: Partial<Record<keyof WeighDraft['row'], unknown>> = keptFields(kept.row);
   const measure: Measure = measures.find((one) => one === kept.measure) ?? first.measure;
   return {
     lane: typeof kept.lane === 'string' ? kept.lane : first.lane,

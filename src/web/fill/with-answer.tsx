@@ -15,6 +15,7 @@ import type { FillAnswer } from './fill-answer.ts';
 import { fillInWorker } from './fill-in-worker.ts';
 import { useFillPlace } from './fill-place.tsx';
 import { useFillRecords } from './fill-records.tsx';
+import { type MeasuredTexts, measuredOf, measuredTexts } from './measured-allowances.ts';
 import { isOnPath } from './trace-guide.ts';
 
 /** What the counts are for, and how surely. */
@@ -22,6 +23,8 @@ export interface PresetChoice {
   readonly goal?: FillGoal;
   /** The whole share of bottles with this confidence; absent, one bottle drawn by chance. */
   readonly tolerance?: number;
+  /** What was measured in the place of an allowance, as typed: `3 % ± 1 %`. */
+  readonly measured?: MeasuredTexts;
 }
 
 export interface Answered {
@@ -56,12 +59,19 @@ export const useAnswer = (): Answered => {
 /** What this browser kept of a choice; anything else is none. */
 const keptChoice = (kept: unknown): PresetChoice => {
   if (typeof kept !== 'object' || kept === null) return {};
-  const { goal, tolerance } = kept as Readonly<Record<string, unknown>>;
+  const { goal, tolerance, measured } = kept as Readonly<Record<string, unknown>>;
+  const texts = measuredTexts(measured);
   return {
     ...(goal === 'level' || goal === 'volume' ? { goal } : {}),
     ...(typeof tolerance === 'number' && tolerance > 0 && tolerance < 1 ? { tolerance } : {}),
+    ...(Object.keys(texts).length === 0 ? {} : { measured: texts }),
   };
 };
+
+const goalOf = ({ goal, tolerance }: PresetChoice): Pick<PresetChoice, 'goal' | 'tolerance'> => ({
+  ...(goal === undefined ? {} : { goal }),
+  ...(tolerance === undefined ? {} : { tolerance }),
+});
 
 /** What is typed and pressed in quick succession is worked out once. */
 const rest = 60;
@@ -96,10 +106,11 @@ export const WithAnswer = ({ children }: { readonly children: ReactNode }): Reac
         from: floor.tag,
         ...(format === undefined ? {} : { format: format.tag }),
         ...(other === undefined ? {} : { to: other }),
-        ...choice,
+        ...goalOf(choice),
+        ...measuredOf(choice.measured ?? {}, page.words.numbers),
       },
     }),
-    [book, records, floor.tag, format, other, choice],
+    [book, records, floor.tag, format, other, choice, page.words.numbers],
   );
   useEffect(() => {
     let giveUp = (): void => undefined;

@@ -28,6 +28,7 @@ export const fillAnswerWords: Bundle = {
     'trials.pulses': 'pulses in a litre',
     'trials.afterRun': 'after-run',
     'trials.kv': 'Kv',
+    'trials.laneSpread': 'its bottles differ by',
     'trials.line': 'by hand on its sheet',
     'trials.spread': 'Bottles of one lane differ by a standard deviation of',
     'trials.doubts': 'What the trials can’t tell',
@@ -193,6 +194,18 @@ export const fillAnswerWords: Bundle = {
     'allowance.meter-viscosity': 'Meter factor with the product.',
     'allowance.valve-air': 'After-run with the air of the valves.',
     'allowance.kv-product': 'Kv with the product.',
+    'allowance.air-after-stop': 'Air in the manifold after a stop.',
+    'allowance.air-after-stop.none':
+      'Not measured: the intervals speak of a running line, not of its first bottles after a stop.',
+    'allowance.air-after-stop.less':
+      'The first bottle gets {by} less than one of a running line, by {n, plural, one {# bottle} other {# bottles, {low} to {high}}} here; the intervals leave it out.',
+    'allowance.air-after-stop.more':
+      'The first bottle gets {by} more than one of a running line, by {n, plural, one {# bottle} other {# bottles, {low} to {high}}} here; the intervals leave it out.',
+    'allowance.replace.air-after-stop': 'Weigh a first bottle after a stop',
+    'allowance.measured': 'measured:',
+    'allowance.measured.such': '3 % ± 1 %',
+    'allowance.measured.take': 'Take it',
+    'allowance.measured.away': 'Allow for it again',
     'allowance.moves.pulse': 'volume of a pulse',
     'allowance.moves.afterRun': 'after-run',
     'allowance.moves.kv': 'Kv',
