@@ -1,0 +1,130 @@
+import type { Book } from '../../book/index.ts';
+import type { EventGraph } from '../../line/event-graph.ts';
+import { nextLoop } from '../../line/next-loop.ts';
+import type { LineSolution } from '../../line/solve-line.ts';
+import { stepBreak } from '../../line/step-break.ts';
+import { bookReader } from '../book-reader.ts';
+import { holdOf } from '../cycle-chart.ts';
+import { judgeFloor } from '../judge-floor.ts';
+import type { FloorSolution } from '../solve-floor.ts';
+import type { BoundShift, NextLoop, StepWorth } from './bound-shift.ts';
+import { shiftProblem } from './problems.ts';
+import { shiftLineOf, stopsOfStations } from './shift-line-of.ts';
+import { shiftProblemsOf } from './shift-problems-of.ts';
+
+/** A shift where the agreement names none, common practice. */
+const usualShift = 8 * 3600;
+/** Two-sided, where the agreement names none. */
+const usualConfidence = 0.95;
+
+const nextOf = ({ graph, cycle, period }: LineSolution): NextLoop | undefined => {
+  const next = nextLoop(graph, cycle);
+  if (next === undefined) return undefined;
+  const own = next.period / graph.fills;
+  return {
+    steps: next.loop.flatMap(({ steps }) => steps).filter(({ seconds }) => seconds > 0),
+    period: own,
+    shorter: period - own,
+  };
+};
+
+const worthOf = (graph: EventGraph & { readonly bottles: number }, period: number): readonly StepWorth[] =>
+  (['fill', 'dwell', 'cap'] as const).flatMap((step) => {
+    const found = stepBreak(graph, step);
+    if (found === undefined) return [];
+    const over = Math.min(1, found.seconds - found.until);
+    if (!(over > 0)) return [];
+    const { bottles } = graph;
+    const gain = bottles / (period - found.slope * over) - bottles / period;
+    return [{ step, seconds: found.seconds, gain, over, until: found.until }];
+  });
+
+/** Whether times between stops come from a log: all that there are were measured. */
+const stopsFrom = (
+  used: ReadonlyMap<string, { readonly standing: string }>,
+  stops: number,
+): BoundShift['stops'] => {
+  if (stops === 0) return 'none';
+  const between = [...used].filter(([path]) => /\/(stops|stopDevices)\/.*\/between$/.test(path));
+  return between.length > 0 && between.every(([, { standing }]) => standing === 'measured')
+    ? 'logged'
+    : 'declared';
+};
+
+const cantRun = (book: Book, { stuck, deadlock }: FloorSolution): BoundShift['problems'] => [
+  ...shiftProblemsOf(book),
+  ...(stuck === undefined
+    ? []
+    : [shiftProblem('SHIFT_FILL_NEVER_ENDS', '/line/stations', { parts: { lanes: stuck.join(', ') } })]),
+  ...(deadlock === undefined
+    ? []
+    : [shiftProblem('SHIFT_DEADLOCK', '/line/stations', { parts: { events: deadlock.join(', ') } })]),
+];
+
+/**
+ * One floor of a book as a line for a shift, with what its exact cycle says.
+ *
+ * Method   times, fill and index as the assessment finds them; stops, losses and room out of the book
+ * Symbols  floor  its place among the floors of the book
+ * Returns  plain data; the line is absent where a station does not say what makes it stand, where the rate is unknown, or
+ *          where the line can't run, and then says why
+ * Cost     one judgement of the floor
+ */
+export const bindShift = (book: Book, floor: number, format?: string): BoundShift => {
+  const reader = bookReader(book);
+  const { inputs, solution, figures } = judgeFloor(reader, floor, format);
+  const own = reader.scope();
+  const duration = own.numberOr('/agreement/shift', 'time', usualShift);
+  const confidence = own.number('/agreement/confidence', 'ratio') ?? usualConfidence;
+  const stops = stopsOfStations(own, floor);
+  const declared = stops.every((each) => each.declared);
+  const line = shiftLineOf({
+    reader: own,
+    inputs,
+    solution,
+    duration,
+    stopsAt: (station) => stops[station]?.stops ?? [],
+  });
+  const efficiency = inputs.ratePath.replace(/\/rate$/, '/efficiency');
+  const agreedEfficiency = own.number(efficiency, 'ratio');
+  const rateKnown = solution.line !== undefined;
+  const problems = cantRun(book, solution);
+  const { missing } = own.account;
+  const wanted = [...(rateKnown ? [] : (figures.runningRate?.missing ?? [])), ...missing];
+  const runs = rateKnown && wanted.length === 0 && problems.length === 0;
+  const count = stops.reduce((sum, each) => sum + each.stops.length, 0) + line.lineStops.length;
+  const fillTime = figures.fillTime;
+  const hold = holdOf(inputs, solution);
+  const next = solution.line === undefined ? undefined : nextOf(solution.line);
+  const { agreedRate } = inputs.model;
+  const known = stopsFrom(own.account.used, count);
+  return {
+    floor: inputs.floor.tag,
+    name: inputs.floor.name ?? inputs.floor.tag,
+    role: inputs.floor.role ?? 'other',
+    format: inputs.format?.tag ?? '',
+    duration,
+    agreedRun: inputs.model.agreedTime,
+    confidence,
+    missing: [...new Set(wanted)],
+    assumed: [
+      ...new Set([
+        ...own.account.assumed.keys(),
+        ...inputs.forLine.account.assumed.keys(),
+        ...inputs.forFill.account.assumed.keys(),
+      ]),
+    ],
+    problems,
+    worth: solution.line === undefined ? [] : worthOf(solution.line.graph, solution.line.cycle.period),
+    ...(runs ? { line } : {}),
+    ...(solution.line === undefined ? {} : { runningRate: solution.line.rate, period: solution.line.period }),
+    ...(agreedRate === undefined ? {} : { agreedRate }),
+    ...(agreedEfficiency === undefined ? {} : { agreedEfficiency }),
+    ...(declared && known !== undefined ? { stops: known } : {}),
+    ...(fillTime?.value === undefined || fillTime.low === undefined || fillTime.high === undefined
+      ? {}
+      : { fillEnds: [fillTime.low - fillTime.value, fillTime.high - fillTime.value] as const }),
+    ...(hold === undefined ? {} : { hold }),
+    ...(next === undefined ? {} : { next }),
+  };
+};
