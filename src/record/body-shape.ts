@@ -23,6 +23,11 @@ export const digits = (many: number): Shape =>
     (v) => typeof v === 'string' && v.length === many && /^[0-9a-f]+$/.test(v),
   );
 export const token = fits('an id: letters, digits and . _ : -', isToken);
+/** A place of a book, or of a thing of it; the empty one is the whole. */
+export const pointer = fits(
+  'a JSON Pointer, such as /supply/source',
+  (v) => typeof v === 'string' && v.length <= 300 && /^(\/[^/]+)*$/.test(v),
+);
 /** A place inside a thing of the book, by the names of the fields on the way to it. */
 export const placeWithin = fits(
   'a place within the floor, such as air/compressor/cutIn',

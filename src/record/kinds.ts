@@ -8,6 +8,7 @@ import {
   moment,
   oneOf,
   placeWithin,
+  pointer,
   type Shape,
   text,
   token,
@@ -132,6 +133,31 @@ export const lotParts = {
   },
 } as const;
 
+/** One check as it was tried on a floor. */
+export const checkParts = {
+  needed: {
+    check: text,
+    floor: text,
+    by: text,
+    /** What the book said at each place that the check hangs on: a place within the thing with a tag, and its digest. */
+    basis: listOf(members({ path: pointer, sha256: digest }, { of: text })),
+  },
+  optional: {
+    /** Whether it was as the check expects. */
+    seen: flag,
+    readings: listOf(text),
+    conditions: listOf(members({ condition: text, read: text })),
+    witness: text,
+    instrument: text,
+    evidence: listOf(token),
+    /** Accepted as it is. */
+    concession: members({ why: text, until: text, by: text }),
+    /** A result that is still to come. */
+    late: members({ what: text, who: text, due: text }),
+    remark: text,
+  },
+} as const;
+
 /**
  * The kinds of the first release. Quantities in bodies are texts with their unit, as typed; tags refer to
  * the book and are checked against it where the book is at hand. A changed body is a new version beside
@@ -214,6 +240,12 @@ export const recordKinds: KindRegistry = kindRegistry(
       { check: text, floor: text, result: oneOf('shown', 'proved', 'failed'), by: text },
       { conditions: text, witness: text, evidence: listOf(token), remark: text },
     ),
+  },
+  {
+    // what was read and seen, not what it came to: the verdict follows from the book that it is held against
+    kind: 'check',
+    version: 2,
+    body: members(checkParts.needed, checkParts.optional),
   },
   {
     kind: 'photograph',

@@ -180,6 +180,20 @@ describe('kinds', () => {
       by: 'electrician',
       evidence: ['photo-1'],
     },
+    'check/2': {
+      check: 'current -M3',
+      floor: 'SITE',
+      by: 'electrician',
+      basis: [
+        { of: '-M3', path: '/current', sha256: ORIGIN },
+        { path: '/agreement/rates/0/rate', sha256: ORIGIN },
+        { of: 'HR1', path: '', sha256: ORIGIN },
+      ],
+      readings: ['1.02 A', '1.04 A', '1.03 A'],
+      conditions: [{ condition: 'frequency', read: '60 Hz' }],
+      instrument: 'clamp meter',
+      concession: { why: 'worn bearing', until: '2027-06-01', by: 'plant' },
+    },
     'photograph/1': { sha256: ORIGIN, mediaType: 'image/jpeg', bytes: 81_234, of: ['-M3'], by: 'rigger' },
     'punch/1': { point: 'P-7', text: 'guard bolt missing', state: 'open', by: 'witness' },
     'signature/1': {

@@ -1,0 +1,179 @@
+import type { Book } from '../book/index.ts';
+import type { Assessment, FloorAssessment } from '../floor/assessment.ts';
+import { type Answerer, openQuestions } from '../floor/questions/index.ts';
+import type { Envelope } from '../record/envelope.ts';
+import { byText } from '../record/heads.ts';
+import { readingsOf } from '../record/readings.ts';
+import { type SignatureRecord, signatureProblems, signaturesIn } from '../record/signature.ts';
+import { isPassed, isSettled, type ProvedCheck } from './proved-check.ts';
+import type { PunchPoint } from './punch-points.ts';
+import { type Stage, stageOrder } from './stage.ts';
+
+/** What a line passes on its way, in order; a signature names them as they stand here. */
+export const gateNames = [
+  'ready to run off',
+  'ready to ship',
+  'ready to travel',
+  'ready to energise',
+  'ready to produce',
+  'accepted',
+] as const;
+
+export type GateName = (typeof gateNames)[number];
+
+/** Something that a gate still wants. */
+export interface Lack {
+  /** What a signature names it by: the id of the check, finding or point. */
+  readonly id: string;
+  readonly sort: 'check' | 'finding' | 'question' | 'reading' | 'punch' | 'instrument' | 'agreement';
+  readonly holder: Answerer;
+  /** Place of the book that is asked for. */
+  readonly path?: string;
+}
+
+/** A gate of a floor with what it lacks and who has passed it. */
+export interface Gate {
+  readonly gate: GateName;
+  readonly floor: string;
+  readonly lacks: readonly Lack[];
+  /** Whether somebody signed for it with everything that is open now named. */
+  readonly passed: boolean;
+  /** The signature, right by its own key, that leaves the fewest of the lacks unnamed. */
+  readonly signed?: { readonly by: string; readonly role: string; readonly record: string };
+  /** Lacks that it does not name: it was left out, or has come up since. */
+  readonly unnamed: readonly string[];
+}
+
+/** What the gates of one floor are worked out from. */
+export interface GateGround {
+  readonly book: Book;
+  readonly assessment: Assessment;
+  readonly floor: FloorAssessment;
+  readonly checks: readonly ProvedCheck[];
+  readonly punch: readonly PunchPoint[];
+  readonly records: readonly Envelope[];
+}
+
+const builder = 'builder' as const;
+const site = 'site' as const;
+
+const ofChecks = (checks: readonly ProvedCheck[], done: (one: ProvedCheck) => boolean): readonly Lack[] =>
+  checks
+    .filter((one) => !done(one))
+    .map(({ check: { id, late } }) => ({ id, sort: 'check', holder: late === undefined ? builder : site }));
+
+const until = (checks: readonly ProvedCheck[], last: Stage): readonly ProvedCheck[] =>
+  checks.filter(({ check }) => stageOrder(check.stage) <= stageOrder(last));
+
+/** Points of a class or a graver one; one without a class keeps every gate. */
+const ofPunch = (punch: readonly PunchPoint[], classes: readonly string[]): readonly Lack[] =>
+  punch
+    .filter((one) => one.state === 'open' && (one.class === undefined || classes.includes(one.class)))
+    .map(({ point }) => ({ id: point, sort: 'punch', holder: builder }));
+
+/** An instrument that nobody says when to calibrate, or that is due before it is used. */
+const ofInstruments = ({ about, line }: Book): readonly Lack[] =>
+  (line?.instruments ?? []).flatMap(({ tag, due }, i) => {
+    const used = about?.dates?.runOff;
+    // days in ISO form are in order as texts
+    if (due !== undefined && used !== undefined && due >= used) return [];
+    return [{ id: tag, sort: 'instrument', holder: builder, path: `/line/instruments/${i}/due` }];
+  });
+
+/** What was to be agreed before a run means anything. */
+const ofAgreement = ({ agreement }: Book): readonly Lack[] =>
+  (
+    [
+      ['rates', '/agreement/rates'],
+      ['acceptanceRun', '/agreement/acceptanceRun'],
+      ['contents', '/agreement/contents/rule'],
+    ] as const
+  ).flatMap(([id, path]) =>
+    agreement?.[id] === undefined ? [{ id, sort: 'agreement', holder: builder, path }] : [],
+  );
+
+const ofFindings = ({ floor }: GateGround): readonly Lack[] =>
+  [...floor.findings, ...floor.utilities.findings]
+    .filter(({ verdict }) => verdict !== 'carries')
+    .map(({ id }) => ({ id, sort: 'finding', holder: site }));
+
+const ofQuestions = ({ book, assessment, floor }: GateGround): readonly Lack[] =>
+  openQuestions(book, assessment, floor.floor)
+    .filter(({ why }) => why === 'missing' || why === 'refused')
+    .map(({ path, who }) => ({ id: path, sort: 'question', holder: who, path }));
+
+const ofReadings = ({ records, floor }: GateGround): readonly Lack[] =>
+  readingsOf(records).some((one) => one.floor === floor.floor)
+    ? []
+    : [{ id: 'readings of the site', sort: 'reading', holder: site }];
+
+/** What each gate wants; those of the builder's floor first. */
+const wants: Readonly<Record<GateName, (ground: GateGround) => readonly Lack[]>> = {
+  'ready to run off': ({ book, checks, punch }) => [
+    ...ofAgreement(book),
+    ...ofInstruments(book),
+    ...ofChecks(until(checks, 'water'), isPassed),
+    ...ofPunch(punch, ['A']),
+  ],
+  'ready to ship': ({ checks, punch }) => [...ofChecks(checks, isPassed), ...ofPunch(punch, ['A', 'B'])],
+  'ready to travel': (ground) => [...ofFindings(ground), ...ofQuestions(ground), ...ofReadings(ground)],
+  'ready to energise': ({ checks, punch }) => [
+    ...ofChecks(until(checks, 'placed'), isPassed),
+    ...ofPunch(punch, ['A']),
+  ],
+  'ready to produce': ({ checks, punch }) => [
+    ...ofChecks(until(checks, 'wet'), isPassed),
+    ...ofPunch(punch, ['A']),
+  ],
+  accepted: ({ checks, punch }) => [...ofChecks(checks, isSettled), ...ofPunch(punch, ['A', 'B'])],
+};
+
+const before: Readonly<Record<GateName, boolean>> = {
+  'ready to run off': true,
+  'ready to ship': true,
+  'ready to travel': false,
+  'ready to energise': false,
+  'ready to produce': false,
+  accepted: false,
+};
+
+/** Whether a text of a signature names a lack: the id alone, or the id and what is to be said of it. */
+const names = (text: string, id: string): boolean => text === id || text.startsWith(`${id}:`);
+
+const gateOf = (gate: GateName, ground: GateGround): Gate => {
+  const { floor, records } = ground;
+  const lacks = wants[gate](ground);
+  const unnamedBy = ({ body: { open = [] } }: SignatureRecord): readonly string[] =>
+    lacks.filter(({ id }) => !open.some((text) => names(text, id))).map(({ id }) => id);
+  const [best] = signaturesIn(records)
+    .filter(({ body }) => body.passes === gate && body.floor === floor.floor)
+    .filter((one) => signatureProblems(one, undefined, '').length === 0)
+    .map((signature) => ({ signature, unnamed: unnamedBy(signature) }))
+    .sort((a, b) => a.unnamed.length - b.unnamed.length || byText(a.signature.id, b.signature.id));
+  if (best === undefined) return { gate, floor: floor.floor, lacks, passed: false, unnamed: [] };
+  const { by, role } = best.signature.body;
+  return {
+    gate,
+    floor: floor.floor,
+    lacks,
+    passed: best.unnamed.length === 0,
+    signed: { by, role, record: best.signature.id },
+    unnamed: best.unnamed,
+  };
+};
+
+/**
+ * The gates of a floor: what each still lacks, who holds it, and whether somebody signed for it.
+ *
+ * Method   a gate is passed by a signature that names it, the floor and every point that is open now; one that leaves a
+ *          point unnamed passes nothing
+ * Returns  the two gates of the floor that the line is built on, the four of the one that it is bound for; none of another
+ * Assumes  whose key it is was compared by another way
+ */
+export const gatesOf = (ground: GateGround): readonly Gate[] => {
+  const { role } = ground.floor;
+  if (role === 'other') return [];
+  return gateNames
+    .filter((gate) => before[gate] === (role === 'built on'))
+    .map((gate) => gateOf(gate, ground));
+};

@@ -1,0 +1,16 @@
+import type { ProofProblemCode } from './problems.ts';
+
+/** What happened and what to do, by language. */
+export const proofProblemText: { readonly en: Readonly<Record<ProofProblemCode, string>> } = {
+  en: {
+    PROOF_CHECK_UNKNOWN:
+      'Floor {floor} has no check {given}. The book may have changed since: look whether the thing has another tag now.',
+    PROOF_FLOOR_UNKNOWN: 'The book has no floor {given}. Known: {allowed}.',
+    PROOF_CONDITION_UNKNOWN: 'The check has no condition {given}. Known: {allowed}.',
+    PROOF_CLAIM: '{path} says {given}. Expected: yes or no.',
+    PROOF_READINGS_ABSENT: 'The check wants readings ({allowed}), and the record holds none.',
+    PROOF_SEEN_ABSENT: 'The record does not say whether it was as the check expects.',
+    PROOF_NO_CONCESSION:
+      'A stop, a guard or a start that is not as it must be can’t be accepted as it is: it stays failed until it is put right and tried again.',
+  },
+};

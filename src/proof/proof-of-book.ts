@@ -1,0 +1,103 @@
+import type { Book } from '../book/index.ts';
+import type { Assessment } from '../floor/assessment.ts';
+import type { Problem } from '../quantity/problem.ts';
+import type { Envelope } from '../record/envelope.ts';
+import { placesOfBook } from './book-places.ts';
+import { type CarryOver, carriedOver, standing } from './carry-over.ts';
+import { type Gate, gatesOf } from './gates.ts';
+import { plannedChecks } from './plan.ts';
+import { proofProblem } from './problems.ts';
+import { type Progress, progressOf } from './progress.ts';
+import { proofContext } from './proof-context.ts';
+import { type ProvedCheck, provedCheck } from './proved-check.ts';
+import { type PunchPoint, punchPoints } from './punch-points.ts';
+import { type RecordedResult, resultsOf } from './results.ts';
+
+/** What is to be proved on a floor and what has been. */
+export interface FloorProof {
+  readonly floor: string;
+  readonly name: string;
+  readonly role: 'built on' | 'bound for' | 'other';
+  /** The protocol, in its order. */
+  readonly checks: readonly ProvedCheck[];
+  /** What the floor before could not prove. */
+  readonly carryOver: readonly CarryOver[];
+  readonly progress: Progress;
+  readonly gates: readonly Gate[];
+}
+
+export interface BookProof {
+  readonly floors: readonly FloorProof[];
+  readonly punch: readonly PunchPoint[];
+  /** Results that name no floor or check of the book, and what of others could not be taken. */
+  readonly problems: readonly Problem[];
+}
+
+const strangeResults = (
+  results: readonly RecordedResult[],
+  ids: ReadonlyMap<string, ReadonlySet<string>>,
+): readonly Problem[] =>
+  results.flatMap(({ id, floor, check }) => {
+    const known = ids.get(floor);
+    if (known === undefined) {
+      const rest = { given: floor, allowed: [...ids.keys()] };
+      return [proofProblem('PROOF_FLOOR_UNKNOWN', `/records/${id}/body/floor`, rest)];
+    }
+    if (known.has(check)) return [];
+    const rest = { given: check, parts: { floor } };
+    return [proofProblem('PROOF_CHECK_UNKNOWN', `/records/${id}/body/check`, rest)];
+  });
+
+/**
+ * What is to be proved on each floor of a book and what its records say of it.
+ *
+ * Method   checks from the book, each planned for its floor; results judged against them; what the floor that the line was
+ *          built on leaves goes to every floor after it
+ * Symbols  records  the set, whole by verifyRecords
+ * Returns  floors in the order of the book, and every result that could not be taken
+ * Cost     an assessment's utilities, if nobody asked for them yet; then O(checks) a floor and O(checks^2) for what waits
+ */
+export const proofOfBook = (
+  book: Book,
+  assessment: Assessment,
+  records: readonly Envelope[] = [],
+): BookProof => {
+  const places = placesOfBook(book);
+  const results = resultsOf(records);
+  const punch = punchPoints(records);
+  const proved = assessment.floors.map((floor) => ({
+    floor,
+    checks: plannedChecks(proofContext(book, assessment, floor.floor)).map((check) =>
+      provedCheck(
+        check,
+        results.filter((one) => one.floor === floor.floor && one.check === check.id),
+        places,
+      ),
+    ),
+  }));
+  const first = proved.find(({ floor }) => floor.role === 'built on');
+  const ids = new Map(
+    proved.map(({ floor, checks }) => [floor.floor, new Set(checks.map(({ check }) => check.id))]),
+  );
+  const floors = proved.map(({ floor, checks: own }): FloorProof => {
+    const follows = first !== undefined && first.floor !== floor;
+    const checks = follows ? standing(own, first.checks) : own;
+    return {
+      floor: floor.floor,
+      name: floor.name,
+      role: floor.role,
+      checks,
+      carryOver: follows ? carriedOver(first.checks, first.floor.floor, ids.get(floor.floor)!) : [],
+      progress: progressOf(checks),
+      gates: gatesOf({ book, assessment, floor, checks, punch, records }),
+    };
+  });
+  return {
+    floors,
+    punch,
+    problems: [
+      ...strangeResults(results, ids),
+      ...proved.flatMap(({ checks }) => checks.flatMap(({ inForce }) => inForce?.problems ?? [])),
+    ],
+  };
+};

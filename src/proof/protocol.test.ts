@@ -1,0 +1,153 @@
+import { describe, expect, it } from 'vitest';
+import { tagsOf } from '../book/index.ts';
+import { stageOrder } from './stage.ts';
+import { checkOf, demo, demoWith, floorOf, proofOf } from './testing/demo-proof.ts';
+
+const proof = proofOf(demo);
+const oxbow = floorOf(proof, 'OXBOW');
+const larkmoor = floorOf(proof, 'LARKMOOR');
+const ids = (floor: typeof oxbow): readonly string[] => floor.checks.map(({ check }) => check.id);
+
+describe('the protocol of a floor', () => {
+  it('tests each cell of the matrix of stop devices, and what may not start by itself afterwards', () => {
+    for (const { tag, effects = [] } of demo.line?.stopDevices ?? []) {
+      for (const { on } of effects) expect(ids(larkmoor)).toContain(`effect ${tag} ${on}`);
+      expect(ids(larkmoor)).toEqual(expect.arrayContaining([`release ${tag}`, `reset ${tag}`]));
+    }
+    expect(ids(larkmoor)).toEqual(expect.arrayContaining(['powerLoss', 'airLoss']));
+    const cells = (demo.line?.stopDevices ?? []).flatMap(({ effects = [] }) => effects).length;
+    expect(ids(larkmoor).filter((id) => id.startsWith('effect '))).toHaveLength(cells);
+  });
+
+  it('lets nothing move by itself before stops and guards, each a hold point, were shown', () => {
+    for (const { checks } of [oxbow, larkmoor]) {
+      const order = checks.map(({ check }) => stageOrder(check.stage));
+      expect(order).toEqual([...order].sort((a, b) => a - b));
+      const cells = checks.filter(({ check }) => ['effect', 'release', 'reset'].includes(check.sort));
+      expect(cells.every(({ check }) => check.point === 'hold' && check.missFails)).toBe(true);
+    }
+  });
+
+  it('puts what comes before first', () => {
+    for (const { checks } of [oxbow, larkmoor]) {
+      const place = new Map(checks.map(({ check }, i) => [check.id, i]));
+      for (const { check } of checks) {
+        for (const id of check.after) expect(place.get(id)).toBeLessThan(place.get(check.id)!);
+      }
+    }
+  });
+
+  it('has each id once, and names things of the book alone', () => {
+    const tags = new Set(tagsOf(demo).map(({ tag }) => tag));
+    for (const { checks } of [oxbow, larkmoor]) {
+      expect(new Set(checks.map(({ check }) => check.id)).size).toBe(checks.length);
+      for (const { check } of checks) expect(check.on.filter((tag) => !tags.has(tag))).toEqual([]);
+    }
+  });
+
+  it('asks for what the book does not say instead of leaving the check out', () => {
+    const bare = floorOf(
+      proofOf(
+        demoWith(
+          { path: '/line/stopDevices/1/reset', value: undefined },
+          { path: '/line/stopDevices/0/effects', value: [] },
+        ),
+      ),
+      'LARKMOOR',
+    );
+    expect(checkOf(bare, 'reset -S2').check.missing).toEqual(['/line/stopDevices/1/reset']);
+    expect(checkOf(bare, 'noEffects -S1').check.missing).toEqual(['/line/stopDevices/0/effects']);
+    expect(checkOf(larkmoor, 'washContact +WASH.Z2').check.missing).toEqual(['/agreement/hygiene/rule']);
+  });
+
+  it('takes limits from the book with the sheet that made them: rows of four at 1 050 bottles an hour', () => {
+    const { limits } = checkOf(larkmoor, 'cycleTime FLAGON-2L').check;
+    // 4 * 3600 / 1050, by hand
+    expect(limits[0]?.figure.value).toBeCloseTo(13.7142857, 6);
+    expect(limits[0]?.working?.sheet).toBe('rate/agreed-period');
+    expect(checkOf(larkmoor, 'current -M2').check.limits[0]?.figure).toMatchObject({
+      value: 4.5,
+      path: '/line/drives/1/current',
+    });
+    expect(checkOf(larkmoor, 'utility feederDrop').check.limits[0]?.figure.value).toBe(0.05);
+  });
+
+  it('wants so many bottles of a lane that all together, none short, show the agreed share', () => {
+    const goal = floorOf(
+      proofOf(demoWith({ path: '/agreement/contents/levelGoal', value: '95 %' })),
+      'LARKMOOR',
+    );
+    // 59 with none bad show 5 % at 95 % confidence (acceptance.md T2, computed): 15 for each of four lanes
+    expect(checkOf(goal, 'fillLevel -Y11').check.readings).toBe(15);
+  });
+
+  it('reads the utilities of the site alone, each need that an instrument can read', () => {
+    expect(ids(oxbow).filter((id) => id.startsWith('utility '))).toEqual([]);
+    expect(ids(larkmoor)).toEqual(
+      expect.arrayContaining(['utility airPressure AIR-1', 'utility waterPressure T-HOT', 'utility makeUp']),
+    );
+  });
+});
+
+describe('the plan of a floor', () => {
+  it('is to show only what a condition keeps from counting there, which one and by how much', () => {
+    const { check } = checkOf(oxbow, 'rate FLAGON-2L');
+    expect(check.plan).toBe('show only');
+    expect(check.cannot).toEqual(['manifoldPressure', 'product', 'frequency']);
+    const by = Object.fromEntries(check.under.map((one) => [one.id, one.by]));
+    // 50 Hz against 60 Hz misses by a sixth, of which one hundredth is allowed
+    expect(by.frequency).toBeCloseTo(1 / 6 - 0.01, 9);
+    expect(by.manifoldPressure).toBeGreaterThan(0.3);
+    expect(checkOf(larkmoor, 'rate FLAGON-2L').check).toMatchObject({ plan: 'prove', foreseen: 'short' });
+  });
+
+  it('becomes to prove when the builder runs on the site’s product, frequency and pressure, sure enough of it', () => {
+    const sure = { standing: 'measured', spread: '0.01' };
+    const lanes = demo.line!.stations!.flatMap((one) => (one.kind === 'fill' ? (one.lanes ?? []) : []));
+    const like = floorOf(
+      proofOf(
+        demoWith(
+          { path: '/floors/0/liquid', value: demo.floors![1]!.liquid },
+          { path: '/floors/0/supply', value: demo.floors![1]!.supply },
+          { path: '/floors/0/supply/run/1/kv', value: { value: 'Kv 8', ...sure } },
+          { path: '/floors/0/power/frequency', value: '60 Hz' },
+          ...lanes.map((_, i) => ({
+            path: `/line/stations/4/lanes/${i}/kv`,
+            value: { value: 'Kv 2.0', ...sure },
+          })),
+        ),
+      ),
+      'OXBOW',
+    );
+    expect(checkOf(like, 'fillLevel -Y11').check.plan).toBe('prove');
+    expect(checkOf(like, 'rate FLAGON-2L').check.plan).toBe('prove');
+  });
+
+  it('is open where the book does not say enough', () => {
+    const blank = floorOf(
+      proofOf(demoWith({ path: '/floors/1/power/frequency', value: undefined })),
+      'OXBOW',
+    );
+    expect(checkOf(blank, 'current -M3').check).toMatchObject({ plan: 'open', untold: ['frequency'] });
+  });
+});
+
+describe('a check of the book', () => {
+  const own = (check: object) =>
+    floorOf(proofOf(demoWith({ path: '/line/checks', value: [check] })), 'LARKMOOR');
+
+  it('changes the one whose id is its tag', () => {
+    const { check } = checkOf(
+      own({ tag: 'fillLevel -Y11', readings: 12, point: 'hold', conditions: ['lamps lit'] }),
+      'fillLevel -Y11',
+    );
+    expect(check).toMatchObject({ readings: 12, point: 'hold', ownConditions: ['lamps lit'] });
+    expect(check.limits[0]?.figure.path).toBe('/line/formats/0/level');
+  });
+
+  it('is added where no other has its id, and left out on other floors', () => {
+    const one = { tag: 'LAMPS', name: 'lamps of the panel', on: ['+FILL'], floors: ['LARKMOOR'] };
+    expect(checkOf(own(one), 'LAMPS').check).toMatchObject({ sort: 'own', name: 'lamps of the panel' });
+    expect(ids(own({ ...one, floors: ['OXBOW'] }))).not.toContain('LAMPS');
+  });
+});

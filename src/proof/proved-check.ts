@@ -1,0 +1,61 @@
+import type { BookPlaces, StablePlace } from './book-places.ts';
+import { type JudgedResult, judgeResult, type ResultVerdict } from './judge-result.ts';
+import type { PlannedCheck } from './plan.ts';
+import type { RecordedResult } from './results.ts';
+
+/** Where a check stands on its floor. */
+export type CheckState =
+  | ResultVerdict
+  /** Nobody has tried it here. */
+  | 'open'
+  /** The book has changed where it hangs on. */
+  | 'stale'
+  /** Proved on an earlier floor, and nothing of it was parted. */
+  | 'stands';
+
+/** A check with everything that was recorded of it on its floor. */
+export interface ProvedCheck {
+  readonly check: PlannedCheck;
+  readonly state: CheckState;
+  /** The last try, which counts. */
+  readonly inForce?: JudgedResult;
+  /** Tries before it, first to last. */
+  readonly earlier: readonly JudgedResult[];
+  /** Places whose values are others than those that the last try was recorded over. */
+  readonly changed: readonly StablePlace[];
+}
+
+/** Every place of the book that a result of a check hangs on: those of the check and of its conditions. */
+export const restsOn = ({ places, under }: PlannedCheck): readonly string[] => [
+  ...new Set([...places, ...under.flatMap((condition) => condition.places)]),
+];
+
+/** A check against the tries of it, from the first to the last. */
+export const provedCheck = (
+  check: PlannedCheck,
+  results: readonly RecordedResult[],
+  places: BookPlaces,
+): ProvedCheck => {
+  const judged = results.map((result) => judgeResult(check, result, `/records/${result.id}/body`));
+  const inForce = judged.at(-1);
+  if (inForce === undefined) return { check, state: 'open', earlier: [], changed: [] };
+  const { basis } = inForce.result;
+  const changed = basis === undefined ? [] : places.changedSince(basis, restsOn(check));
+  // what failed or is still awaited must be done again as it is
+  const stands = inForce.verdict === 'failed' || inForce.verdict === 'waits' || changed.length === 0;
+  return {
+    check,
+    state: stands ? inForce.verdict : 'stale',
+    inForce,
+    earlier: judged.slice(0, -1),
+    changed,
+  };
+};
+
+/** Whether what comes after may go on: it was seen to work, or accepted as it is. */
+export const isPassed = ({ state }: ProvedCheck): boolean =>
+  state === 'proved' || state === 'shown' || state === 'concession' || state === 'stands';
+
+/** Whether nothing of it is left to be done. */
+export const isSettled = ({ state }: ProvedCheck): boolean =>
+  state === 'proved' || state === 'concession' || state === 'stands';

@@ -1,0 +1,76 @@
+import { currentRecords } from '../record/current-records.ts';
+import type { Envelope } from '../record/envelope.ts';
+import { byText } from '../record/heads.ts';
+import type { Basis } from './book-places.ts';
+
+/** A condition as it was read when a check was tried. */
+export interface ConditionReading {
+  readonly condition: string;
+  /** A quantity with its unit, a word of the book, or `yes` and `no`. */
+  readonly read: string;
+}
+
+/** What a record says of one try of a check; quantities as they were typed. */
+export interface RecordedResult {
+  /** Id of the record. */
+  readonly id: string;
+  /** The record's own time. */
+  readonly at: string;
+  readonly check: string;
+  readonly floor: string;
+  readonly by: string;
+  /** Absent in the first form of the record. */
+  readonly basis?: readonly Basis[];
+  readonly seen?: boolean;
+  readonly readings?: readonly string[];
+  readonly conditions?: readonly ConditionReading[];
+  readonly witness?: string;
+  readonly instrument?: string;
+  readonly evidence?: readonly string[];
+  readonly concession?: { readonly why: string; readonly until: string; readonly by: string };
+  readonly late?: { readonly what: string; readonly who: string; readonly due: string };
+  readonly remark?: string;
+}
+
+type Body = Omit<RecordedResult, 'id' | 'at'>;
+
+/** Version 1: a person's word; nothing that was read came with it. */
+interface FirstBody {
+  readonly check: string;
+  readonly floor: string;
+  readonly result: 'shown' | 'proved' | 'failed';
+  readonly by: string;
+  readonly witness?: string;
+  readonly evidence?: readonly string[];
+  readonly remark?: string;
+}
+
+const ofFirst = ({ check, floor, by, result, witness, evidence, remark }: FirstBody): Body => ({
+  check,
+  floor,
+  by,
+  seen: result !== 'failed',
+  ...(witness === undefined ? {} : { witness }),
+  ...(evidence === undefined ? {} : { evidence }),
+  ...(remark === undefined ? {} : { remark }),
+});
+
+/** Earlier before later by the moment that the devices claim; of equal ones by id, so that the sets' order leaves no trace. */
+const byMoment = (a: RecordedResult, b: RecordedResult): number =>
+  Date.parse(a.at) - Date.parse(b.at) || byText(a.id, b.id);
+
+/**
+ * The tries of checks that count now, each floor's and check's from the first to the last.
+ *
+ * Method   a correction replaces what it names; a later try stands beside the earlier one, which is kept
+ * Symbols  records  the set, whole by verifyRecords
+ * Returns  results sorted by moment; a version of the future is passed over
+ */
+export const resultsOf = (records: readonly Envelope[]): readonly RecordedResult[] =>
+  currentRecords(records)
+    .current.flatMap(({ kind, version, id, deviceTime: at, body }): readonly RecordedResult[] => {
+      if (kind !== 'check') return [];
+      if (version === 1) return [{ ...ofFirst(body as FirstBody), id, at }];
+      return version === 2 ? [{ ...(body as Body), id, at }] : [];
+    })
+    .sort(byMoment);
