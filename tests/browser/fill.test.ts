@@ -198,6 +198,13 @@ describe('from the trials to what is set', () => {
     expect(await page.locator('.foretold .hump').count()).toBe(16);
     await waitForText(page.locator('[data-real-moves]'), /scored on no real move yet/);
     expect(await page.locator('[data-allowance]').count()).toBeGreaterThan(2);
+    await page.locator('[data-measured="kv-product"]').fill('-4 % ± 1 %');
+    await page.keyboard.press('Enter');
+    await waitForText(
+      page.locator('[data-allowance="kv-product"]'),
+      /[−-]4\s?%\s*±\s*0\.51\s?%\s*measured/,
+      20_000,
+    );
     await waitForText(page.locator('.score'), /No bottle was weighed at Larkmoor yet/);
     await page.locator('.fill-steps a[href$="step=weigh"]').click();
     await page.locator('[data-choice="floor"]').selectOption('LARKMOOR');
