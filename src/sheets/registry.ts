@@ -6,6 +6,7 @@ import { hygieneEntries } from './hygiene/entries.ts';
 import { liftingEntries } from './lifting/entries.ts';
 import { powerEntries } from './power/entries.ts';
 import { rateEntries } from './rate/entries.ts';
+import { safetyEntries } from './safety/entries.ts';
 import type { SheetEntry } from './sheet-entry.ts';
 import { waterEntries } from './water/entries.ts';
 
@@ -20,6 +21,7 @@ export const sheetEntries: readonly SheetEntry[] = [
   ...buildingEntries,
   ...liftingEntries,
   ...contentsEntries,
+  ...safetyEntries,
 ];
 
 /** The same by id: `water/pipe-loss`. */

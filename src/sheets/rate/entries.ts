@@ -17,6 +17,9 @@ import { availabilityShownSheet } from './availability-shown.ts';
 import { batchMeansCases } from './batch-means.cases.ts';
 import { batchMeansText } from './batch-means.text.ts';
 import { batchMeansSheet } from './batch-means.ts';
+import { beltTensionCases } from './belt-tension.cases.ts';
+import { beltTensionText } from './belt-tension.text.ts';
+import { beltTensionSheet } from './belt-tension.ts';
 import { bottleRateCases } from './bottle-rate.cases.ts';
 import { bottleRateText } from './bottle-rate.text.ts';
 import { bottleRateSheet } from './bottle-rate.ts';
@@ -150,4 +153,5 @@ export const rateEntries: readonly SheetEntry[] = [
   sheetEntry(meanCycleBoundSheet, meanCycleBoundCases, meanCycleBoundText),
   sheetEntry(acceptancePlanSheet, acceptancePlanCases, acceptancePlanText),
   sheetEntry(drivePaceSheet, drivePaceCases, drivePaceText),
+  sheetEntry(beltTensionSheet, beltTensionCases, beltTensionText),
 ];

@@ -80,6 +80,7 @@ export const workingWords: Bundle = {
     'sheets.discipline.heat': 'Heat',
     'sheets.discipline.building': 'Building',
     'sheets.discipline.lifting': 'Lifting',
+    'sheets.discipline.safety': 'Guarding and stopping',
     'sheets.back': 'All sheets',
     'sheets.missing': 'There is no sheet of this name.',
     'sheets.compute': 'Fill in what goes in; what comes out follows as you type.',
