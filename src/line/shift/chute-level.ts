@@ -45,14 +45,20 @@ export class ChuteLevel {
 
   /** When so many caps can be taken from `at` on; they are. A wait goes into the log of the heads. */
   take(count: number, at: number): number {
+    // while the sorter rests nothing changes but by this
+    if (!this.runs && this.caps - count >= this.chute.low) {
+      this.caps -= count;
+      return at;
+    }
     this.fill(at, Number.POSITIVE_INFINITY);
     let when = at;
     if (this.caps < count) {
       this.startWhereLow(at, count);
       const before = this.lastStop;
+      const logged = this.clocks.log.count;
       this.fill(Number.POSITIVE_INFINITY, count);
       when = Math.max(at, this.at);
-      this.logWait(at, when, before);
+      this.logWait(at, when, before, logged);
     }
     this.caps -= count;
     this.startWhereLow(when, 0);
@@ -75,6 +81,15 @@ export class ChuteLevel {
   /** Fills until a moment or until so many caps are there. */
   private fill(until: number, wanted: number): void {
     const { rate, high } = this.chute;
+    if (this.runs && this.at >= this.flowFrom && wanted === Number.POSITIVE_INFINITY) {
+      const more = this.caps + (until - this.at) * rate;
+      if (until > this.at && more < high && this.clocks.worksThrough(this.sorter, this.at, until)) {
+        this.caps = more;
+        this.at = until;
+        this.flowFrom = until;
+        return;
+      }
+    }
     while (this.runs && this.at < until && this.caps < wanted) {
       const runUp = this.flowFrom - this.at;
       if (runUp > 0) {
@@ -104,13 +119,13 @@ export class ChuteLevel {
     return end;
   }
 
-  /** The wait of the heads, parted into the sorter's stops in it and the rest. */
-  private logWait(from: number, to: number, before: number): void {
+  /** The wait of the heads, parted into the sorter's stops in it, the one met before among them, and the rest. */
+  private logWait(from: number, to: number, before: number, logged: number): void {
     const { log } = this.clocks;
     const heads = this.heads;
-    let at = from;
     const entries = log.count;
-    for (let i = Math.max(0, before); i < entries; i++) {
+    let at = from;
+    for (let i = before < 0 ? logged : before; i < entries; i = Math.max(i + 1, logged)) {
       if (log.station[i] !== this.sorter || log.kind[i] !== ownStop) continue;
       const a = Math.max(at, log.from[i]!);
       const b = Math.min(to, log.to[i]!);

@@ -1,4 +1,4 @@
-import type { WasherStation } from './shift-line.ts';
+import type { WasherStation, WashZone } from './shift-line.ts';
 
 /** Figures that a zone has in a list of contacts. */
 export const contactWidth = 4;
@@ -17,16 +17,17 @@ export class ContactSums {
   private readonly washer: WasherStation;
   /** Wetted seconds before each stand, by zone. */
   private wetted: Float64Array[];
-  private readonly entered: readonly number[];
+  /** With the strokes from a row's entering the washer to its leaving the zone. */
+  private readonly zones: readonly (WashZone & { readonly leaves: number })[];
 
   constructor(washer: WasherStation) {
     this.washer = washer;
     this.sums = new Float64Array(washer.zones.length * contactWidth);
     this.wetted = washer.zones.map(() => new Float64Array(first));
     let rows = 0;
-    this.entered = washer.zones.map((zone) => {
+    this.zones = washer.zones.map((zone) => {
       rows += zone.rows;
-      return rows - zone.rows;
+      return { ...zone, leaves: rows };
     });
     this.clear();
   }
@@ -42,22 +43,22 @@ export class ContactSums {
 
   /** The stand before stroke number `stroke`, and what the rows that leave a zone by it had; `put` by row. */
   stood(stroke: number, seconds: number, put: Int32Array, counts: boolean): void {
-    const { zones } = this.washer;
+    const { sums, zones } = this;
     for (let zone = 0; zone < zones.length; zone++) {
-      const { rows, share, dead, timeOut, soaks, emptying } = zones[zone]!;
+      const { rows, leaves, share, dead, timeOut, soaks, emptying } = zones[zone]!;
       if (stroke >= this.wetted[zone]!.length) this.grow();
       const wetted = this.wetted[zone]!;
       const now = soaks
         ? seconds + this.washer.stroke
         : Math.max(0, share * Math.min(seconds, timeOut) - dead);
-      wetted[stroke] = wetted[stroke - 1]! + now;
-      const row = stroke - this.entered[zone]! - rows;
+      const after = wetted[stroke - 1]! + now;
+      wetted[stroke] = after;
+      const row = stroke - leaves;
       if (!counts || row < 0) continue;
       const bottles = put[row]!;
       if (bottles === 0) continue;
-      const contact = wetted[stroke]! - wetted[stroke - rows]! - (soaks ? emptying : 0);
+      const contact = after - wetted[stroke - rows]! - (soaks ? emptying : 0);
       const at = zone * contactWidth;
-      const { sums } = this;
       sums[at]! += bottles;
       if (contact < sums[at + 1]!) sums[at + 1] = contact;
       sums[at + 2]! += bottles * contact;

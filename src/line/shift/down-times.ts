@@ -84,10 +84,8 @@ export const clockStops = (
 ): ClockStops => {
   const downs = Array.from({ length: stations }, () => new Stops());
   const struck = causes.map(() => new Stops());
-  const between = causes.map((cause, i) =>
-    stopTimes(cause.between, cause.pattern, 0, chances, firstStream + i),
-  );
-  const clear = causes.map((cause, i) => stopTimes(cause.clear, cause.pattern, 1, chances, firstStream + i));
+  const between = causes.map((cause, i) => stopTimes(cause.between, cause.pattern, chances, firstStream + i));
+  const clear = causes.map((cause, i) => stopTimes(cause.clear, cause.pattern, chances, firstStream + i));
   const inTurn = Array.from({ length: stations }, (_, station) =>
     [...causes.keys()].filter((i) => causes[i]!.clock === 'in turn' && causes[i]!.stations[0] === station),
   );

@@ -1,5 +1,9 @@
 export { boundsOf, shiftsWanted } from './bounds-of.ts';
+export { checkShift } from './check-shift.ts';
 export type { Draw } from './draw.ts';
+export { lineAt } from './line-at.ts';
+export { meanTimes } from './mean-times.ts';
+export { nextWait } from './next-wait.ts';
 export { mergeChanges, runChange, shiftChange } from './run-change.ts';
 export { mergeTallies, runShifts } from './run-shifts.ts';
 export { shiftFigures } from './shift-figures.ts';
@@ -8,3 +12,4 @@ export type { BottleGroup, LineMoment, StationMoment } from './shift-moment.ts';
 export type * from './shift-result.ts';
 export type { ChangeTally, ShiftPlan, ShiftTally } from './shift-tally.ts';
 export type { LineStop, Owner, StopCause, StopPattern } from './stop-cause.ts';
+export { type ShiftTrace, traceShift } from './trace-shift.ts';

@@ -37,27 +37,25 @@ export const meanOf = (draw: Draw): number => {
 const exponential: StopPattern = { kind: 'exponential' };
 
 /**
- * Times of a stop by its pattern.
+ * Times between stops, or to clear them, by their pattern.
  *
- * Method   geometric, in steps of d: working steps before a stop G = floor(E/-ln(1 - p)) with E of mean 1, d/p - d their
- *          mean; a stop lasts one step at least
- * Symbols  mean   scalar  s
- *          least  count   steps that it lasts at least: 0 for work, 1 for a stop
+ * Method   geometric, in steps of d: 1 + floor(E/-ln(1 - p)) of them with E of mean 1 and p = d/mean; what was cleared
+ *          works for a step before it can stop again, and a stop lasts one
+ * Symbols  mean  scalar  s; geometric: >= d
  */
 export const stopTimes = (
   mean: number,
   pattern: StopPattern = exponential,
-  least: 0 | 1,
   chances: Chances,
   stream: number,
 ): (() => number) => {
   if (pattern.kind === 'constant') return () => mean;
   if (pattern.kind === 'exponential') return () => mean * unitExponential(chances.next(stream));
   const { step } = pattern;
-  const chance = least === 1 ? step / mean : step / (mean + step);
+  const chance = step / mean;
+  if (!(chance < 1)) return () => step;
   const scale = -1 / Math.log1p(-chance);
-  if (!(chance < 1)) return () => least * step;
-  return () => step * (least + Math.floor(scale * unitExponential(chances.next(stream))));
+  return () => step * (1 + Math.floor(scale * unitExponential(chances.next(stream))));
 };
 
 /**

@@ -5,84 +5,78 @@ export const ruled = 2;
 export const noRoom = 3;
 export const notSetUp = 4;
 
-const rowTimes = ['loadStart', 'loaded', 'stroke', 'stroked', 'ready', 'discharged', 'arrived'] as const;
-const setTimes = [
-  'start',
-  'opened',
-  'filled',
-  'released',
-  'clearStart',
-  'cleared',
-  'capStart',
-  'capped',
-  'left',
-  'takeStart',
-  'taken',
-] as const;
-const rowNumbers = [
-  /** Bottles that were put on; of the row that comes out at this stroke: how many fell, how many are left. */
-  'put',
-  'fallen',
-  'out',
-  'whyLoad',
-  'whyStroke',
-  /** Set that the stroke waited for. */
-  'strokeFor',
-  'loadStop',
-  'washStop',
-  'dischargeStop',
-] as const;
-const setNumbers = [
-  'bottles',
-  'rejected',
-  /** Stroke that brought the last of its bottles. */
-  'row',
-  'whyStart',
-  'whyClear',
-  'whyCap',
-  'whyLeft',
-  'whyTake',
-  'fillStop',
-  'capStop',
-  'takeStop',
-] as const;
+const first = 4096;
+const times = (): Float64Array => new Float64Array(first);
+const numbers = (): Int32Array => new Int32Array(first);
 
-type Times<Name extends string> = { [name in Name]: Float64Array };
-type Numbers<Name extends string> = { [name in Name]: Int32Array };
+const longer = (column: Float64Array | Int32Array): Float64Array | Int32Array => {
+  const grown =
+    column instanceof Float64Array ? new Float64Array(2 * column.length) : new Int32Array(2 * column.length);
+  grown.set(column);
+  return grown;
+};
 
-const columns = <Name extends string, Column>(names: readonly Name[], make: () => Column) =>
-  Object.fromEntries(names.map((name) => [name, make()])) as { [name in Name]: Column };
+/** Gives every column of a list of events twice the room; a shift longer than any before is rare. */
+export const grow = (events: RowEvents | SetEvents): void => {
+  for (const [name, column] of Object.entries(events)) Object.assign(events, { [name]: longer(column) });
+};
 
 /**
- * All events of a shift, a row of the washer or a set of the lanes under one number. A row is numbered by the stroke that
- * takes it in; what comes out of the washer is numbered by the stroke that lets it out. `...Stop` is the first entry of
- * the stop log that belongs to it, the next of the station's ends it; -1 where nothing stopped it.
+ * Rows by the stroke of their number: the row that it takes in, and the row that it lets out. `...Stop` is the first entry
+ * of the stop log that belongs to it, -1 where nothing stopped it. Columns are written out one by one, because what is
+ * made by a loop over names is looked up by name each time.
  */
-export interface ShiftEvents {
-  rows: Times<(typeof rowTimes)[number]> & Numbers<(typeof rowNumbers)[number]>;
-  sets: Times<(typeof setTimes)[number]> & Numbers<(typeof setNumbers)[number]>;
+export class RowEvents {
+  /** Of the row that goes in. */
+  put = numbers();
+  loadStart = times();
+  loaded = times();
+  whyLoad = numbers();
+  loadStop = numbers();
+  /** Of the stroke; `strokeFor` is the set that it waited for. */
+  stroke = times();
+  whyStroke = numbers();
+  strokeFor = numbers();
+  stroked = times();
+  ready = times();
+  washStop = numbers();
+  /** Of the row that comes out; `out` are left of it when the `fallen` are taken away. */
+  fallen = numbers();
+  out = numbers();
+  discharged = times();
+  dischargeStop = numbers();
+  arrived = times();
 }
 
-const first = 4096;
+/** Sets of the lanes, from the fill station to the end. */
+export class SetEvents {
+  bottles = numbers();
+  rejected = numbers();
+  /** Stroke that brought the last of its bottles. */
+  row = numbers();
+  start = times();
+  whyStart = numbers();
+  opened = times();
+  filled = times();
+  released = times();
+  clearStart = times();
+  whyClear = numbers();
+  cleared = times();
+  fillStop = numbers();
+  capStart = times();
+  whyCap = numbers();
+  capped = times();
+  capStop = numbers();
+  left = times();
+  whyLeft = numbers();
+  takeStart = times();
+  whyTake = numbers();
+  taken = times();
+  takeStop = numbers();
+}
 
-export const noEvents = (): ShiftEvents => ({
-  rows: {
-    ...columns(rowTimes, () => new Float64Array(first)),
-    ...columns(rowNumbers, () => new Int32Array(first)),
-  },
-  sets: {
-    ...columns(setTimes, () => new Float64Array(first)),
-    ...columns(setNumbers, () => new Int32Array(first)),
-  },
-});
-
-/** Twice the room, what is there kept; a shift longer than any before is rare. */
-export const grownEvents = <T extends Record<string, Float64Array | Int32Array>>(columns: T): T =>
-  Object.fromEntries(
-    Object.entries(columns).map(([name, old]) => {
-      const grown =
-        old instanceof Float64Array ? new Float64Array(2 * old.length) : new Int32Array(2 * old.length);
-      grown.set(old);
-      return [name, grown];
-    }),
-  ) as T;
+/** All events of a shift. */
+export interface ShiftEvents {
+  readonly rows: RowEvents;
+  readonly sets: SetEvents;
+}

@@ -4,12 +4,13 @@ import { ContactSums } from './contact-sums.ts';
 import { CoreTime, event } from './core-time.ts';
 import { sampled, struckBottles } from './sampled.ts';
 import {
-  grownEvents,
-  noEvents,
+  grow,
   noRoom,
   notSetUp,
   own,
+  RowEvents,
   ruled,
+  SetEvents,
   type ShiftEvents,
   supplied,
 } from './shift-events.ts';
@@ -58,7 +59,7 @@ interface Counts {
 export class ShiftMachine {
   readonly line: ShiftLine;
   readonly layout: ShiftLayout;
-  readonly events: ShiftEvents = noEvents();
+  readonly events: ShiftEvents = { rows: new RowEvents(), sets: new SetEvents() };
   readonly clocks: StationClocks;
   readonly core: CoreTime;
   readonly contacts: ContactSums | undefined;
@@ -68,6 +69,8 @@ export class ShiftMachine {
   /** Rows and sets of the last shift. */
   rowCount = 0;
   setCount = 0;
+  /** Rows that were loaded, those that no stroke took in time among them. */
+  loadedRows = 0;
   private readonly chances: Chances;
   private readonly chute: ChuteLevel | undefined;
   private readonly supply: SupplyLevel | undefined;
@@ -138,18 +141,20 @@ export class ShiftMachine {
     const { layout, to } = this;
     this.begin(seed, shift);
     for (let row = 0; !this.isOver(row); row++) {
-      if (row + 1 >= this.events.rows.stroke.length) this.events.rows = grownEvents(this.events.rows);
+      if (row + 1 >= this.events.rows.stroke.length) grow(this.events.rows);
       this.loadRow(row);
       this.strokeRow(row);
       this.arrive(row);
       this.rowCount = row + 1;
     }
+    this.loadedRows = this.rowCount;
     if (layout.load >= 0) {
       // the load goes on as long as it has room, whatever comes of it later
       for (let row = this.rowCount; this.events.rows.loaded[row - 1]! < to; row++) {
-        if (row + 1 >= this.events.rows.stroke.length) this.events.rows = grownEvents(this.events.rows);
+        if (row + 1 >= this.events.rows.stroke.length) grow(this.events.rows);
         this.loadRow(row);
         this.events.rows.stroke[row] = Number.POSITIVE_INFINITY;
+        this.loadedRows = row + 1;
       }
     }
     this.chute?.end(to);
@@ -192,7 +197,8 @@ export class ShiftMachine {
   }
 
   private isCounted(at: number): boolean {
-    return at > this.from && at <= this.to;
+    // what happens at the first moment of all belongs to the shift
+    return (at > this.from || this.from === 0) && at <= this.to;
   }
 
   /** Seconds of the shift that are left after a moment. */
@@ -380,7 +386,7 @@ export class ShiftMachine {
   /** A set from where it is gathered to the end of the line. */
   private passSet(row: number, bottles: number): void {
     const set = this.setCount;
-    if (set + 1 >= this.events.sets.start.length) this.events.sets = grownEvents(this.events.sets);
+    if (set + 1 >= this.events.sets.start.length) grow(this.events.sets);
     const { sets, rows } = this.events;
     this.setCount = set + 1;
     sets.row[set] = row;

@@ -38,5 +38,4 @@ export interface LineMoment {
   readonly put: number;
   readonly good: number;
   readonly lost: number;
-  readonly chute?: { readonly caps: number; readonly sorterRuns: boolean };
 }

@@ -87,11 +87,9 @@ export class StationClocks {
       [...causes.keys()].filter((i) => causes[i]!.clock === false && causes[i]!.stations[0] === station),
     );
     this.between = causes.map(({ between, pattern }, i) =>
-      stopTimes(between, pattern, 0, chances, firstStream + i),
+      stopTimes(between, pattern, chances, firstStream + i),
     );
-    this.clear = causes.map(({ clear, pattern }, i) =>
-      stopTimes(clear, pattern, 1, chances, firstStream + i),
-    );
+    this.clear = causes.map(({ clear, pattern }, i) => stopTimes(clear, pattern, chances, firstStream + i));
   }
 
   /** Begins a shift whose seconds count from one moment to another. */
@@ -129,6 +127,15 @@ export class StationClocks {
       return end;
     }
     return this.stretched(station, start, seconds);
+  }
+
+  /** Works from a to b where nothing strikes in between; otherwise does nothing. */
+  worksThrough(station: number, a: number, b: number): boolean {
+    const worked = this.worked[station]! + (b - a);
+    if (worked > this.nextStrike[station]! || b > this.nextDown[station]!) return false;
+    this.worked[station] = worked;
+    this.spend(station, running, a, b);
+    return true;
   }
 
   /** Working seconds that count towards the next stop, though nothing is done in them. */
@@ -183,6 +190,8 @@ export class StationClocks {
   }
 
   private stretched(station: number, start: number, seconds: number): number {
+    // what never begins is never done
+    if (start === Number.POSITIVE_INFINITY) return start;
     let now = start;
     let left = seconds;
     while (left > 0) {
@@ -236,6 +245,7 @@ export class StationClocks {
   /** When bottles that ride on a station that always runs have ridden so long. */
   ride(station: number, start: number, seconds: number): number {
     const downs = this.clockStops.downs[station]!;
+    if (start === Number.POSITIVE_INFINITY) return start;
     // rides overlap, so each looks for itself from where the earliest may still be
     let i = this.downNumber[station]!;
     while (i < downs.count && downs.to[i]! <= start) i += 1;

@@ -1,0 +1,175 @@
+import { noRoom, notSetUp, own, type RowEvents, ruled, type SetEvents, supplied } from './shift-events.ts';
+import type { ShiftLayout } from './shift-layout.ts';
+import type { ShiftLine } from './shift-line.ts';
+import { ShiftMachine } from './shift-machine.ts';
+import type { StationMoment } from './shift-moment.ts';
+import type { LostStep, StationState } from './shift-result.ts';
+import { capWait } from './station-clocks.ts';
+
+/** One shift with all its moments. */
+export interface ShiftTrace {
+  readonly line: ShiftLine;
+  readonly layout: ShiftLayout;
+  /** s, warm-up and shift */
+  readonly end: number;
+  readonly rows: RowEvents;
+  readonly sets: SetEvents;
+  /** Rows that were loaded, strokes, and sets. */
+  readonly loadedRows: number;
+  readonly strokes: number;
+  readonly setCount: number;
+  /** What each station did, without a gap, from the start of the shift to its end. */
+  readonly periods: readonly { readonly station: string; readonly of: readonly StationMoment[] }[];
+}
+
+/** Less than this is rounding. */
+const noTime = 1e-9;
+
+/** Periods of a station, one after the other. */
+class Periods {
+  readonly of: StationMoment[] = [];
+  private readonly machine: ShiftMachine;
+  private readonly number: number;
+  private readonly station: string;
+
+  constructor(machine: ShiftMachine, number: number) {
+    this.machine = machine;
+    this.number = number;
+    this.station = machine.layout.tags[number]!;
+  }
+
+  add(
+    state: StationState,
+    since: number,
+    until: number,
+    more: Pick<StationMoment, 'step' | 'waitsFor'>,
+  ): void {
+    const from = Math.max(since, this.of.at(-1)?.until ?? 0);
+    if (until - from > noTime) this.of.push({ station: this.station, state, since: from, until, ...more });
+  }
+
+  /** Work with the stops in it. */
+  work(step: LostStep, since: number, until: number, firstStop: number): void {
+    const { log } = this.machine.clocks;
+    const { causes, sorter, tags } = this.machine.layout;
+    let at = since;
+    for (let i = firstStop; i >= 0 && i < log.count; i++) {
+      if (log.station[i] !== this.number || log.to[i]! <= at) continue;
+      if (log.from[i]! >= until) break;
+      this.add('running', at, log.from[i]!, { step });
+      const state = log.kind[i] === capWait ? 'caps' : 'stopped';
+      this.add(state, Math.max(at, log.from[i]!), Math.min(until, log.to[i]!), {
+        waitsFor: causes[log.cause[i]!]?.cause ?? tags[sorter]!,
+      });
+      at = log.to[i]!;
+    }
+    this.add('running', at, until, { step });
+  }
+}
+
+/** One shift of a line, kept whole. */
+export const traceShift = (line: ShiftLine, seed: number, shift: number): ShiftTrace => {
+  const machine = new ShiftMachine(line);
+  machine.run(seed, shift);
+  const { layout, rowCount, setCount, loadedRows } = machine;
+  const { rows, sets } = machine.events;
+  const end = line.warmUp + line.duration;
+  const tag = (...stations: readonly number[]): string =>
+    layout.tags[stations.find((station) => station >= 0) ?? layout.core]!;
+  const periods: { station: string; of: readonly StationMoment[] }[] = [];
+  const trace = (station: number, fill: (periods: Periods) => void, after: StationState): void => {
+    if (station < 0) return;
+    const of = new Periods(machine, station);
+    fill(of);
+    of.add(after, of.of.at(-1)?.until ?? 0, Math.max(end, of.of.at(-1)?.until ?? 0), {});
+    periods.push({ station: layout.tags[station]!, of: of.of });
+  };
+
+  trace(
+    layout.load,
+    (of) => {
+      for (let i = 0; i < loadedRows; i++) {
+        of.add('blocked', 0, rows.loadStart[i]!, {
+          waitsFor: tag(layout.washer, layout.fill, layout.closing),
+        });
+        of.work('load', rows.loadStart[i]!, rows.loaded[i]!, rows.loadStop[i]!);
+      }
+    },
+    'blocked',
+  );
+  trace(
+    layout.washer,
+    (of) => {
+      for (let i = 0; i < rowCount; i++) {
+        const why = rows.whyStroke[i]!;
+        const state = why === supplied ? 'starved' : why === ruled ? 'held' : 'blocked';
+        const set = rows.strokeFor[i]!;
+        const rule = line.holds.find(({ until }) =>
+          set < 0 ? false : rows.stroke[i] === (until === 'release' ? sets.released[set] : sets.filled[set]),
+        );
+        const waitsFor =
+          why === supplied
+            ? tag(layout.load)
+            : why === ruled
+              ? (rule?.rule ?? tag(layout.fill))
+              : why === notSetUp
+                ? tag(layout.discharge)
+                : tag(layout.fill, layout.closing, layout.takeOff);
+        of.add(state, 0, rows.stroke[i]!, { waitsFor });
+        of.work('stroke', rows.stroke[i]!, rows.stroked[i]!, rows.washStop[i]!);
+        of.work('dwell', rows.stroked[i]!, rows.ready[i]!, rows.washStop[i]!);
+      }
+    },
+    'blocked',
+  );
+  trace(
+    layout.discharge,
+    (of) => {
+      for (let i = 0; i < rowCount; i++) {
+        if (rows.out[i]! + rows.fallen[i]! === 0) continue;
+        of.add('starved', 0, rows.stroked[i]!, { waitsFor: tag(layout.washer, layout.load) });
+        of.work('setUp', rows.stroked[i]!, rows.discharged[i]!, rows.dischargeStop[i]!);
+      }
+    },
+    'starved',
+  );
+  trace(
+    layout.fill,
+    (of) => {
+      for (let j = 0; j < setCount; j++) {
+        of.add('starved', 0, sets.start[j]!, { waitsFor: tag(layout.washer, layout.load) });
+        of.work('travelIn', sets.start[j]!, sets.opened[j]!, sets.fillStop[j]!);
+        of.work('fill', sets.opened[j]!, sets.filled[j]!, sets.fillStop[j]!);
+        of.work('lower', sets.filled[j]!, sets.released[j]!, sets.fillStop[j]!);
+        const waitsFor = tag(layout.closing, layout.takeOff);
+        if (sets.whyClear[j] === noRoom) of.add('blocked', 0, sets.clearStart[j]!, { waitsFor });
+        of.work('clearOut', sets.clearStart[j]!, sets.cleared[j]!, sets.fillStop[j]!);
+      }
+    },
+    'starved',
+  );
+  trace(
+    layout.closing,
+    (of) => {
+      for (let j = 0; j < setCount; j++) {
+        of.add('starved', 0, sets.capStart[j]!, { waitsFor: tag(layout.fill, layout.washer, layout.load) });
+        of.work('cap', sets.capStart[j]!, sets.capped[j]!, sets.capStop[j]!);
+        if (sets.whyLeft[j] !== own) of.add('blocked', 0, sets.left[j]!, { waitsFor: tag(layout.takeOff) });
+      }
+    },
+    'starved',
+  );
+  trace(
+    layout.takeOff,
+    (of) => {
+      for (let j = 0; j < setCount; j++) {
+        of.add('starved', 0, sets.takeStart[j]!, {
+          waitsFor: tag(layout.closing, layout.fill, layout.washer, layout.load),
+        });
+        of.work('takeOff', sets.takeStart[j]!, sets.taken[j]!, sets.takeStop[j]!);
+      }
+    },
+    'starved',
+  );
+  return { line, layout, end, rows, sets, loadedRows, strokes: rowCount, setCount, periods };
+};
