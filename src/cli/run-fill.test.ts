@@ -62,6 +62,7 @@ const changed = (...patches: Patch[]): Book => {
   if (!result.ok) throw new Error(JSON.stringify(result.problems));
   return result.value;
 };
+const unlabelled = changed({ path: '/line/formats/0/label' });
 
 describe('fill', () => {
   it('runs on the example: lanes, what to try next, counts, the other floor, its allowances', async () => {
@@ -149,7 +150,11 @@ describe('fill', () => {
   });
 
   it('for a volume asks for the label, or takes it from the call', async () => {
-    const none = await documented(['B', 'T', '--goal', 'volume', '--rule', 'EU average system']);
+    const byBook = await documented(['B', 'T', '--goal', 'volume', '--rule', 'EU average system']);
+    expect(byBook.presets!.label! * 1e6).toBeCloseTo(2000, 9);
+    const none = await documented(['B', 'T', '--goal', 'volume', '--rule', 'EU average system'], {
+      book: unlabelled,
+    });
     expect(none.presets).toMatchObject({ goal: 'volume', lanes: [], none: { code: 'labelMissing' } });
     const two = ['B', 'T', '--goal', 'volume', '--label', '2 L'];
     const eu = await documented([...two, '--rule', 'EU average system']);
@@ -467,8 +472,11 @@ describe('a lot', () => {
     ]);
     const typed = [...judge, '--rule', 'NIST Handbook 133', '--mav', '30 mL', '--edition', '2026'];
     expect((await parsed(typed)).lots[0]).toMatchObject({ verdict: 'accept', edition: '2026' });
-    const [unlabelled] = (await parsed(['B', '--lot', 'L', '--rule', 'OIML R 87'])).lots;
-    expect(unlabelled!.missing.map(({ code }) => code)).toEqual(['LOT_LABEL_MISSING']);
+    const oiml = ['B', '--lot', 'L', '--rule', 'OIML R 87'];
+    const { out } = await call([...oiml, '--json'], { book: unlabelled });
+    expect(lotSchema.parse(JSON.parse(out)).lots[0]!.missing.map(({ code }) => code)).toEqual([
+      'LOT_LABEL_MISSING',
+    ]);
     const ruleless = await call(judge);
     expect(ruleless.status).toBe(1);
     expect(ruleless.out).toContain('Name one with --rule');

@@ -7,7 +7,9 @@ import { bookPageAddress, fillAddress } from '../shell/route.ts';
 import { usePagePart, useWords } from '../state/page-context.ts';
 import { AfterStopLine } from './after-stop-line.tsx';
 import { useFillPlace } from './fill-place.tsx';
+import { measurable } from './measured-allowances.ts';
 import { MeasuredField } from './measured-field.tsx';
+import { useAnswer } from './with-answer.tsx';
 
 /** Where what would take the place of a line is written. */
 const useReplacedAt = (): ((code: Allowance['code']) => string) => {
@@ -26,6 +28,11 @@ const useReplacedAt = (): ((code: Allowance['code']) => string) => {
 export const AllowanceLines = ({ change }: { readonly change: FloorAllowances }): ReactElement => {
   const { say, number, percent } = useWords();
   const replacedAt = useReplacedAt();
+  const { choice } = useAnswer();
+  // measured as nothing a line has no effect, and can still be written away
+  const unmoved = measurable.filter(
+    (code) => choice.measured?.[code] !== undefined && change.allowances.every((line) => line.code !== code),
+  );
   return (
     <section className="fill-part allowances">
       <h3>{say('allowances.title')}</h3>
@@ -49,6 +56,12 @@ export const AllowanceLines = ({ change }: { readonly change: FloorAllowances })
               <GoLink to={replacedAt(code)}>{say(`allowance.replace.${code}`)}</GoLink>
             )}
             <MeasuredField code={code} />
+          </li>
+        ))}
+        {unmoved.map((code) => (
+          <li key={code} data-allowance={code}>
+            <b>{say(`allowance.${code}`)}</b> <span>{say('allowance.unmoved')}</span>{' '}
+            <span className="quiet">{say('allowance.source.measured')}</span> <MeasuredField code={code} />
           </li>
         ))}
         <AfterStopLine />

@@ -202,6 +202,7 @@ export const fillAnswerWords: Bundle = {
     'allowance.air-after-stop.more':
       'The first bottle gets {by} more than one of a running line, by {n, plural, one {# bottle} other {# bottles, {low} to {high}}} here; the intervals leave it out.',
     'allowance.replace.air-after-stop': 'Weigh a first bottle after a stop',
+    'allowance.unmoved': 'nothing to allow for',
     'allowance.measured': 'measured:',
     'allowance.measured.such': '3 % ± 1 %',
     'allowance.measured.take': 'Take it',
