@@ -12,4 +12,5 @@ export type { BottleGroup, LineMoment, StationMoment } from './shift-moment.ts';
 export type * from './shift-result.ts';
 export type { ChangeTally, ShiftPlan, ShiftTally } from './shift-tally.ts';
 export type { LineStop, Owner, StopCause, StopPattern } from './stop-cause.ts';
+export { type TimeWorth, timeWorth, type WorthOf } from './time-worth.ts';
 export { type ShiftTrace, traceShift } from './trace-shift.ts';
