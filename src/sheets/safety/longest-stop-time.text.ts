@@ -6,7 +6,11 @@ export const longestStopTimeText: SheetText = {
     title: 'Longest stop time',
     about:
       'The longest overall stop time that a mounted distance allows, by the form the distance is worked out with.',
-    inputs: { form: 'Form of the distance', mounted: 'Distance as mounted', intrusion: 'Reached in unseen' },
+    inputs: {
+      form: 'Form of the distance',
+      mounted: 'Distance as mounted, less any that is added',
+      intrusion: 'Reached in unseen',
+    },
     outputs: { time: 'Longest overall stop time' },
     options: {
       form: {

@@ -2,8 +2,7 @@
 const notes = {
   CAUTION_GUARDING:
     'Check aid only: it judges no machine. The risk assessment, the validation and a competent person decide, by the local law and the edition of the standard that binds here.',
-  DISTANCE_2010:
-    'Form of ISO 13855:2010. The edition of 2024 takes other terms and other figures; they are not held here.',
+  DISTANCE_2010: 'Form of ISO 13855:2010. The edition of 2024 takes other terms and, in part, other figures.',
   DISTANCE_2024_SECOND_HAND:
     'Edition of 2024: its terms from memory, its figure from a public account, in part of the draft. Compare with the bought standard before anything is mounted by it.',
   DISTANCE_OTHER_WAYS:

@@ -37,6 +37,7 @@ export const verticalFieldDistanceCases: readonly SheetCase[] = [
     inputs: { time: 0.3, resolution: 0.014 },
     outputs: { distance: 0.5 },
     tolerance: exact,
+    notes: ['FIELD_SLOWER_STEP'],
   },
   {
     name: '20 ms and 14 mm: 40 mm, so the least, 100 mm',

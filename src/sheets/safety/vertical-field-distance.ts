@@ -1,6 +1,6 @@
 import { numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
-import { handDistance, walkingDistance, walkingSpeed } from './approach.ts';
+import { handDistance, handSpeed, slowerFrom, walkingDistance } from './approach.ts';
 import { stopTimes } from './bounds.ts';
 import { always, guardingCaution } from './caution.ts';
 import { iso13855 } from './sources.ts';
@@ -67,8 +67,8 @@ export const verticalFieldDistanceSheet = defineSheet({
     always('DISTANCE_2010'),
     {
       code: 'FIELD_SLOWER_STEP',
-      broken: ({ time, resolution }, { intrusion, distance }) =>
-        resolution <= handResolution + rounding && distance - intrusion <= walkingSpeed * time + rounding,
+      broken: ({ time, resolution }, { intrusion }) =>
+        resolution <= handResolution + rounding && handSpeed * time + intrusion > slowerFrom,
     },
     {
       code: 'FIELD_NOT_FOR_HANDS',
