@@ -7,7 +7,14 @@ import { FloorsPage } from './floors/floors-page.tsx';
 import { GoContext, GoLink } from './shell/go-link.tsx';
 import { Notices } from './shell/notices.tsx';
 import { PageHead } from './shell/page-head.tsx';
-import { bookPageAddress, fillAddress, type Route, routeOf, utilitiesAddress } from './shell/route.ts';
+import {
+  bookPageAddress,
+  cycleAddress,
+  fillAddress,
+  type Route,
+  routeOf,
+  utilitiesAddress,
+} from './shell/route.ts';
 import { untilFetched } from './shell/until-fetched.ts';
 import { usePage, usePagePart, usePageState } from './state/page-context.ts';
 
@@ -21,6 +28,9 @@ const UtilitiesDoor = lazy(() =>
 );
 const FillDoor = lazy(() =>
   untilFetched(() => import('./fill/fill-door.tsx').then((m) => ({ default: m.FillDoor }))),
+);
+const CycleDoor = lazy(() =>
+  untilFetched(() => import('./cycle/cycle-door.tsx').then((m) => ({ default: m.CycleDoor }))),
 );
 const NewDoor = lazy(() =>
   untilFetched(() => import('./first-book/new-door.tsx').then((m) => ({ default: m.NewDoor }))),
@@ -96,6 +106,13 @@ const Shown = ({ route }: { readonly route: Route }): ReactElement => {
       </Suspense>
     );
   }
+  if (load === 'ready' && route.page === 'cycle') {
+    return (
+      <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
+        <CycleDoor step={route.step} />
+      </Suspense>
+    );
+  }
   if (load === 'ready' && route.page === 'write') {
     return (
       <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
@@ -153,6 +170,7 @@ export const App = (): ReactElement => {
       : route.page === 'write' ||
           route.page === 'utilities' ||
           route.page === 'fill' ||
+          route.page === 'cycle' ||
           route.page === 'compare'
         ? route.id
         : undefined;
@@ -189,6 +207,11 @@ export const App = (): ReactElement => {
           {id !== '' && (
             <GoLink to={fillAddress(id)} current={route.page === 'fill'}>
               {say('page.fill')}
+            </GoLink>
+          )}
+          {id !== '' && (
+            <GoLink to={cycleAddress(id)} current={route.page === 'cycle'}>
+              {say('page.cycle')}
             </GoLink>
           )}
           {id !== '' && (

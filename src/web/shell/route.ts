@@ -6,6 +6,8 @@ export type Route =
   | { readonly page: 'utilities'; readonly id: string }
   /** Where the fill is set; `step` is the question that is open. */
   | { readonly page: 'fill'; readonly id: string; readonly step?: string }
+  /** A shift of the line on both floors; `step` is the question that is open. */
+  | { readonly page: 'cycle'; readonly id: string; readonly step?: string }
   /** Where a book begins; `form` is the short form. */
   | { readonly page: 'new'; readonly form: boolean }
   /** Two revisions facing each other; `trial` is the book with the remedy that is on trial. */
@@ -38,9 +40,10 @@ export const routeOf = (pathname: string, search: string): Route => {
   if (steps[0] === 'books' && steps[1] !== undefined && steps[2] === 'utilities' && steps.length === 3) {
     return { page: 'utilities', id: steps[1] };
   }
-  if (steps[0] === 'books' && steps[1] !== undefined && steps[2] === 'fill' && steps.length === 3) {
+  const stepped = steps[2] === 'fill' || steps[2] === 'cycle' ? steps[2] : undefined;
+  if (steps[0] === 'books' && steps[1] !== undefined && stepped !== undefined && steps.length === 3) {
     const step = new URLSearchParams(search).get('step');
-    return { page: 'fill', id: steps[1], ...(step === null ? {} : { step }) };
+    return { page: stepped, id: steps[1], ...(step === null ? {} : { step }) };
   }
   if (steps[0] === 'books' && steps[1] !== undefined && steps[2] === 'compare' && steps.length === 3) {
     const query = new URLSearchParams(search);
@@ -80,6 +83,10 @@ export const utilitiesAddress = (id: string): string => `/books/${encodeURICompo
 /** The address at which the fill is set; none named is the first question. */
 export const fillAddress = (id: string, step?: string): string =>
   `/books/${encodeURIComponent(id)}/fill${step === undefined ? '' : `?step=${step}`}`;
+
+/** The address of a shift of the line; no step named is the first question. */
+export const cycleAddress = (id: string, step?: string): string =>
+  `/books/${encodeURIComponent(id)}/cycle${step === undefined ? '' : `?step=${step}`}`;
 
 /** The address at which two revisions of a book face each other; none named are the newest and the one before. */
 export const compareAddress = (

@@ -11,6 +11,7 @@ export const pageWords: Bundle = {
     'page.floors': 'Floors',
     'page.utilities': 'Utilities',
     'page.fill': 'Fill',
+    'page.cycle': 'Cycle',
     'page.sheets': 'Sheets',
     'page.new': 'New book',
     'page.fromTo': '{builder} to {customer}',
