@@ -5,6 +5,7 @@ import { fillCommand } from './fill-command.ts';
 import { foundCommand } from './found-command.ts';
 import { openCommand } from './open-command.ts';
 import { printCommand } from './print-command.ts';
+import { proofCommand } from './proof-command.ts';
 import { questionsCommand } from './questions-command.ts';
 import { sheetCommand } from './sheet-command.ts';
 import { utilitiesCommand } from './utilities-command.ts';
@@ -17,6 +18,7 @@ export const commands: readonly Command[] = [
   utilitiesCommand,
   foundCommand,
   fillCommand,
+  proofCommand,
   questionsCommand,
   answersCommand,
   printCommand,

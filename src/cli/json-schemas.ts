@@ -8,6 +8,7 @@ import { lotSchema } from './lot-document.ts';
 import { openedSchema } from './open-document.ts';
 import { printedSchema } from './print-document.ts';
 import { problemsSchema } from './problem-document.ts';
+import { proofSchema } from './proof-document.ts';
 import { questionsSchema } from './questions-document.ts';
 import { sheetListSchema, sheetSchema } from './sheet-document.ts';
 import { utilitiesDocumentSchema } from './utilities-document.ts';
@@ -25,6 +26,7 @@ export const documents = {
   'open-1': openedSchema,
   'paper-1': printedSchema,
   'problems-1': problemsSchema,
+  'proof-1': proofSchema,
   'questions-1': questionsSchema,
   'sheet-1': sheetSchema,
   'sheets-1': sheetListSchema,

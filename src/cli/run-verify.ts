@@ -6,14 +6,12 @@ import { verifySigned } from '../record/verify-signed.ts';
 import type { Call, Ended } from './command.ts';
 import { problemDocument } from './problem-document.ts';
 import { cliProblem } from './problems.ts';
+import { largestRecords } from './read-records-file.ts';
 import { readText } from './read-text.ts';
 import { verificationDocument } from './verify-document.ts';
 import { verificationText } from './verify-text.ts';
 import { words } from './words.ts';
 import type { World } from './world.ts';
-
-/** A book with a hundred thousand records stays under 100 MB. */
-const largestRecords = 512 * 1024 * 1024;
 
 const keysOf = (given: string | undefined): Result<readonly string[] | undefined> => {
   if (given === undefined) return accept(undefined);

@@ -6,6 +6,7 @@ import { fillProblemText } from '../floor/fill/fill.text.ts';
 import { fillSheetWords } from '../floor/fill/sheet/sheet-words.text.ts';
 import { foundProblemText } from '../floor/found/problems.text.ts';
 import { answerProblemText, questionSheetWords } from '../floor/questions/questions.text.ts';
+import { proofProblemText, proofText } from '../proof/index.ts';
 import { kindText } from '../quantity/kinds.text.ts';
 import { quantityProblemText } from '../quantity/problems.text.ts';
 import { recordProblemText } from '../record/problems.text.ts';
@@ -17,6 +18,7 @@ import { commandsText } from './commands.text.ts';
 import { fillText } from './fill.text.ts';
 import { foundText } from './found.text.ts';
 import { cliProblemText } from './problems.text.ts';
+import { proofCommandText } from './proof.text.ts';
 import { questionsText } from './questions.text.ts';
 import { utilitiesText } from './utilities.text.ts';
 import { verifyText } from './verify.text.ts';
@@ -35,6 +37,9 @@ export const words = makeCatalogue([
   foundProblemText,
   recordProblemText,
   verifyText,
+  proofText,
+  proofProblemText,
+  proofCommandText,
   questionsText,
   questionSheetWords,
   ...sharedWords,

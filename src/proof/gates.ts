@@ -5,21 +5,10 @@ import type { Envelope } from '../record/envelope.ts';
 import { byText } from '../record/heads.ts';
 import { readingsOf } from '../record/readings.ts';
 import { type SignatureRecord, signatureProblems, signaturesIn } from '../record/signature.ts';
+import { type GateName, gateNames } from './gate-names.ts';
 import { isPassed, isSettled, type ProvedCheck } from './proved-check.ts';
 import type { PunchPoint } from './punch-points.ts';
 import { type Stage, stageOrder } from './stage.ts';
-
-/** What a line passes on its way, in order; a signature names them as they stand here. */
-export const gateNames = [
-  'ready to run off',
-  'ready to ship',
-  'ready to travel',
-  'ready to energise',
-  'ready to produce',
-  'accepted',
-] as const;
-
-export type GateName = (typeof gateNames)[number];
 
 /** Something that a gate still wants. */
 export interface Lack {

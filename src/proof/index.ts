@@ -1,13 +1,16 @@
 export { type BookPlaces, placesOfBook, type StablePlace } from './book-places.ts';
 export type { CarryOver, CarryReason } from './carry-over.ts';
 export { type Check, type CheckSort, checkSorts } from './check.ts';
-export { type Gate, type GateName, gateNames, type Lack } from './gates.ts';
+export { type CheckWords, checkWords } from './check-words.ts';
+export { type GateName, gateNames } from './gate-names.ts';
+export type { Gate, Lack } from './gates.ts';
 export type { HeldCondition } from './held-condition.ts';
 export type { HeldLimit } from './held-limit.ts';
 export type { JudgedResult } from './judge-result.ts';
 export type { Limit } from './limit.ts';
 export type { PlannedCheck } from './plan.ts';
 export { proofProblemText } from './problems.text.ts';
+export { proofText } from './proof.text.ts';
 export { type BookProof, type FloorProof, proofOfBook } from './proof-of-book.ts';
 export { type CheckState, type ProvedCheck, restsOn } from './proved-check.ts';
 export { stages } from './stage.ts';

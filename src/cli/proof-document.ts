@@ -1,0 +1,337 @@
+import * as z from 'zod';
+import type { Book } from '../book/index.ts';
+import {
+  type BookPlaces,
+  type BookProof,
+  type CheckWords,
+  checkSorts,
+  checkWords,
+  type FloorProof,
+  type Gate,
+  type GateName,
+  gateNames,
+  type HeldLimit,
+  type JudgedResult,
+  type Limit,
+  type ProvedCheck,
+  placesOfBook,
+  restsOn,
+  type StablePlace,
+  stages,
+} from '../proof/index.ts';
+import { figureDocument, figureSchema } from './finding-document.ts';
+import { words } from './words.ts';
+import { workingDocument, workingSchema } from './working-document.ts';
+
+const text = z.string();
+const texts = z.array(text);
+const whole = z.number().int();
+
+const limitSchema = z
+  .strictObject({
+    sense: z.enum(['least', 'most', 'within']),
+    figure: figureSchema.describe('Without a value the limit is not known'),
+    share: z.number().optional().describe('Of within: how far from the figure, as a share of it'),
+    working: workingSchema.optional().describe('The sheet with the numbers that made it'),
+    said: text.optional().describe('Words of the book beside or instead of the number'),
+  })
+  .describe('One bound of acceptance');
+
+const placeSchema = z
+  .strictObject({ of: text.optional().describe('Tag of the thing'), path: text.describe('Place within it') })
+  .describe('A place of the book that stays the same when another thing is put before it');
+
+const conditionSchema = z.strictObject({
+  id: text,
+  read: z.enum(['quantity', 'word', 'claim']).describe('How it is read'),
+  limits: z.array(limitSchema),
+  word: text.optional().describe('The word that must be read'),
+  here: z.enum(['holds', 'cannot', 'unknown', 'asked']).describe('Whether it can be so on this floor'),
+  have: figureSchema.optional().describe('What this floor has of it'),
+  haveWord: text.optional(),
+  by: z.number().optional().describe('Share of the bound by which this floor misses'),
+});
+
+const resultSchema = z.strictObject({
+  record: text.describe('Id of its record'),
+  at: text,
+  by: text,
+  verdict: z.enum(['proved', 'shown', 'failed', 'concession', 'waits']),
+  seen: z.boolean().optional(),
+  readings: texts.describe('As typed'),
+  limits: z.array(
+    z.strictObject({
+      value: z.number().optional().describe('The reading that counts, SI'),
+      kept: z
+        .boolean()
+        .optional()
+        .describe('Absent: the limit is not known, or the spread lies on both sides'),
+      margin: z.number().optional().describe('Share of the limit, positive is good'),
+    }),
+  ),
+  conditions: z.array(
+    z.strictObject({ condition: text, read: text.optional(), held: z.boolean().optional() }),
+  ),
+  shortfalls: texts.describe('Why it is not proved'),
+  witness: text.optional(),
+  instrument: text.optional(),
+  evidence: texts,
+  concession: z.strictObject({ why: text, until: text, by: text }).optional(),
+  late: z.strictObject({ what: text, who: text, due: text }).optional(),
+  remark: text.optional(),
+});
+
+const state = z.enum(['proved', 'shown', 'failed', 'concession', 'waits', 'open', 'stale', 'stands']);
+
+const checkSchema = z.strictObject({
+  id: text,
+  sort: z.enum(checkSorts),
+  name: text,
+  expected: text.describe('What must be seen'),
+  on: texts.describe('Tags that it is on'),
+  stage: z.enum(stages),
+  point: z.enum(['none', 'witness', 'hold']),
+  instrument: text.optional(),
+  readings: whole.describe('How many are wanted'),
+  judged: text.describe('Whether each reading counts, or what is made of all'),
+  limits: z.array(limitSchema),
+  ownLimit: text.optional().describe('Limit in the words of the book'),
+  conditions: texts,
+  ownConditions: texts.describe('Conditions in the words of the book'),
+  after: texts.describe('Checks that come before, beside the stages'),
+  missing: texts.describe('Places of the book that must say more'),
+  foreseen: z.enum(['carries', 'short', 'unknown']).optional().describe('What the figures foretell'),
+  late: z.strictObject({ who: text, before: z.enum(stages) }).optional(),
+  duration: z.number().optional().describe('s'),
+  plan: z.enum(['prove', 'show only', 'open']),
+  cannot: texts.describe('Conditions that can’t hold on this floor'),
+  untold: texts.describe('Conditions of which the book does not say whether they can'),
+  basis: z
+    .array(placeSchema.extend({ sha256: text }))
+    .describe('What the book says where it hangs on, for the record of a result'),
+  state,
+  result: resultSchema.optional().describe('The last try'),
+  earlier: z.array(resultSchema),
+  changed: z.array(placeSchema).describe('What changed in the book since the last try'),
+});
+
+const gateSchema = z.strictObject({
+  gate: z.enum(gateNames),
+  floor: text,
+  passed: z.boolean(),
+  lacks: z.array(
+    z.strictObject({
+      id: text,
+      sort: z.enum(['check', 'finding', 'question', 'reading', 'punch', 'instrument', 'agreement']),
+      holder: z.enum(['builder', 'site']),
+      path: text.optional(),
+    }),
+  ),
+  signed: z.strictObject({ by: text, role: text, record: text }).optional(),
+  unnamed: texts.describe('Lacks that the signature does not name'),
+});
+
+export const proofSchema = z
+  .strictObject({
+    document: z.literal('twinfloor proof'),
+    version: z.literal(1),
+    title: text.optional(),
+    format: text,
+    floors: z.array(
+      z.strictObject({
+        floor: text,
+        name: text,
+        role: z.enum(['built on', 'bound for', 'other']),
+        checks: z.array(checkSchema).describe('The protocol, in its order'),
+        conditions: z.array(conditionSchema).describe('Each condition once'),
+        carryOver: z.array(
+          z.strictObject({
+            check: text,
+            from: text.describe('Floor that could not prove it'),
+            reason: z.enum(['planned', 'undone', 'shown', 'failed', 'concession', 'waits', 'stale']),
+            conditions: texts,
+            shortfalls: texts,
+            changed: z.array(placeSchema),
+          }),
+        ),
+        progress: z.strictObject({
+          counts: z.record(state, whole),
+          next: texts.describe('What can be done now'),
+          blocked: z.array(z.strictObject({ check: text, by: texts })),
+        }),
+        gates: z.array(gateSchema),
+      }),
+    ),
+    punch: z.array(
+      z.strictObject({
+        point: text,
+        text,
+        state: z.enum(['open', 'closed']),
+        by: text,
+        of: texts,
+        class: text.optional(),
+        owner: text.optional(),
+        due: text.optional(),
+      }),
+    ),
+    caution: text,
+  })
+  .describe('Answer of `twinfloor proof BOOK.json [RECORDS] --json`: every number SI');
+
+export type ProofDocument = z.infer<typeof proofSchema>;
+
+/** Members that are there. */
+const given = <T extends object>(members: { readonly [K in keyof T]: T[K] | undefined }): Partial<T> =>
+  Object.fromEntries(Object.entries(members).filter(([, value]) => value !== undefined)) as Partial<T>;
+
+const limitDocument = ({ sense, figure, share, working, said }: Limit): z.infer<typeof limitSchema> => ({
+  sense,
+  figure: figureDocument(figure),
+  ...(share === undefined ? {} : { share }),
+  ...(working === undefined ? {} : { working: workingDocument(working) }),
+  ...(said === undefined ? {} : { said }),
+});
+
+const placeDocument = ({ of, path }: StablePlace): z.infer<typeof placeSchema> => ({
+  ...(of === undefined ? {} : { of }),
+  path,
+});
+
+const heldDocument = ({ value, kept, margin }: HeldLimit) => given({ value, kept, margin });
+
+const resultDocument = ({
+  result,
+  verdict,
+  limits,
+  conditions,
+  ownConditions,
+  shortfalls,
+}: JudgedResult): z.infer<typeof resultSchema> => {
+  const {
+    id,
+    at,
+    by,
+    seen,
+    readings = [],
+    witness,
+    instrument,
+    evidence = [],
+    concession,
+    late,
+    remark,
+  } = result;
+  return {
+    record: id,
+    at,
+    by,
+    verdict,
+    readings: [...readings],
+    limits: limits.map(heldDocument),
+    conditions: [
+      ...conditions.map(({ condition, read, held }) => ({
+        condition: condition.id,
+        ...given({ read, held }),
+      })),
+      ...ownConditions.map(({ text: condition, held }) => ({ condition, ...given({ held }) })),
+    ],
+    shortfalls: [...shortfalls],
+    evidence: [...evidence],
+    ...given({ seen, witness, instrument, concession, late, remark }),
+  };
+};
+
+const checkDocument = (
+  { check, state: at, inForce, earlier, changed }: ProvedCheck,
+  say: CheckWords,
+  places: BookPlaces,
+): z.infer<typeof checkSchema> => ({
+  id: check.id,
+  sort: check.sort,
+  name: say.name(check),
+  expected: say.expected(check),
+  on: [...check.on],
+  stage: check.stage,
+  point: check.point,
+  readings: check.readings,
+  judged: check.judged,
+  limits: check.limits.map(limitDocument),
+  conditions: [...check.conditions],
+  ownConditions: [...check.ownConditions],
+  after: [...check.after],
+  missing: [...check.missing],
+  plan: check.plan,
+  cannot: [...check.cannot],
+  untold: [...check.untold],
+  basis: places.basis(restsOn(check)).map((one) => ({ ...one })),
+  state: at,
+  earlier: earlier.map(resultDocument),
+  changed: changed.map(placeDocument),
+  ...given({
+    instrument: check.ownInstrument ?? check.instrument,
+    ownLimit: check.ownLimit,
+    foreseen: check.foreseen,
+    late: check.late,
+    duration: check.duration,
+    result: inForce === undefined ? undefined : resultDocument(inForce),
+  }),
+});
+
+const gateDocument = ({ gate, floor, passed, lacks, signed, unnamed }: Gate): z.infer<typeof gateSchema> => ({
+  gate,
+  floor,
+  passed,
+  lacks: lacks.map((lack) => ({ ...lack })),
+  unnamed: [...unnamed],
+  ...(signed === undefined ? {} : { signed: { ...signed } }),
+});
+
+const conditionsOf = ({ checks }: FloorProof): z.infer<typeof conditionSchema>[] => {
+  const each = new Map(checks.flatMap(({ check }) => check.under.map((one) => [one.id, one] as const)));
+  return [...each.values()].map(({ id, read, limits, word, here, have, haveWord, by }) => ({
+    id,
+    read,
+    limits: limits.map(limitDocument),
+    here,
+    ...given({ word, haveWord, by, have: have === undefined ? undefined : figureDocument(have) }),
+  }));
+};
+
+/** The protocol of each floor with what was recorded, what carries over and the gates; one gate where it is asked for. */
+export const proofDocument = (
+  book: Book,
+  format: string,
+  { floors, punch }: BookProof,
+  gate: GateName | undefined,
+): ProofDocument => {
+  const say = checkWords(book, words.say, words.has);
+  const places = placesOfBook(book);
+  return {
+    document: 'twinfloor proof',
+    version: 1,
+    ...(book.about?.title === undefined ? {} : { title: book.about.title }),
+    format,
+    floors: floors.map((floor) => ({
+      floor: floor.floor,
+      name: floor.name,
+      role: floor.role,
+      checks: floor.checks.map((one) => checkDocument(one, say, places)),
+      conditions: conditionsOf(floor),
+      carryOver: floor.carryOver.map((one) => ({
+        check: one.check,
+        from: one.from,
+        reason: one.reason,
+        conditions: [...one.conditions],
+        shortfalls: [...one.shortfalls],
+        changed: one.changed.map(placeDocument),
+      })),
+      progress: {
+        counts: { ...floor.progress.counts },
+        next: [...floor.progress.next],
+        blocked: floor.progress.blocked.map(({ check, by }) => ({ check, by: [...by] })),
+      },
+      gates: floor.gates.filter((one) => gate === undefined || one.gate === gate).map(gateDocument),
+    })),
+    punch: punch.map((one) => ({ ...one, of: [...one.of] })),
+    caution: words.say('proof.caution'),
+  };
+};

@@ -1,0 +1,38 @@
+import type { Bundle } from '../text/index.ts';
+
+/** Words of the command `proof`; those of checks, conditions and verdicts stand beside them. */
+export const proofCommandText: Bundle = {
+  en: {
+    'command.proof':
+      'what is to be proved on each floor, under which conditions, what was, what carries over, what the gates lack',
+    'option.proof.format': 'which format of the book; the first where it is left out',
+    'option.proof.floor': 'only this floor',
+    'option.proof.gate': 'only this gate, with everything that it lacks',
+    'option.proof.units': 'units to print; those of the book where it is left out',
+
+    'proof.limit.least': 'at least {value}',
+    'proof.limit.most': 'at most {value}',
+    'proof.limit.within': 'within {share} % of {value}',
+    'proof.seen': 'seen',
+    'proof.by': ', by {by} %',
+    'proof.conditions': 'Conditions',
+    'proof.foreseen': 'foretold to fall short',
+    'proof.conceded': '{why}, until {until}, by {by}',
+    'proof.awaited': '{what}, by {who}, {due}',
+    'proof.carried':
+      '{n, plural, one {# check comes over from {from}, where it was} other {# checks come over from {from}, where they were}} not proved',
+    'proof.undone': '{n, plural, one {# of them was} other {# of them were}} not tried there.',
+    'proof.counts': '{n, plural, one {# check} other {# checks}}: {counts}.',
+    'proof.next': 'Can be done now: {next}.',
+    'proof.blocked': '{n, plural, one {# waits} other {# wait}} for what comes before.',
+    'proof.gate': '{gate}: {wanted}; {by}',
+    'proof.gate.nothing': 'lacks nothing',
+    'proof.gate.lacks': 'lacks {lacks}',
+    'proof.gate.unsigned': 'nobody has signed',
+    'proof.gate.passed': 'passed by {by} ({role}), with what is open named',
+    'proof.gate.unnamed':
+      'signed by {by} ({role}), {n, plural, one {# open point} other {# open points}} not named',
+    'proof.caution':
+      'A list of what to try and what was recorded. It does not judge safety: guarding, stops, electrical, pressure, lifting and chemical work follow the local code, the risk assessment and a competent person, whatever is proved here.',
+  },
+};

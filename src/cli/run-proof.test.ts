@@ -1,0 +1,139 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { accept } from '../quantity/problem.ts';
+import { appendRecord, startChain } from '../record/append-record.ts';
+import { exportRecords } from '../record/record-file.ts';
+import { problemsSchema } from './problem-document.ts';
+import { processWorld } from './process-world.ts';
+import { type ProofDocument, proofSchema } from './proof-document.ts';
+import { run } from './run.ts';
+
+const root = join(import.meta.dirname, '../..');
+const demo = join(root, 'src/book/demo/flagon-line.json');
+const own = processWorld({ root, serve: () => Promise.reject(new Error('not asked')) });
+
+/** What the command says of the demonstration book, with some records beside it. */
+const call = async (argv: readonly string[], records = '') => {
+  let [out, err] = ['', ''];
+  const status = await run(['proof', demo, ...argv], {
+    ...own,
+    columns: 200,
+    readBytes: async (path, most) =>
+      path === 'R' ? accept(new TextEncoder().encode(records)) : own.readBytes(path, most),
+    out: (text) => {
+      out += text;
+    },
+    err: (text) => {
+      err += text;
+    },
+  });
+  return { status, out, err };
+};
+
+/** Records of one tablet that tried checks. */
+const tries = (...bodies: readonly object[]): string => {
+  let chain = startChain('flagon-line', 'tablet');
+  const records = bodies.map((body, i) => {
+    const done = appendRecord(chain, {
+      id: `r${i}`,
+      revision: 1,
+      kind: 'check',
+      version: 2,
+      deviceTime: '2027-04-20T09:00:00Z',
+      body: { by: 'the engineer', ...body },
+    });
+    if (!done.ok) throw new Error(JSON.stringify(done.problems));
+    chain = done.value.chain;
+    return done.value.record;
+  });
+  return exportRecords('flagon-line', records);
+};
+
+const plain = await call(['--json']);
+const document = proofSchema.parse(JSON.parse(plain.out));
+const checkOn = (floor: string, id: string): ProofDocument['floors'][number]['checks'][number] =>
+  document.floors.find((one) => one.floor === floor)!.checks.find((one) => one.id === id)!;
+
+describe('proof', () => {
+  it('prints each floor’s protocol with limits and plan, conditions, what comes over, and the gates', async () => {
+    const { status, out } = await call([]);
+    expect(status).toBe(0);
+    expect(out).toContain('Oxbow (built on)\n51 checks: not tried 51.');
+    expect(out).toMatch(
+      /manifold pressure, all lanes open +within 15 % of 0\.1571 bar\(g\) +0\.05464 bar\(g\) +can’t be so, by 50 %/,
+    );
+    expect(out).toMatch(
+      /rate over the agreed run.* +witness +at least 1.050\/h +to show only: manifold pressure/,
+    );
+    const { carryOver } = document.floors.find(({ floor }) => floor === 'LARKMOOR')!;
+    const undone = carryOver.filter(({ reason }) => reason === 'undone').length;
+    expect(out).toContain(`${carryOver.length} checks come over from Oxbow, where they were not proved`);
+    expect(out).toContain(`  ${undone} of them were not tried there.`);
+    expect(out).toMatch(/ready to ship: lacks checks 51; nobody has signed/);
+    expect(out).toContain('It does not judge safety');
+    // a key without words would stand there as it is
+    expect(out).not.toMatch(/\bproof\.[a-z]|\{[a-z]+\}/i);
+  });
+
+  it('says in JSON what must be seen, the sheet behind a limit, and what the book says where a check hangs on', () => {
+    expect(checkOn('LARKMOOR', 'effect -S2 -M1').expected).toBe(
+      'Cause given: stops, controlled, then without power, category 1.',
+    );
+    expect(checkOn('LARKMOOR', 'cycleTime FLAGON-2L').limits[0]?.working?.sheet).toBe('rate/agreed-period');
+    expect(checkOn('LARKMOOR', 'current -M2').basis.map(({ of, path }) => `${of ?? ''}${path}`)).toContain(
+      '-M2/current',
+    );
+    expect(plain.status).toBe(0);
+    expect(plain.out).not.toMatch(/"proof\.[a-z]/);
+  });
+
+  it('judges what was recorded over that basis; a failure is status 1', async () => {
+    const { basis } = checkOn('LARKMOOR', 'effect -S1 -M1');
+    const tried = (seen: boolean) => tries({ check: 'effect -S1 -M1', floor: 'LARKMOOR', basis, seen });
+    const good = await call(['R', '--floor', 'LARKMOOR'], tried(true));
+    expect(good.status).toBe(0);
+    expect(good.out).toMatch(/stop button, filler -S1 → washer index -M1 +hold +seen +to prove +proved/);
+    const bad = await call(['R', '--floor', 'LARKMOOR'], tried(false));
+    expect(bad.status).toBe(1);
+    expect(bad.out).toMatch(/washer index -M1 +hold +seen +to prove +failed/);
+    const other = basis.map((one) => ({ ...one, sha256: '0'.repeat(64) }));
+    const stale = await call(
+      ['R', '--floor', 'LARKMOOR'],
+      tries({ check: 'effect -S1 -M1', floor: 'LARKMOOR', basis: other, seen: true }),
+    );
+    expect(stale.out).toContain('stale: stop button, filler, effects 1');
+  });
+
+  it('gives one gate with everything that it lacks; not passed is status 1', async () => {
+    const { status, out } = await call(['--gate', 'ready to travel']);
+    expect(status).toBe(1);
+    expect(out).toMatch(/findings without an owner +voltage drop, running +site/);
+    expect(out).toMatch(/questions not answered +Larkmoor, water, hardness +site/);
+    expect(out).not.toContain('ready to ship');
+  });
+
+  it('takes the example records, whose signatures name the gates', async () => {
+    const { status, out } = await call([
+      join(root, 'examples/records/oxbow.records'),
+      '--gate',
+      'ready to ship',
+    ]);
+    expect(status).toBe(1);
+    expect(out).toMatch(/signed by the engineer \(Oxbow Works\), \d+ open points not named/);
+  });
+
+  it('refuses records that are not whole, and tells of results that are of no check', async () => {
+    const codes = async (argv: readonly string[], records = '') => {
+      const { status, out } = await call([...argv, '--json'], records);
+      expect(status).toBe(2);
+      return problemsSchema.parse(JSON.parse(out)).problems.map(({ code }) => code);
+    };
+    const strange = tries({ check: 'effect -S9 -M1', floor: 'LARKMOOR', basis: [], seen: true });
+    expect(await codes(['R'], strange)).toEqual(['PROOF_CHECK_UNKNOWN']);
+    expect(await codes(['R'], strange.replace('-S9', '-S1'))).toEqual(['RECORD_CHANGED']);
+    expect(await codes(['R'], readFileSync(demo, 'utf8'))).toEqual(['RECORD_FILE_UNREADABLE']);
+    expect(await codes(['--floor', 'NOWHERE'])).toEqual(['CLI_FLOOR_UNKNOWN']);
+    expect(await codes(['--gate', 'ready'])).toEqual(['CLI_OPTION_VALUE']);
+  });
+});

@@ -1,0 +1,235 @@
+import type { Answerer } from '../floor/questions/index.ts';
+import type { Bundle } from '../text/index.ts';
+import type { CarryReason } from './carry-over.ts';
+import type { CheckSort, InstrumentSort } from './check.ts';
+import type { ConditionSort, Holds } from './condition.ts';
+import type { Lack } from './gates.ts';
+import type { Shortfall } from './judge-result.ts';
+import type { Plan } from './plan.ts';
+import type { CheckState } from './proved-check.ts';
+import type { Stage } from './stage.ts';
+
+type Words<K extends string> = Readonly<Record<K, string>>;
+
+const stage: Words<Stage> = {
+  placed: 'Placed and bonded',
+  energised: 'Energised',
+  signals: 'Inputs and outputs',
+  air: 'Air',
+  water: 'Water',
+  stops: 'Stops and guards, before anything moves by itself',
+  dry: 'Dry',
+  wet: 'Wet',
+  product: 'On product',
+  run: 'The run',
+  handover: 'Handed over',
+};
+
+/** What a check is called; `a` is the first thing that it is on, `b` the second. */
+const sort: Words<CheckSort> = {
+  placed: 'in its place, level and anchored: {a}',
+  bond: 'bond: {a}',
+  voltage: 'voltage and order of phases',
+  rotation: 'rotation: {a}',
+  current: 'current: {a}',
+  states: 'both states: {a}',
+  utility: '{question}',
+  effect: '{a} → {b}',
+  noEffects: 'what {a} stops',
+  release: 'letting go: {a}',
+  reset: 'reset: {a}',
+  powerLoss: 'power fails and comes back',
+  airLoss: 'air fails and comes back',
+  stopTime: 'stop time: {a}',
+  interlock: '{a} → {b}',
+  holdRule: '{b} waits for {c}',
+  capChute: 'cap chute: {a}',
+  washTemperature: 'temperature: {a}',
+  washConcentration: 'concentration: {a}',
+  washPressure: 'spray pressure: {a}',
+  washContact: 'contact: {a}',
+  rinseResidue: 'residue after the rinse: {a}',
+  fillLevel: 'level: {a}',
+  contents: 'contents: {a}',
+  perBottle: 'time of a cap: {a}',
+  closing: 'closure: {a}',
+  removalTorque: 'torque that opens: {a}',
+  glassBreakage: 'broken glass',
+  lineClearance: 'line clearance',
+  count: 'bottles and caps counted: {a}',
+  cycleTime: 'time of a row: {a}',
+  rate: 'rate over the agreed run: {a}',
+  efficiency: 'efficiency over the agreed run: {a}',
+  noise: 'noise',
+  program: 'program and parameters kept',
+  documents: 'documents handed over',
+  spares: 'spares handed over',
+  asBuilt: 'drawings marked as built',
+  training: 'training',
+  warranty: 'start of the warranty',
+  own: '{a}',
+};
+
+/** What must be seen. Where the check has a limit, the readings say the rest. */
+const expect: Words<CheckSort> = {
+  placed: 'Stands where the plan has it, level, on all feet, anchored; paint marks on what was tightened.',
+  bond: 'From {from} to {to}, {size}: tight, clean, and a resistance that such a conductor has.',
+  voltage:
+    'Three line voltages near {voltage} at {frequency}, phases in order, read before anything is closed.',
+  rotation: 'Turns the way of its arrow, seen uncoupled or told by a meter before it drives anything.',
+  current: 'No conductor draws more than its plate says, under its load.',
+  states: 'Brought into each state by the thing itself, and seen so at the control: {states}.',
+  utility: 'Read where the site brings it, while the line draws.',
+  effect: 'Cause given: {effect}{category}.',
+  noEffects: 'The book does not say what it stops: that is asked before it can be tried.',
+  release: 'Letting go, unlatching or closing it starts nothing.',
+  reset: '{reset}. Nothing starts before that.',
+  powerLoss: 'Everything stops or holds as the matrix says; when it comes back nothing starts by itself.',
+  airLoss: 'Everything stops or holds as the matrix says; when it comes back nothing moves by itself.',
+  stopTime: 'From the cause to the end of the danger, at the worst speed, load and place.',
+  interlock: 'With {causes}: {effect}.',
+  holdRule: 'With lanes throttled so that the fill takes long, it does not move before {until}.',
+  capChute:
+    'The sorter starts when {low} is clear and stops when {high} has stood covered; a cap that goes past does neither.',
+  washTemperature: 'Read in the bath where it returns, warm, half-way and at the end of the run.',
+  washConcentration: 'Titrated, at the begin, half-way and at the end of the run.',
+  washPressure: 'Read at the nozzles while the zone sprays.',
+  washContact: 'Time for which a bottle is wetted, through all rows of the zone.',
+  rinseResidue: 'What is left in a rinsed bottle, taken by the laboratory at the end of the run.',
+  fillLevel: 'Bottle by bottle at or above the level, with a trace of overflow.',
+  contents: 'Judged by {rule} over a lot that was weighed.',
+  perBottle: 'From cap to cap, timed one after the other.',
+  closing: 'Right finish, right lot of caps, seated straight, and no leak on its side: {closure}.',
+  removalTorque: 'After the rest that the closure wants.',
+  glassBreakage: 'A bottle is broken on purpose: stopped, neighbours taken out, cleaned, looked at, signed.',
+  lineClearance: 'No bottle, cap or label of before is left anywhere.',
+  count: 'In = good + rejected + broken + taken out, bottles and caps each.',
+  cycleTime: 'Index to index, one after the other, with the hold of each written down; no stop among them.',
+  rate: 'Good bottles over the agreed time, with the list of stops signed by both.',
+  efficiency: 'Share of the agreed time in which it ran, with the same list of stops.',
+  noise: '{limit}',
+  program: 'A copy with its version and its digest, and one that was read back.',
+  documents: 'Manual, declaration, drawings, lists, certificates: each by its name.',
+  spares: 'Each in its place, counted.',
+  asBuilt: 'What is other than drawn is marked, and the marks are handed over.',
+  training: 'On what, by whom, to whom.',
+  warranty: 'From which day to which, and on what it hangs.',
+  own: 'As the book says.',
+};
+
+/** Stop categories of IEC 60204-1. */
+const category: Words<'0' | '1' | '2'> = {
+  0: ', at once, category 0',
+  1: ', controlled, then without power, category 1',
+  2: ', controlled, power kept, category 2',
+};
+
+const condition: Words<ConditionSort> = {
+  manifoldPressure: 'manifold pressure, all lanes open',
+  supplySteady: 'the same at the end of the run',
+  product: 'product',
+  lineAtIndex: 'the line indexes by itself',
+  frequency: 'mains frequency',
+  airPressure: 'air pressure, moving',
+  bathTemperature: 'bath temperature',
+  bottles: 'the customer’s bottles',
+  caps: 'the customer’s caps',
+};
+
+const here: Words<Holds> = {
+  holds: 'can be so',
+  cannot: 'can’t be so',
+  unknown: 'not known',
+  asked: 'told on the day',
+};
+
+const plan: Words<Plan> = { prove: 'to prove', 'show only': 'to show only', open: 'open' };
+
+const state: Words<CheckState> = {
+  proved: 'proved',
+  shown: 'shown',
+  failed: 'failed',
+  concession: 'accepted as it is',
+  waits: 'result awaited',
+  open: 'not tried',
+  stale: 'stale',
+  stands: 'stands from before',
+};
+
+const reason: Words<CarryReason> = {
+  planned: 'can’t be proved there: {conditions}',
+  undone: 'not tried there',
+  shown: 'only shown there: {why}',
+  failed: 'failed there',
+  concession: 'accepted as it is there, until {until}',
+  waits: 'its result is still awaited',
+  stale: 'the book has changed since: {places}',
+};
+
+const shortfall: Words<Shortfall> = {
+  missed: 'beyond the limit',
+  broken: 'out of condition ({conditions})',
+  unread: 'conditions not read ({conditions})',
+  few: '{read} of {wanted} readings',
+  limit: 'the book does not say the limit',
+  unsure: 'the spread of the reading lies on both sides of the limit',
+  word: 'a person’s word alone',
+};
+
+const instrument: Words<InstrumentSort> = {
+  stopwatch: 'stopwatch',
+  gauge: 'pressure gauge',
+  thermometer: 'thermometer',
+  multimeter: 'multimeter',
+  clampMeter: 'clamp meter',
+  lowOhmMeter: 'low-ohm meter',
+  phaseMeter: 'phase meter',
+  stopTimeMeter: 'stop-time meter',
+  titration: 'titration set',
+  phMeter: 'pH meter',
+  flowMeter: 'flow meter or bucket and watch',
+  hardnessTest: 'hardness test',
+  scale: 'scale',
+  torqueMeter: 'torque meter',
+  soundLevelMeter: 'sound level meter',
+};
+
+const lack: Words<Lack['sort']> = {
+  check: 'checks',
+  finding: 'findings without an owner',
+  question: 'questions not answered',
+  reading: 'the site’s own readings',
+  punch: 'punch points',
+  instrument: 'instruments not in date',
+  agreement: 'not agreed',
+};
+
+const holder: Words<Answerer> = { site: 'site', builder: 'builder' };
+
+const point: Words<'none' | 'witness' | 'hold'> = { none: '', witness: 'witness', hold: 'hold' };
+
+const areas: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  stage,
+  sort,
+  expect,
+  category,
+  condition,
+  here,
+  plan,
+  state,
+  reason,
+  shortfall,
+  instrument,
+  lack,
+  holder,
+  point,
+};
+
+/** Words of what is to be proved, for pages, papers and the command line: `proof.stage.placed`. */
+export const proofText: Bundle = {
+  en: Object.fromEntries(
+    Object.entries(areas).flatMap(([area, words]) =>
+      Object.entries(words).map(([key, text]) => [`proof.${area}.${key}`, text]),
+    ),
+  ),
+};
