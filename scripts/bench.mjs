@@ -56,6 +56,7 @@ try {
   const { assessRows } = await bundled('assess-demo');
   const { remedyRows } = await bundled('remedies-demo');
   const { fillRows } = await bundled('fill-study');
+  const { shiftRows } = await bundled('shift');
   const { networkRows } = await bundled('network-solution', [engineFriction]);
   const { pageRows } = await bundled('page');
   const { doorRows } = await bundled('doors');
@@ -65,6 +66,7 @@ try {
     ...assessRows(),
     ...remedyRows(),
     ...fillRows(),
+    ...(await shiftRows()),
     ...(await networkRows()),
     ...(chromium === undefined ? [] : await pageRows(projectRoot, chromium)),
     ...(await doorRows(projectRoot)),
