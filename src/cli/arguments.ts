@@ -58,7 +58,8 @@ export const readArguments = (command: Command, argv: readonly string[]): Result
         problems.push(cliProblem('CLI_OPTION_WANTS_VALUE', command.name, { given: typed, allowed }));
       } else {
         if (cut < 0) i += 1;
-        values[option.name] = next;
+        const before = option.many === true ? values[option.name] : undefined;
+        values[option.name] = before === undefined ? next : `${before}\n${next}`;
         problems.push(...valueProblem(option, next));
       }
     }

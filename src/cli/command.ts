@@ -8,6 +8,8 @@ export interface Option {
   readonly value?: string;
   /** The values that are taken, where they can be listed. */
   readonly oneOf?: readonly string[];
+  /** May be given several times; the values then stand in one text, a line each. */
+  readonly many?: true;
 }
 
 /** What a command was called with. */

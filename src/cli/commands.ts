@@ -8,6 +8,7 @@ import { printCommand } from './print-command.ts';
 import { proofCommand } from './proof-command.ts';
 import { questionsCommand } from './questions-command.ts';
 import { sheetCommand } from './sheet-command.ts';
+import { shiftCommand } from './shift-command.ts';
 import { utilitiesCommand } from './utilities-command.ts';
 import { validateCommand } from './validate-command.ts';
 import { verifyCommand } from './verify-command.ts';
@@ -16,6 +17,7 @@ import { verifyCommand } from './verify-command.ts';
 export const commands: readonly Command[] = [
   assessCommand,
   utilitiesCommand,
+  shiftCommand,
   foundCommand,
   fillCommand,
   proofCommand,

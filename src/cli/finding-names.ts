@@ -6,7 +6,7 @@ import { figureName } from './told.ts';
 import { words } from './words.ts';
 
 /** The name that people gave a thing, with its tag; a bare tag where it has none. */
-const thingName = (book: Book, tag: string): string => {
+export const thingName = (book: Book, tag: string): string => {
   const path = tagPath(book, tag);
   const name = path === undefined ? undefined : valueAt(book, `${path}/name`);
   return typeof name === 'string' && name !== tag ? `${name} ${tag}` : tag;

@@ -11,6 +11,7 @@ import { problemsSchema } from './problem-document.ts';
 import { proofSchema } from './proof-document.ts';
 import { questionsSchema } from './questions-document.ts';
 import { sheetListSchema, sheetSchema } from './sheet-document.ts';
+import { shiftSchema } from './shift-document.ts';
 import { utilitiesDocumentSchema } from './utilities-document.ts';
 import { validationSchema } from './validate-document.ts';
 import { verificationSchema } from './verify-document.ts';
@@ -30,6 +31,7 @@ export const documents = {
   'questions-1': questionsSchema,
   'sheet-1': sheetSchema,
   'sheets-1': sheetListSchema,
+  'shift-1': shiftSchema,
   'utilities-1': utilitiesDocumentSchema,
   'validation-1': validationSchema,
   'verification-1': verificationSchema,

@@ -103,6 +103,9 @@ const writer = (stream: NodeJS.WriteStream): ((text: string) => void) => {
   };
 };
 
+/** Back to the start of the line, and the rest of it emptied: ECMA-48, EL. */
+const lineAnew = '\r\u001b[K';
+
 const untilStopped = (): Promise<void> =>
   new Promise((resolve) => {
     for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, () => resolve());
@@ -123,6 +126,9 @@ export const processWorld = ({ root, serve }: ProcessWorld): World => ({
   columns: process.stdout.columns ?? 200,
   out: writer(process.stdout),
   err: writer(process.stderr),
+  ...(process.stderr.isTTY === true
+    ? { progress: (text: string) => void process.stderr.write(`${lineAnew}${text}`) }
+    : {}),
   readBytes: (path, most) => readBytes(path, process.cwd(), most),
   writeBytes: (path, bytes) => writeBytes(path, process.cwd(), bytes),
   today,

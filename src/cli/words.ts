@@ -6,6 +6,8 @@ import { fillProblemText } from '../floor/fill/fill.text.ts';
 import { fillSheetWords } from '../floor/fill/sheet/sheet-words.text.ts';
 import { foundProblemText } from '../floor/found/problems.text.ts';
 import { answerProblemText, questionSheetWords } from '../floor/questions/questions.text.ts';
+import { floorShiftText } from '../floor/shift/shift.text.ts';
+import { shiftProblemText as lineShiftText } from '../line/shift/shift-problems.text.ts';
 import { proofProblemText, proofText } from '../proof/index.ts';
 import { kindText } from '../quantity/kinds.text.ts';
 import { quantityProblemText } from '../quantity/problems.text.ts';
@@ -20,6 +22,7 @@ import { foundText } from './found.text.ts';
 import { cliProblemText } from './problems.text.ts';
 import { proofCommandText } from './proof.text.ts';
 import { questionsText } from './questions.text.ts';
+import { shiftText } from './shift.text.ts';
 import { utilitiesText } from './utilities.text.ts';
 import { verifyText } from './verify.text.ts';
 
@@ -33,6 +36,9 @@ export const words = makeCatalogue([
   lotText,
   lotControlText,
   bottleSamplesText,
+  shiftText,
+  lineShiftText,
+  floorShiftText,
   foundText,
   foundProblemText,
   recordProblemText,

@@ -34,6 +34,8 @@ export interface World {
   readonly columns: number;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
+  /** Tells who waits how far it is, in one line that is written over; absent where nobody looks. Empty: it is over. */
+  readonly progress?: (text: string) => void;
   /** Bytes of a file, or of standard input for `-`; never more than `most`. */
   readonly readBytes: (path: string, most: number) => Promise<Result<Uint8Array>>;
   /** Writes a file whole or not at all. */

@@ -1,16 +1,15 @@
 import type { Book } from '../../book/index.ts';
-import type { EventGraph } from '../../line/event-graph.ts';
 import { nextLoop } from '../../line/next-loop.ts';
+import { type ShiftLine, timeWorth } from '../../line/shift/index.ts';
 import type { LineSolution } from '../../line/solve-line.ts';
-import { stepBreak } from '../../line/step-break.ts';
 import { bookReader } from '../book-reader.ts';
 import { holdOf } from '../cycle-chart.ts';
 import { judgeFloor } from '../judge-floor.ts';
 import type { FloorSolution } from '../solve-floor.ts';
 import type { BoundShift, NextLoop, StepWorth } from './bound-shift.ts';
-import { shiftProblem } from './problems.ts';
+import { floorShiftProblem } from './problems.ts';
 import { shiftLineOf, stopsOfStations } from './shift-line-of.ts';
-import { shiftProblemsOf } from './shift-problems-of.ts';
+import { lineProblemsOf, shiftProblemsOf } from './shift-problems-of.ts';
 
 /** A shift where the agreement names none, common practice. */
 const usualShift = 8 * 3600;
@@ -28,15 +27,22 @@ const nextOf = ({ graph, cycle, period }: LineSolution): NextLoop | undefined =>
   };
 };
 
-const worthOf = (graph: EventGraph & { readonly bottles: number }, period: number): readonly StepWorth[] =>
+const paceOf = ({ rate, period, cycle, graph: { bottles, fills } }: LineSolution) => ({
+  runningRate: rate,
+  period,
+  loop: { blocks: cycle.loop.reduce((sum, { lag }) => sum + lag, 0), bottles, fills },
+});
+
+const worthOf = ({ times, period, rate, graph }: LineSolution): readonly StepWorth[] =>
   (['fill', 'dwell', 'cap'] as const).flatMap((step) => {
-    const found = stepBreak(graph, step);
-    if (found === undefined) return [];
-    const over = Math.min(1, found.seconds - found.until);
+    const found = timeWorth(times, step);
+    if (found === undefined || !(found.worth > 0)) return [];
+    const { now, until = 0, worth } = found;
+    const over = Math.min(1, now - until);
     if (!(over > 0)) return [];
-    const { bottles } = graph;
-    const gain = bottles / (period - found.slope * over) - bottles / period;
-    return [{ step, seconds: found.seconds, gain, over, until: found.until }];
+    const block = period * graph.fills;
+    const shorter = block - ((worth * block * block) / graph.bottles) * over;
+    return [{ step, seconds: now, gain: graph.bottles / shorter - rate, over, until }];
   });
 
 /** Whether times between stops come from a log: all that there are were measured. */
@@ -51,15 +57,18 @@ const stopsFrom = (
     : 'declared';
 };
 
-const cantRun = (book: Book, { stuck, deadlock }: FloorSolution): BoundShift['problems'] => [
-  ...shiftProblemsOf(book),
-  ...(stuck === undefined
-    ? []
-    : [shiftProblem('SHIFT_FILL_NEVER_ENDS', '/line/stations', { parts: { lanes: stuck.join(', ') } })]),
-  ...(deadlock === undefined
-    ? []
-    : [shiftProblem('SHIFT_DEADLOCK', '/line/stations', { parts: { events: deadlock.join(', ') } })]),
-];
+const cantRun = (book: Book, line: ShiftLine, { stuck, deadlock, ...solved }: FloorSolution) => {
+  const ofBook = shiftProblemsOf(book);
+  if (stuck !== undefined) {
+    const parts = { lanes: stuck.join(', ') };
+    return [...ofBook, floorShiftProblem('SHIFT_FILL_NEVER_ENDS', '/line/stations', { parts })];
+  }
+  if (deadlock !== undefined) {
+    const parts = { loop: deadlock.join(', ') };
+    return [...ofBook, { code: 'SHIFT_DEADLOCK', path: '/line/holdRules', parts }];
+  }
+  return solved.line === undefined || ofBook.length > 0 ? ofBook : lineProblemsOf(book, line);
+};
 
 /**
  * One floor of a book as a line for a shift, with what its exact cycle says.
@@ -88,7 +97,7 @@ export const bindShift = (book: Book, floor: number, format?: string): BoundShif
   const efficiency = inputs.ratePath.replace(/\/rate$/, '/efficiency');
   const agreedEfficiency = own.number(efficiency, 'ratio');
   const rateKnown = solution.line !== undefined;
-  const problems = cantRun(book, solution);
+  const problems = cantRun(book, line, solution);
   const { missing } = own.account;
   const wanted = [...(rateKnown ? [] : (figures.runningRate?.missing ?? [])), ...missing];
   const runs = rateKnown && wanted.length === 0 && problems.length === 0;
@@ -115,9 +124,9 @@ export const bindShift = (book: Book, floor: number, format?: string): BoundShif
       ]),
     ],
     problems,
-    worth: solution.line === undefined ? [] : worthOf(solution.line.graph, solution.line.cycle.period),
+    worth: solution.line === undefined ? [] : worthOf(solution.line),
     ...(runs ? { line } : {}),
-    ...(solution.line === undefined ? {} : { runningRate: solution.line.rate, period: solution.line.period }),
+    ...(solution.line === undefined ? {} : paceOf(solution.line)),
     ...(agreedRate === undefined ? {} : { agreedRate }),
     ...(agreedEfficiency === undefined ? {} : { agreedEfficiency }),
     ...(declared && known !== undefined ? { stops: known } : {}),

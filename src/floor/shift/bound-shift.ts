@@ -36,8 +36,10 @@ export interface BoundShift {
   readonly line?: ShiftLine;
   /** Bottles a second with constant times, a full tank and no stop. */
   readonly runningRate?: number;
-  /** s of a set with these, and sets in a block */
+  /** s of a set with these */
   readonly period?: number;
+  /** What the critical loop spans: blocks, and bottles and fills of a block. */
+  readonly loop?: { readonly blocks: number; readonly bottles: number; readonly fills: number };
   /** Bottles a second, and the share of the run. */
   readonly agreedRate?: number;
   readonly agreedEfficiency?: number;

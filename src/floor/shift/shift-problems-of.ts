@@ -1,7 +1,8 @@
 import { stationsBefore } from '../../book/flow-order.ts';
 import type { Book } from '../../book/index.ts';
+import { checkShift, type ShiftLine } from '../../line/shift/index.ts';
 import type { Problem } from '../../quantity/problem.ts';
-import { shiftProblem } from './problems.ts';
+import { floorShiftProblem } from './problems.ts';
 
 /** Hold rules by which stations wait for each other in a circle. */
 const circles = (book: Book): readonly Problem[] => {
@@ -14,7 +15,7 @@ const circles = (book: Book): readonly Problem[] => {
       if (next === undefined || (next !== first && chain.includes(next))) break;
       if (next === first) {
         return [
-          shiftProblem('SHIFT_HOLDS_CIRCLE', `/line/holdRules/${rules.indexOf(first)}`, {
+          floorShiftProblem('SHIFT_HOLDS_CIRCLE', `/line/holdRules/${rules.indexOf(first)}`, {
             parts: {
               rules: chain.map(({ tag }) => tag).join(', '),
               stations: [...chain.map((rule) => rule.holds), first.holds].join(' → '),
@@ -40,31 +41,45 @@ const ways = (book: Book): readonly Problem[] => {
   return stations.flatMap(({ tag }, i) => {
     const followers = after.get(tag) ?? 0;
     const path = `/line/stations/${i}`;
-    if (followers > 1) return [shiftProblem('SHIFT_BRANCHES', path, { parts: { station: tag } })];
+    if (followers > 1) return [floorShiftProblem('SHIFT_BRANCHES', path, { parts: { station: tag } })];
     return followers === 0 && i !== ends
-      ? [shiftProblem('SHIFT_NO_WAY_OUT', path, { parts: { station: tag } })]
+      ? [floorShiftProblem('SHIFT_ENDS_EARLY', path, { parts: { station: tag } })]
       : [];
   });
 };
 
+/** A place before the heads that holds no bottle; every other room of the book is one at least. */
 const rooms = (book: Book): readonly Problem[] =>
-  (book.line?.stations ?? []).flatMap(({ tag, kind, room }, i) =>
-    room === 0 && kind === 'closing'
-      ? [shiftProblem('SHIFT_NO_ROOM', `/line/stations/${i}/room`, { parts: { station: tag } })]
-      : [],
-  );
+  (book.line?.stations ?? []).flatMap(({ tag, kind, room }, i): Problem[] => {
+    const path = `/line/stations/${i}/room`;
+    return room === 0 && kind === 'closing'
+      ? [{ code: 'SHIFT_ROOM_ZERO', path, given: 0, parts: { station: tag } }]
+      : [];
+  });
 
 const chutes = (book: Book): readonly Problem[] =>
   (book.line?.stations ?? []).flatMap((station, i) => {
     const { highSensor, lowSensor } = station.kind === 'closing' ? (station.chute ?? {}) : {};
     return highSensor !== undefined && highSensor === lowSensor
       ? [
-          shiftProblem('SHIFT_CHUTE_ONE_SENSOR', `/line/stations/${i}/chute/lowSensor`, {
+          floorShiftProblem('SHIFT_ONE_SENSOR', `/line/stations/${i}/chute/lowSensor`, {
             given: highSensor,
           }),
         ]
       : [];
   });
+
+/** Where in the book a place of the line stands: `/closing/chute/high` is at its closing station. */
+const bookPlace = (book: Book, path: string): string => {
+  const [, first = '', ...rest] = path.split('/');
+  const kind = first === 'takeOff' ? 'take-off' : first;
+  const station = (book.line?.stations ?? []).findIndex((each) => each.kind === kind);
+  return station < 0 ? '/line' : ['/line/stations', station, ...rest].join('/');
+};
+
+/** What is wrong with a line that was bound, at the places of the book that it came from. */
+export const lineProblemsOf = (book: Book, line: ShiftLine): readonly Problem[] =>
+  checkShift(line).map((problem) => ({ ...problem, path: bookPlace(book, problem.path) }));
 
 /** What keeps a line from running for a shift, as far as the book alone tells it; everything at once. */
 export const shiftProblemsOf = (book: Book): readonly Problem[] => [

@@ -8,7 +8,8 @@ type Washer = Extract<NonNullable<NonNullable<Book['line']>['stations']>[number]
 /**
  * The washer for a shift: its rows, and for each zone how a stand between two strokes wets.
  *
- * Assumes  a dead time is one of the whole index, so that the stroke is a part of it
+ * Assumes  a dead time is one of the whole index, so that the stroke is a part of it; one that is shorter than the stroke
+ *          wets no longer than the stand
  */
 export const washRows = (
   reader: BookReader,
@@ -26,7 +27,7 @@ export const washRows = (
     const said = reader.number(`${at}/dead`, 'time');
     const byShare = said === undefined && zone.sprayFraction !== undefined;
     if (said === undefined && !byShare && zone.soaks !== true) reader.assume(`${at}/sprayFraction`);
-    const dead = byShare ? 0 : (said ?? times.stroke) - times.stroke;
+    const dead = byShare ? 0 : Math.max(0, (said ?? times.stroke) - times.stroke);
     const shuts = byShare ? undefined : reader.number(`${at}/timeOut`, 'time');
     return {
       zone: zone.tag,
