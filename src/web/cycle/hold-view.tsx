@@ -6,11 +6,14 @@ import { GoLink } from '../shell/go-link.tsx';
 import { sheetAddress } from '../shell/route.ts';
 import { usePageState, useWords } from '../state/page-context.ts';
 import { ChainDrawing } from './chain-drawing.tsx';
-import { changeKey, type LineChange } from './line-change.ts';
+import type { ChangeWorth } from './shift-answer.ts';
 import { FacingHeads, FacingRow } from './side-grid.tsx';
 import { useNames } from './use-names.ts';
 import { type SideShifts, useShifts } from './with-shifts.tsx';
 import { WorthBar } from './worth-bar.tsx';
+
+const changeKey = ({ change, cause }: ChangeWorth['change']): string =>
+  cause === undefined ? change : `${change} ${cause}`;
 
 const usualConfidence = 0.95;
 const hour = 3600;
@@ -82,10 +85,10 @@ const Worth = (): ReactElement | null => {
       }),
     ),
   );
-  const nameOfChange = ({ kind, cause, by }: Omit<LineChange, 'after'>): string =>
-    kind === 'cause'
+  const nameOfChange = ({ change, cause, by }: ChangeWorth['change']): string =>
+    change === 'cause'
       ? say('cycle.change.cause', { cause: nameOf(cause ?? '') })
-      : say(`cycle.change.${kind}`, { n: number(Math.abs(by ?? 0)) });
+      : say(`cycle.change.${change}`, { n: number(Math.abs(by ?? 0)) });
   return (
     <section className="cycle-part">
       <h3>{say('cycle.worth')}</h3>

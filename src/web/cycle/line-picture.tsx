@@ -23,7 +23,7 @@ const Seen = ({
   readonly capped: boolean;
 }): ReactElement => (
   <g className="seen">
-    <circle cx={x} cy={y} r={radius} />
+    <circle className="glass" cx={x} cy={y} r={radius} />
     {filled > 0 && <circle className="contents" cx={x} cy={y} r={(radius - 1) * Math.sqrt(filled)} />}
     {capped && <path className="cap" d={`M${x - 3.4} ${y}h6.8M${x} ${y - 3.4}v6.8`} />}
   </g>

@@ -44,13 +44,13 @@ describe('the shifts of a floor', () => {
   });
   it('cost no bottle when a cause is gone, and tell each change once', () => {
     const last = all({ ...question, of: 'changes' }).at(-1)!;
-    const causes = last.worth.filter(({ change }) => change.kind === 'cause');
+    const causes = last.worth.filter(({ change }) => change.change === 'cause');
     expect(causes.length).toBeGreaterThan(2);
     for (const { worth } of causes) {
       const { high } = boundsOf(worth.good, worth.shifts, 0.99)!;
       expect(high).toBeGreaterThanOrEqual(0);
     }
-    const names = last.worth.map(({ change }) => `${change.kind} ${change.cause}`);
+    const names = last.worth.map(({ change }) => `${change.change} ${change.cause}`);
     expect(new Set(names).size).toBe(names.length);
     expect(last.done).toBe(true);
   });

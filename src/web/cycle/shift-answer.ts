@@ -1,5 +1,15 @@
 import type { Book } from '../../book/index.ts';
-import { type BoundShift, bindShift } from '../../floor/shift/index.ts';
+import { bookReader } from '../../floor/book-reader.ts';
+import { formatOf } from '../../floor/read-floor.ts';
+import {
+  type BoundShift,
+  bindShift,
+  type ShiftChangeTried,
+  type ShiftWashing,
+  shiftChanges,
+  shiftWashing,
+} from '../../floor/shift/index.ts';
+import { makeTracer } from '../../floor/tracer.ts';
 import {
   type ChangeTally,
   mergeChanges,
@@ -13,8 +23,7 @@ import {
   shiftChange,
   shiftFigures,
 } from '../../line/shift/index.ts';
-import type { LineChange } from './line-change.ts';
-import { lineAtIndex, lineChanges } from './line-changes.ts';
+import { lineAtIndex } from './line-at-index.ts';
 
 export interface ShiftQuestion {
   readonly book: Book;
@@ -31,7 +40,7 @@ export interface ShiftQuestion {
 
 /** What a change is worth, so far. */
 export interface ChangeWorth {
-  readonly change: Omit<LineChange, 'after'>;
+  readonly change: Omit<ShiftChangeTried, 'line'>;
   readonly worth: ShiftChange;
 }
 
@@ -41,6 +50,8 @@ export interface ShiftAnswer {
   readonly figures?: ShiftFigures;
   /** Good bottles of the first shifts, in their order: what a sheet is opened with. */
   readonly firstGoods?: readonly number[];
+  /** What the bottles of these shifts had in each zone, against what it needs. */
+  readonly washing?: ShiftWashing;
   readonly worth: readonly ChangeWorth[];
   /** Share of the work that is over. */
   readonly progress: number;
@@ -66,12 +77,17 @@ export const partsOf = (shifts: number): readonly { readonly first: number; read
   return parts;
 };
 
+const placeOf = (book: Book, floor: string): number =>
+  (book.floors ?? []).findIndex(({ tag }) => tag === floor);
+
 /** What the shifts of one floor say: soon and rough, then finer. */
 function* runAnswers(
-  { seed, shifts }: ShiftQuestion,
+  { book, floor, format, seed, shifts }: ShiftQuestion,
   ground: BoundShift,
   line: ShiftLine,
 ): Generator<ShiftAnswer> {
+  const reader = bookReader(book);
+  const where = { floor: placeOf(book, floor), formatPath: formatOf(book, format).path };
   let tally: ShiftTally | undefined;
   const firstGoods = Array.from(
     { length: Math.min(inAddress, shifts) },
@@ -81,9 +97,11 @@ function* runAnswers(
     const fresh = runShifts(line, { seed, ...part });
     tally = tally === undefined ? fresh : mergeTallies([tally, fresh]);
     const progress = tally.shifts / shifts;
+    const figures = shiftFigures(line, tally);
     yield {
       ground,
-      figures: shiftFigures(line, tally),
+      figures,
+      washing: shiftWashing(reader, where, makeTracer(), figures.contacts),
       firstGoods,
       worth: [],
       progress,
@@ -99,9 +117,9 @@ function* worthAnswers(
   line: ShiftLine,
 ): Generator<ShiftAnswer> {
   const pairs = Math.max(leastPairs, Math.round(pairShare * shifts));
-  const changes = lineChanges(line);
+  const changes = shiftChanges(line);
   const worth: ChangeWorth[] = [];
-  for (const [at, { after, ...change }] of changes.entries()) {
+  for (const [at, { line: after, ...change }] of changes.entries()) {
     let pair: ChangeTally | undefined;
     for (const part of partsOf(pairs)) {
       const fresh = runChange(line, after, { seed, ...part });
@@ -117,8 +135,7 @@ function* worthAnswers(
 /** The answer to a question, told again whenever more of it is there. */
 export function* shiftAnswers(question: ShiftQuestion): Generator<ShiftAnswer> {
   const { book, floor, format, index } = question;
-  const place = (book.floors ?? []).findIndex(({ tag }) => tag === floor);
-  const ground = bindShift(book, place, format);
+  const ground = bindShift(book, placeOf(book, floor), format);
   if (ground.line === undefined) {
     yield { ground, worth: [], progress: 1, done: true };
     return;

@@ -1,6 +1,5 @@
 import { type ReactElement, useMemo, useState } from 'react';
-import { type Book, valueAt } from '../../book/index.ts';
-import { bookReader } from '../../floor/book-reader.ts';
+import { valueAt } from '../../book/index.ts';
 import { GoLink } from '../shell/go-link.tsx';
 import { bookPageAddress, sheetAddress } from '../shell/route.ts';
 import { usePagePart, useWords } from '../state/page-context.ts';
@@ -15,26 +14,13 @@ const washShifts = 40;
 /** s; what no washer does */
 const [leastIndex, mostIndex] = [1, 600] as const;
 
-/** s of contact that each zone needs; a zone without a named need has none. */
-const needsIn = (book: Book): Readonly<Record<string, number>> => {
-  const reader = bookReader(book);
-  const found: Record<string, number> = {};
-  for (const [i, station] of (book.line?.stations ?? []).entries()) {
-    if (station.kind !== 'washer') continue;
-    for (const [j, zone] of (station.zones ?? []).entries()) {
-      const need = reader.number(`/line/stations/${i}/zones/${j}/need/contact`, 'time');
-      if (need !== undefined) found[zone.tag] = need;
-    }
-  }
-  return found;
-};
-
 /** Whether the bottles still get their contact, at today's index and at another. */
 export const WashView = (): ReactElement => {
   const words = useWords();
   const { say, number } = words;
   const nameOf = useNames();
   const id = usePagePart((state) => state.id);
+  const units = usePagePart((state) => state.units);
   const { book, sides, choice, working } = useShifts();
   const [text, setText] = useState('');
   const index = words.readNumber(text);
@@ -57,7 +43,6 @@ export const WashView = (): ReactElement => {
     [book, tags, format, choice.seed, taken],
   );
   const sped = useAnswers(questions);
-  const needs = useMemo(() => needsIn(book), [book]);
   const contactsOf = ({ floor, answer }: SideShifts) => {
     const other = sped.answers[floor.floor];
     return {
@@ -66,6 +51,8 @@ export const WashView = (): ReactElement => {
       washer: answer?.ground.line?.washer,
     };
   };
+  const judgedOf = (side: SideShifts, zone: string) =>
+    side.answer?.washing?.zones.find((one) => one.zone === zone);
   const zones = [...new Set(sides.flatMap((side) => contactsOf(side).now.map(({ zone }) => zone)))];
   const stations = book.line?.stations ?? [];
   const washerAt = stations.findIndex(({ kind }) => kind === 'washer');
@@ -82,7 +69,7 @@ export const WashView = (): ReactElement => {
       return [...now, ...fast].flatMap(({ zone, mean, most }) => [
         // one bottle that stood through a long stop would press all others together
         Math.min(most, 2.5 * mean),
-        needs[zone] ?? 0,
+        judgedOf(side, zone)?.need ?? 0,
       ]);
     }),
   );
@@ -128,7 +115,8 @@ export const WashView = (): ReactElement => {
         {zones.map((zone) => {
           const rows =
             sides.flatMap((side) => contactsOf(side).now).find((one) => one.zone === zone)?.rows ?? 1;
-          const need = needs[zone];
+          const judged = sides.map((side) => judgedOf(side, zone)).find((one) => one !== undefined);
+          const need = judged?.need;
           return (
             <FacingRow
               key={zone}
@@ -139,7 +127,9 @@ export const WashView = (): ReactElement => {
                   {nameOf(zone)}
                   <span className="small quiet">{say('cycle.wash.rows', { n: rows })}</span>
                   <span className="small">
-                    {need === undefined ? (
+                    {judged?.verdict === 'not asked' ? (
+                      say('cycle.wash.notAsked')
+                    ) : need === undefined ? (
                       <GoLink to={bookPageAddress(id, zonePath(zone))}>{say('cycle.wash.needless')}</GoLink>
                     ) : (
                       say('cycle.wash.need', { seconds: seconds(need) })
@@ -155,11 +145,11 @@ export const WashView = (): ReactElement => {
                   return <span className="value quiet">{say('cycle.wait')}</span>;
                 const share = Number(valueAt(book, `${zonePath(zone)}/sprayFraction`)) || 1;
                 const verdict = (least: number): string =>
-                  needs[zone] === undefined
+                  need === undefined
                     ? ''
-                    : least >= needs[zone]
+                    : least >= need
                       ? say('cycle.wash.reaches')
-                      : say('cycle.wash.short', { seconds: seconds(needs[zone] - least) });
+                      : say('cycle.wash.short', { seconds: seconds(need - least) });
                 const value = (
                   <span className="value">
                     <GoLink
@@ -167,7 +157,7 @@ export const WashView = (): ReactElement => {
                         stations: String(contact.rows),
                         index: `${washer.stroke + washer.dwell} s`,
                         share: String(share),
-                        ...(needs[zone] === undefined ? {} : { required: `${needs[zone]} s` }),
+                        ...(need === undefined ? {} : { required: `${need} s` }),
                       })}
                     >
                       <b>{say('cycle.wash.least', { seconds: seconds(contact.least) })}</b>
@@ -185,7 +175,7 @@ export const WashView = (): ReactElement => {
                   </span>
                 );
                 const bar = (
-                  <ContactBar contact={contact} sped={other} need={needs[zone]} longest={longest} side={at} />
+                  <ContactBar contact={contact} sped={other} need={need} longest={longest} side={at} />
                 );
                 return at === 'left' ? (
                   <>
@@ -200,6 +190,22 @@ export const WashView = (): ReactElement => {
                 );
               }}
             />
+          );
+        })}
+      </ul>
+      <ul>
+        {sides.map(({ floor, answer }) => {
+          const residue = answer?.washing?.residue;
+          return (
+            residue !== undefined && (
+              <li key={floor.floor} className="small">
+                {say('cycle.wash.residue', {
+                  floor: floor.name,
+                  residue: words.quantity(residue.value, 'massConcentration', { units, book, digits: 2 })
+                    .text,
+                })}
+              </li>
+            )
           );
         })}
       </ul>
