@@ -1,6 +1,6 @@
 import { runShifts } from '../src/line/shift/index.ts';
-import { flagonShift } from '../src/line/shift/testing/flagon-shift.ts';
-import { eventLibrary, lineOnEvents } from '../src/line/shift/testing/line-on-events.ts';
+import { flagonShift } from '../src/line/testing/flagon-shift.ts';
+import { eventLibrary, lineOnEvents } from '../src/line/testing/line-on-events.ts';
 import { spread } from './spread.ts';
 import type { Row } from './table.ts';
 

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { anyLine } from '../any-line.arbitrary.ts';
+import { shiftOfTimes } from '../testing/shift-of-times.ts';
 import type { Draw } from './draw.ts';
 import type { ShiftLine } from './shift-line.ts';
 import type { Owner, StopCause } from './stop-cause.ts';
-import { shiftOfTimes } from './testing/shift-of-times.ts';
 
 const drawn = (most: number): fc.Arbitrary<Draw> =>
   fc.oneof(

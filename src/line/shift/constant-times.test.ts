@@ -5,9 +5,9 @@ import { orderOfEvents } from '../event-graph.ts';
 import { lineGraph } from '../line-graph.ts';
 import type { LineTimes } from '../line-times.ts';
 import { longestMeanCycle } from '../longest-mean-cycle.ts';
+import { shiftOfTimes } from '../testing/shift-of-times.ts';
 import { simulatedLine } from '../testing/simulated-line.ts';
 import { ShiftMachine } from './shift-machine.ts';
-import { shiftOfTimes } from './testing/shift-of-times.ts';
 
 /** When each set left the line. */
 const outsOf = (times: LineTimes, duration: number): number[] => {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { meanInterval } from '../../sheets/rate/interval-of-runs.ts';
+import { flagonShift } from '../testing/flagon-shift.ts';
+import { eventLibrary, lineOnEvents } from '../testing/line-on-events.ts';
 import { ShiftMachine } from './shift-machine.ts';
-import { flagonShift } from './testing/flagon-shift.ts';
-import { eventLibrary, lineOnEvents } from './testing/line-on-events.ts';
 
 describe('the same line on a general library of discrete events', () => {
   it('without chance gives the same bottles, but for a set at the end', async () => {

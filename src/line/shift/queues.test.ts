@@ -4,13 +4,13 @@ import { twoStationsUneven } from '../../sheets/rate/two-stations-uneven.ts';
 import { twoStationsWithRoom } from '../../sheets/rate/two-stations-with-room.ts';
 import { waitingBeforeStation } from '../../sheets/rate/waiting-before-station.ts';
 import { waitingLimitedRoom } from '../../sheets/rate/waiting-limited-room.ts';
+import { stationsInARow } from '../testing/stations-in-a-row.ts';
 import { boundsOf } from './bounds-of.ts';
 import { runShifts } from './run-shifts.ts';
 import { shiftFigures } from './shift-figures.ts';
 import type { ShiftLine } from './shift-line.ts';
 import type { Figure, ShiftFigures } from './shift-result.ts';
 import type { StopCause } from './stop-cause.ts';
-import { stationsInARow } from './testing/stations-in-a-row.ts';
 
 /**
  * Stations of the line arranged as lines whose figures are known exactly. Seeds are fixed; the exact value must lie inside

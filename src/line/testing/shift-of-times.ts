@@ -1,5 +1,5 @@
-import type { LineTimes } from '../../line-times.ts';
-import type { ShiftLine } from '../shift-line.ts';
+import type { LineTimes } from '../line-times.ts';
+import type { ShiftLine } from '../shift/shift-line.ts';
 
 /** The line of constant times as a line for a shift, nothing lost and nothing stopped. */
 export const shiftOfTimes = (times: LineTimes, duration: number): ShiftLine => ({

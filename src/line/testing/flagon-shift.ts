@@ -1,5 +1,5 @@
-import type { ShiftLine } from '../shift-line.ts';
-import type { StopCause } from '../stop-cause.ts';
+import type { ShiftLine } from '../shift/shift-line.ts';
+import type { StopCause } from '../shift/stop-cause.ts';
 
 const stop = (cause: string, between: number, clear: number, owner: StopCause['owner']): StopCause => ({
   cause,

@@ -1,6 +1,6 @@
-import type { Draw } from '../draw.ts';
-import type { ShiftLine } from '../shift-line.ts';
-import type { StopCause } from '../stop-cause.ts';
+import type { Draw } from '../shift/draw.ts';
+import type { ShiftLine } from '../shift/shift-line.ts';
+import type { StopCause } from '../shift/stop-cause.ts';
 
 /**
  * Stations of one bottle at a time, built of those of the line: what comes in, one or two that work, one that takes off.

@@ -1,6 +1,6 @@
-import { randomFrom } from '../../../fill/testing/random.ts';
-import type { ShiftLine } from '../shift-line.ts';
-import type { StopCause } from '../stop-cause.ts';
+import { randomFrom } from '../../fill/testing/random.ts';
+import type { ShiftLine } from '../shift/shift-line.ts';
+import type { StopCause } from '../shift/stop-cause.ts';
 
 /** The part of the package that is used here; it ships no types, and hangs itself on `window`. */
 interface Request {
