@@ -67,6 +67,7 @@ const resultSchema = z.strictObject({
         .optional()
         .describe('Absent: the limit is not known, or the spread lies on both sides'),
       margin: z.number().optional().describe('Share of the limit, positive is good'),
+      working: workingSchema.optional().describe('The sheet that made one figure of all readings'),
     }),
   ),
   conditions: z.array(
@@ -93,7 +94,9 @@ const checkSchema = z.strictObject({
   point: z.enum(['none', 'witness', 'hold']),
   instrument: text.optional(),
   readings: whole.describe('How many are wanted'),
-  judged: text.describe('Whether each reading counts, or what is made of all'),
+  judged: z
+    .enum(['each', 'mean', 'stop time'])
+    .describe('Whether each reading counts, or what is made of all'),
   limits: z.array(limitSchema),
   ownLimit: text.optional().describe('Limit in the words of the book'),
   conditions: texts,
@@ -197,7 +200,8 @@ const placeDocument = ({ of, path }: StablePlace): z.infer<typeof placeSchema> =
   path,
 });
 
-const heldDocument = ({ value, kept, margin }: HeldLimit) => given({ value, kept, margin });
+const heldDocument = ({ value, kept, margin, working }: HeldLimit) =>
+  given({ value, kept, margin, working: working === undefined ? undefined : workingDocument(working) });
 
 const resultDocument = ({
   result,

@@ -71,7 +71,10 @@ export type InstrumentSort =
 /** How the readings of a check are held against its limits. */
 export type Judged =
   /** Each reading by itself. */
-  'each' | 'mean';
+  | 'each'
+  | 'mean'
+  /** The stop time that distances are worked out with: the highest, or three standard deviations over the mean. */
+  | 'stop time';
 
 /** One thing to prove. */
 export interface Check {

@@ -1,5 +1,7 @@
+import type { Working } from '../floor/assessment.ts';
 import type { Judged } from './check.ts';
 import { keeps, type Limit, marginOf } from './limit.ts';
+import { stopTimeOf } from './stop-time-of.ts';
 import type { TypedReading } from './typed-reading.ts';
 
 /** A limit with what was read against it. */
@@ -11,6 +13,8 @@ export interface HeldLimit {
   readonly kept?: boolean;
   /** Share of the limit, positive is good. */
   readonly margin?: number;
+  /** The sheet that made one figure of all readings. */
+  readonly working?: Working;
 }
 
 const meanOf = (readings: readonly TypedReading[]): TypedReading => {
@@ -26,10 +30,21 @@ const keptBy = (limit: Limit, { value, low, high }: TypedReading): boolean | und
   return ends.every((kept) => kept === false) ? false : undefined;
 };
 
-/** The readings of a check against one of its limits: each, or their mean, by their least margin. */
+/** What of the readings is held against a limit, with the sheet that made it. */
+const countedOf = (
+  readings: readonly TypedReading[],
+  judged: Judged,
+): { readonly counted: readonly TypedReading[]; readonly working?: Working } => {
+  if (judged === 'each') return { counted: readings };
+  if (judged === 'mean') return { counted: readings.length === 0 ? [] : [meanOf(readings)] };
+  const used = stopTimeOf(readings);
+  return used === undefined ? { counted: [] } : { counted: [used.reading], working: used.working };
+};
+
+/** The readings of a check against one of its limits: each, or what is made of all, by their least margin. */
 export const heldLimit = (limit: Limit, readings: readonly TypedReading[], judged: Judged): HeldLimit => {
-  if (readings.length === 0) return { limit };
-  const counted = judged === 'mean' ? [meanOf(readings)] : readings;
+  const { counted, working } = countedOf(readings, judged);
+  if (counted.length === 0) return { limit };
   const margin = ({ value }: TypedReading): number => marginOf(limit, value) ?? 0;
   const worst = counted.reduce((least, one) => (margin(one) < margin(least) ? one : least));
   const kepts = counted.map((one) => keptBy(limit, one));
@@ -40,5 +55,6 @@ export const heldLimit = (limit: Limit, readings: readonly TypedReading[], judge
     value: worst.value,
     ...(kept === undefined ? {} : { kept }),
     ...(own === undefined ? {} : { margin: own }),
+    ...(working === undefined ? {} : { working }),
   };
 };

@@ -155,6 +155,48 @@ describe('the mean of readings', () => {
   });
 });
 
+describe('the stop time of a guard', () => {
+  /** acceptance.md, case 18 (computed): mean + 3 s of these is 194.08 ms, over their highest of 190 ms. */
+  const readings = [182, 179, 185, 181, 190, 178, 184, 183, 187, 180].map((ms) => `${ms} ms`);
+  const conditions = [
+    { condition: 'frequency', read: '60 Hz' },
+    { condition: 'airPressure AIR-1', read: '76 psi' },
+    { condition: 'airPressure AIR-2', read: '76 psi' },
+  ];
+  const at = (distance: string, reach: string) =>
+    demoWith(
+      { path: '/line/stopDevices/1/distance', value: distance },
+      { path: '/line/stopDevices/1/reach', value: reach },
+    );
+  const triedAt = (book: Book) => {
+    const { check } = checkOf(floorOf(proofOf(book), 'LARKMOOR'), 'stopTime -S2');
+    const records = recorded([triedOn(book, 'LARKMOOR', check, { readings, conditions })]);
+    return checkOf(floorOf(proofOf(book, records), 'LARKMOOR'), 'stopTime -S2');
+  };
+
+  it('is the highest or three standard deviations over the mean, against what the mounted distance allows', () => {
+    // 1600 mm/s times 0.19408 s are 310.5 mm
+    const far = triedAt(at('311 mm', '0 mm'));
+    expect(far.state).toBe('proved');
+    expect(far.inForce?.limits[0]?.value).toBeCloseTo(0.19408, 5);
+    expect(far.inForce?.limits[0]?.working?.sheet).toBe('safety/stop-time-used');
+    expect(triedAt(at('310 mm', '0 mm')).state).toBe('failed');
+    expect(triedAt(at('411 mm', '100 mm')).state).toBe('proved');
+    expect(triedAt(at('410 mm', '100 mm')).state).toBe('failed');
+  });
+
+  it('may be 0.35 s at 660 mm with 100 mm reached through the gap (acceptance.md, case 18: computed)', () => {
+    const { check } = checkOf(floorOf(proofOf(at('660 mm', '100 mm')), 'LARKMOOR'), 'stopTime -S2');
+    expect(check.limits[0]?.figure.value).toBeCloseTo(0.35, 12);
+    expect(check.limits[0]?.working?.sheet).toBe('safety/longest-stop-time');
+  });
+
+  it('has no limit while the book does not say the distance and the reach', () => {
+    const { check } = checkOf(floorOf(bare, 'LARKMOOR'), 'stopTime -S2');
+    expect(check.missing).toEqual(['/line/stopDevices/1/distance', '/line/stopDevices/1/reach']);
+  });
+});
+
 /** Changes of one place each, of all the sorts that a book sees between two floors. */
 const changes: readonly Patch[] = [
   { path: '/line/formats/0/level', value: '2.005 L' },

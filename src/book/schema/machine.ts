@@ -213,6 +213,11 @@ export const stopDevice = part(
     reset: words('How it is reset, and what starts the line again.'),
     performance: words('Performance level or safety integrity level that is asked.'),
     distance: quantity('length', 'Distance from the device to the danger.', least0),
+    reach: quantity(
+      'length',
+      'How far a hand or an arm is in before the stop signal comes: through the gap of a guard, or through a field by its resolution. 0 where the signal comes at once.',
+      least0,
+    ),
     stopTime: quantity('time', 'Stop time as built.', least0),
     between: quantity('time', 'Mean time by the clock between two uses of it while the line runs.', above0),
     restart: quantity('time', 'Mean time from its use until the line runs again.', above0),

@@ -1,21 +1,11 @@
 import type { StopDevice } from '../../book/index.ts';
+import { stopReadings } from '../../sheets/safety/stop-time-used.ts';
+import { allowedStopTime, isTimed } from '../allowed-stop-time.ts';
 import type { Check } from '../check.ts';
 import { drivenConditions } from '../driven-conditions.ts';
 import { checkId, makeCheck } from '../make-check.ts';
 import { placeFigure } from '../place-figure.ts';
 import type { ProofContext } from '../proof-context.ts';
-
-/** Devices whose distance from the danger rests on the stop time; a locked guard opens after it, a button has none. */
-const timed: readonly StopDevice['kind'][] = [
-  'interlocked guard',
-  'light curtain',
-  'scanner',
-  'two-hand',
-  'enabling switch',
-];
-
-/** Stops at the worst speed, load and place: ten or more (ISO 13855, memory; reference practice). */
-const stopReadings = 10;
 
 const effectChecks = (c: ProofContext, { tag, effects = [] }: StopDevice, path: string): readonly Check[] =>
   effects.map(({ on, effect, category, within }, i) => {
@@ -35,16 +25,17 @@ const effectChecks = (c: ProofContext, { tag, effects = [] }: StopDevice, path: 
     });
   });
 
-const stopTime = (c: ProofContext, { tag }: StopDevice, path: string): Check => {
-  const distance = `${path}/distance`;
-  const figure = placeFigure(c.book, distance, 'length');
-  return makeCheck('stopTime', [tag], 'stops', {
+const stopTime = (c: ProofContext, device: StopDevice, path: string): Check => {
+  const limit = allowedStopTime(c.book, device, path);
+  return makeCheck('stopTime', [device.tag], 'stops', {
     point: 'witness',
     missFails: true,
     instrument: 'stopTimeMeter',
     readings: stopReadings,
-    places: [distance, `${path}/kind`],
-    missing: figure.missing,
+    judged: 'stop time',
+    limits: [limit],
+    places: ['kind', 'distance', 'reach'].map((field) => `${path}/${field}`),
+    missing: limit.figure.missing,
     conditions: drivenConditions(c),
   });
 };
@@ -81,6 +72,6 @@ export const stopDeviceChecks = (c: ProofContext): readonly Check[] =>
         missing: reset === undefined ? [`${path}/reset`] : [],
         parts: { reset: reset ?? '' },
       }),
-      ...(timed.includes(kind) ? [stopTime(c, device, path)] : []),
+      ...(isTimed(device) ? [stopTime(c, device, path)] : []),
     ];
   });

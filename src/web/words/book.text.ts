@@ -193,6 +193,7 @@ export const bookWords: Bundle = {
     'field.stopDevices': 'stop devices',
     'field.performance': 'performance level',
     'field.distance': 'distance to the danger',
+    'field.reach': 'reach before the signal',
     'field.stopTime': 'stop time',
     'field.stopDevices.between': 'line runs between two uses',
     'field.stopDevices.owner': 'counted to',
