@@ -318,6 +318,21 @@ describe('every text comes from the catalogue', () => {
     await close();
   });
 
+  it('on each question of the page of the shift', async () => {
+    const { page, close } = await openPage(browser);
+    await page.goto(`${server.address()}books/flagon-line/cycle?lang=qps`);
+    await page.locator('[data-number="shifts"]').fill('20');
+    for (const step of ['shift', 'hold', 'watch', 'wash', 'proof']) {
+      await goWithin(page, `/books/flagon-line/cycle?lang=qps&step=${step}`);
+      await page.locator(`.cycle-page[data-step="${step}"] .cycle-answer`).waitFor();
+      await page.locator('.run-bar[data-working="false"]').waitFor({ timeout: 30_000 });
+      if (step === 'watch') await page.locator('[data-act="next-wait"]').click();
+      for (const summary of await page.locator('.cycle-page details > summary').all()) await summary.click();
+      expect({ step, strays: await strays(page) }).toEqual({ step, strays: [] });
+    }
+    await close();
+  });
+
   it('and the test sees a text that does not', async () => {
     const { page, close } = await openPage(browser);
     await openBook(page, `${server.address()}?lang=qps`);

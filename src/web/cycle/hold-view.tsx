@@ -114,7 +114,7 @@ const Worth = (): ReactElement | null => {
                   return <span className="value quiet">{say(working ? 'cycle.wait' : 'cycle.unknown')}</span>;
                 const value = (
                   <span className="value">
-                    <b>{say('cycle.worth.bottles', { n: number(Math.round(bounds.mean)) })}</b>
+                    <b>{say('cycle.worth.bottles', { n: number(Math.round(bounds.mean) + 0) })}</b>
                     <span className="small quiet">
                       {say('cycle.from.to', {
                         low: number(Math.floor(bounds.low)),

@@ -32,12 +32,15 @@ export interface DrawnBottle {
 }
 
 export const columnWidth = 17;
-const gap = 6;
+const gap = 4;
 /** px; the name and what is done stand under it */
-const leastBox = 76;
+const leastBox = 66;
+
+/** A queue that has more room is drawn as long as the eye counts at once. */
+const mostColumns = 5;
 
 const columnsFor = (room: number, deep: number, usual: number): number =>
-  Number.isFinite(room) ? Math.min(8, Math.max(1, Math.ceil(room / deep))) : usual;
+  Number.isFinite(room) ? Math.min(mostColumns, Math.max(1, Math.ceil(room / deep))) : usual;
 
 /** Boxes of the line in flow order, seen from above; wider than asked where bottles and names need it. */
 export const pictureOf = (book: Book, line: ShiftLine, wanted: number): Picture => {
@@ -78,7 +81,8 @@ const columnAt = ({ x, width, columns }: PictureBox, column: number): number =>
 const between = (from: number, to: number, share: number): number => from + (to - from) * share;
 
 /** Column of a group that stands and waits: the first that came stands furthest on. */
-const queued = (box: PictureBox, ahead: number): number => columnAt(box, box.columns - 1 - ahead);
+const queued = (box: PictureBox, ahead: number): number =>
+  columnAt(box, Math.max(0, box.columns - 1 - ahead));
 
 const isFull: ReadonlySet<string> = new Set(['lower', 'clearOut', 'cap', 'takeOff']);
 
@@ -138,7 +142,6 @@ export const drawnBottles = (
       return at;
     }
     if (closing !== undefined && group.station === closing.station) {
-      if (step === 'cap') return queued(closing, ahead('closing'));
       return queued(closing, ahead('closing'));
     }
     if (takeOff !== undefined && group.station === takeOff.station) return queued(takeOff, ahead('take-off'));
