@@ -1,3 +1,7 @@
+import { kvAllowance } from '../sheets/contents/kv-allowance.ts';
+import { meterAllowance } from '../sheets/contents/meter-allowance.ts';
+import { valveAirAllowance } from '../sheets/contents/valve-air-allowance.ts';
+
 /** Which of a lane's values an allowance moves. */
 export type Moved = 'pulse' | 'afterRun' | 'kv';
 
@@ -30,39 +34,25 @@ export interface FloorChange {
   >;
 }
 
-const usualClass = 0.005;
-const rootThree = Math.sqrt(3);
-/** A tenfold change of flow or viscosity takes a meter through all of its class. */
-const decade = 10;
-/** A valve's time goes with the inverse of its air pressure over the spring, give or take half of that. */
-const airPower = 1;
-const airDoubt = 0.5;
-/** A thin syrup takes a few per cent of a valve's Kv for a tenfold viscosity; nobody's figure is better than half of it. */
-const kvPerDecade = 0.05;
-
-const decades = (ratio: number): number =>
-  Math.min(1, Math.abs(Math.log(Math.max(ratio, Number.MIN_VALUE))) / Math.log(decade));
+/** Of a meter that nobody looked at. */
+export const usualMeterClass = 0.005;
 
 /**
  * The lines that stand between the lanes here and the same lanes there.
  *
- * Method   meter factor: rectangular within its class, in the part that the change of flow or of viscosity goes through;
- *          after-run: with the inverse of the valves' air pressure; Kv: down with the viscosity. A line that a
- *          measurement has replaced is what was measured
+ * Method   the sheets of meter, valve air and Kv; a line that a measurement has replaced is what was measured
  * Returns  one line each, those without effect left out
- * Source   common practice; JCGM 100:2008, 4.3.7 for the rectangular width (memory)
+ * Source   those of the sheets
  */
 export const allowancesFor = (change: FloorChange): readonly Allowance[] => {
-  const share = (change.meterClass ?? usualClass) / rootThree;
-  const thicker = Math.log(change.viscosityRatio) / Math.log(decade);
-  const slower = change.airRatio ** -airPower - 1;
+  const { meterClass = usualMeterClass, flowRatio, viscosityRatio, airRatio } = change;
   const source = change.meterClass === undefined ? 'common practice' : 'meter class';
   const lines: readonly Allowance[] = [
     {
       code: 'meter-flow',
       moves: 'pulse',
       shift: 0,
-      deviation: share * decades(change.flowRatio),
+      ...meterAllowance({ meterClass, ratio: flowRatio }),
       common: false,
       source,
     },
@@ -70,23 +60,21 @@ export const allowancesFor = (change: FloorChange): readonly Allowance[] => {
       code: 'meter-viscosity',
       moves: 'pulse',
       shift: 0,
-      deviation: share * decades(change.viscosityRatio),
+      ...meterAllowance({ meterClass, ratio: viscosityRatio }),
       common: true,
       source,
     },
     {
       code: 'valve-air',
       moves: 'afterRun',
-      shift: slower,
-      deviation: airDoubt * Math.abs(slower),
+      ...valveAirAllowance({ airRatio }),
       common: true,
       source: 'common practice',
     },
     {
       code: 'kv-product',
       moves: 'kv',
-      shift: -kvPerDecade * Math.max(0, thicker),
-      deviation: 0.5 * kvPerDecade * Math.abs(thicker),
+      ...kvAllowance({ viscosityRatio }),
       common: true,
       source: 'common practice',
     },

@@ -17,6 +17,7 @@ import {
   type Estimated,
   estimatedOf,
   positiveWithinOf,
+  type VariancePart,
   type Within,
   withinOf,
 } from './student-sum.ts';
@@ -52,6 +53,9 @@ export interface LanePrediction {
   /** What makes the volume and the time uncertain. */
   readonly volumeCauses: ForecastCauses;
   readonly timeCauses: ForecastCauses;
+  /** The same as variances, in the order of the causes, with the degrees of freedom behind each. */
+  readonly volumeParts: readonly VariancePart[];
+  readonly timeParts: readonly VariancePart[];
 }
 
 export interface FloorPrediction {
@@ -146,6 +150,8 @@ export const predictOtherFloor = (input: PredictionInput): FloorPrediction | und
       afterRun: withinOf(afterRunOf(volume, i, preset), confidence),
       volumeCauses: volume.causes,
       timeCauses: forecast.times[i]!.causes,
+      volumeParts: volume.parts,
+      timeParts: forecast.times[i]!.parts,
     };
   });
   const rowTime = timeOf(forecast.rowTime);

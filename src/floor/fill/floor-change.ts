@@ -1,4 +1,4 @@
-import { type Allowance, allowancesFor, type FloorChange } from '../../fill/allowances.ts';
+import { type Allowance, allowancesFor, type FloorChange, usualMeterClass } from '../../fill/allowances.ts';
 import { manifoldBalance } from '../../hydraulics/manifold-balance.ts';
 import { parseQuantity } from '../../quantity/parse-quantity.ts';
 import { atmosphericPressure } from '../../sheets/water/atmospheric-pressure.ts';
@@ -15,6 +15,8 @@ export interface FloorAllowances {
   readonly flowRatio: number;
   /** Absolute pressure of the valves' air there over here; absent where one of the two is not known. */
   readonly airRatio?: number;
+  /** Largest error of the meters over their range, as a share: off their plates, else what is usual. */
+  readonly meterClass: number;
   /** The call wants nothing allowed for: the answer speaks of the same liquid and the same air alone. */
   readonly waived: boolean;
   /** Whether the same product runs on both: without a line for it the answer would speak of that alone. */
@@ -75,7 +77,8 @@ export const floorAllowances = (
     allowances: waived ? [] : allowancesFor(change),
     waived,
     viscosityRatio,
-    flowRatio,
+    flowRatio: change.flowRatio,
+    meterClass: plate ?? usualMeterClass,
     sameProduct: here.inputs.liquid?.product === there.inputs.liquid?.product,
     ...(airRatio === undefined ? {} : { airRatio }),
   };

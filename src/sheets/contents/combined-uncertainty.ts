@@ -32,7 +32,7 @@ interface CombinedOutputs {
  * Cost     O(contributions)
  * Source   JCGM 100:2008, 5.1.2 and G.4
  */
-const combinedUncertainty = ({ contributions, dofs, confidence }: CombinedInputs): CombinedOutputs => {
+export const combinedUncertainty = ({ contributions, dofs, confidence }: CombinedInputs): CombinedOutputs => {
   const combined = Math.hypot(...contributions);
   const shares = contributions.map((part) => (part / combined) ** 2);
   const dof = 1 / shares.reduce((sum, share, i) => sum + share ** 2 / dofs[i]!, 0);

@@ -53,6 +53,9 @@ import { handbook133ScaleSheet } from './handbook-133-scale.ts';
 import { individualsChartCases } from './individuals-chart.cases.ts';
 import { individualsChartText } from './individuals-chart.text.ts';
 import { individualsChartSheet } from './individuals-chart.ts';
+import { kvAllowanceCases } from './kv-allowance.cases.ts';
+import { kvAllowanceText } from './kv-allowance.text.ts';
+import { kvAllowanceSheet } from './kv-allowance.ts';
 import { laneDifferencesCases } from './lane-differences.cases.ts';
 import { laneDifferencesText } from './lane-differences.text.ts';
 import { laneDifferencesSheet } from './lane-differences.ts';
@@ -89,6 +92,9 @@ import { meanRangeChartSheet } from './mean-range-chart.ts';
 import { measuringContainerCases } from './measuring-container.cases.ts';
 import { measuringContainerText } from './measuring-container.text.ts';
 import { measuringContainerSheet } from './measuring-container.ts';
+import { meterAllowanceCases } from './meter-allowance.cases.ts';
+import { meterAllowanceText } from './meter-allowance.text.ts';
+import { meterAllowanceSheet } from './meter-allowance.ts';
 import { normalityTestCases } from './normality-test.cases.ts';
 import { normalityTestText } from './normality-test.text.ts';
 import { normalityTestSheet } from './normality-test.ts';
@@ -116,7 +122,10 @@ import { referenceTemperatureSheet } from './reference-temperature.ts';
 import { shortfallOptimumCases } from './shortfall-optimum.cases.ts';
 import { shortfallOptimumText } from './shortfall-optimum.text.ts';
 import { shortfallOptimumSheet } from './shortfall-optimum.ts';
-/** The sheets of setting and proving the fill. */ import { tolerableDeficiencyCases } from './tolerable-deficiency.cases.ts';
+/** The sheets of setting and proving the fill. */ import { timeIntervalCases } from './time-interval.cases.ts';
+import { timeIntervalText } from './time-interval.text.ts';
+import { timeIntervalSheet } from './time-interval.ts';
+import { tolerableDeficiencyCases } from './tolerable-deficiency.cases.ts';
 import { tolerableDeficiencyText } from './tolerable-deficiency.text.ts';
 import { tolerableDeficiencySheet } from './tolerable-deficiency.ts';
 import { toleranceBoundCases } from './tolerance-bound.cases.ts';
@@ -128,6 +137,9 @@ import { trueDensitySheet } from './true-density.ts';
 import { ukLotCases } from './uk-lot.cases.ts';
 import { ukLotText } from './uk-lot.text.ts';
 import { ukLotSheet } from './uk-lot.ts';
+import { valveAirAllowanceCases } from './valve-air-allowance.cases.ts';
+import { valveAirAllowanceText } from './valve-air-allowance.text.ts';
+import { valveAirAllowanceSheet } from './valve-air-allowance.ts';
 import { vesselAt20Cases } from './vessel-at-20.cases.ts';
 import { vesselAt20Text } from './vessel-at-20.text.ts';
 import { vesselAt20Sheet } from './vessel-at-20.ts';
@@ -197,4 +209,8 @@ export const contentsEntries: readonly SheetEntry[] = [
   sheetEntry(outlierTestSheet, outlierTestCases, outlierTestText),
   sheetEntry(normalityTestSheet, normalityTestCases, normalityTestText),
   sheetEntry(combinedUncertaintySheet, combinedUncertaintyCases, combinedUncertaintyText),
+  sheetEntry(timeIntervalSheet, timeIntervalCases, timeIntervalText),
+  sheetEntry(meterAllowanceSheet, meterAllowanceCases, meterAllowanceText),
+  sheetEntry(valveAirAllowanceSheet, valveAirAllowanceCases, valveAirAllowanceText),
+  sheetEntry(kvAllowanceSheet, kvAllowanceCases, kvAllowanceText),
 ];

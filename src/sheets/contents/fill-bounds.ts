@@ -18,3 +18,5 @@ export const significances = { least: 1e-6, most: 0.5 } as const;
 export const sampleSizes = { least: 2, most: 1e6 } as const;
 /** Times a standard deviation. */
 export const deviations = { above: 0, most: 10 } as const;
+/** What one floor has over another: a thousandfold either way is a slip. */
+export const changeRatios = { least: 1e-3, most: 1e3 } as const;

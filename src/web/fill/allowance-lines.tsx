@@ -6,6 +6,7 @@ import { GoLink } from '../shell/go-link.tsx';
 import { bookPageAddress, fillAddress } from '../shell/route.ts';
 import { usePagePart, useWords } from '../state/page-context.ts';
 import { AfterStopLine } from './after-stop-line.tsx';
+import { allowanceSheet } from './allowance-sheet.ts';
 import { useFillPlace } from './fill-place.tsx';
 import { measurable } from './measured-allowances.ts';
 import { MeasuredField } from './measured-field.tsx';
@@ -24,9 +25,24 @@ const useReplacedAt = (): ((code: Allowance['code']) => string) => {
         : fillAddress(id, 'weigh');
 };
 
+/** By how much a line moves its value, which opens the sheet that says so. */
+const Amount = ({
+  line,
+  change,
+}: {
+  readonly line: Allowance;
+  readonly change: FloorAllowances;
+}): ReactElement => {
+  const { say, percent } = useWords();
+  const { moves, shift, deviation } = line;
+  const text = `${say(`allowance.moves.${moves}`)} ${shift === 0 ? '' : `${shift > 0 ? '+' : ''}${percent(shift)} `}± ${percent(deviation)}`;
+  const sheet = allowanceSheet(line, change);
+  return sheet === undefined ? <span>{text}</span> : <GoLink to={sheet}>{text}</GoLink>;
+};
+
 /** What two floors change and the trials on one can't tell: each a line with its source that a measurement replaces. */
 export const AllowanceLines = ({ change }: { readonly change: FloorAllowances }): ReactElement => {
-  const { say, number, percent } = useWords();
+  const { say, number } = useWords();
   const replacedAt = useReplacedAt();
   const { choice } = useAnswer();
   // measured as nothing a line has no effect, and can still be written away
@@ -44,18 +60,14 @@ export const AllowanceLines = ({ change }: { readonly change: FloorAllowances })
       </p>
       {change.allowances.length === 0 && <p>{say('allowances.none')}</p>}
       <ul>
-        {change.allowances.map(({ code, shift, deviation, source, moves }) => (
-          <li key={code} data-allowance={code}>
-            <b>{say(`allowance.${code}`)}</b>{' '}
-            <span>
-              {say(`allowance.moves.${moves}`)} {shift !== 0 && `${shift > 0 ? '+' : ''}${percent(shift)} `}±{' '}
-              {percent(deviation)}
-            </span>{' '}
-            <span className="quiet">{say(`allowance.source.${source}`)}</span>{' '}
-            {source !== 'measured' && (
-              <GoLink to={replacedAt(code)}>{say(`allowance.replace.${code}`)}</GoLink>
+        {change.allowances.map((line) => (
+          <li key={line.code} data-allowance={line.code}>
+            <b>{say(`allowance.${line.code}`)}</b> <Amount line={line} change={change} />{' '}
+            <span className="quiet">{say(`allowance.source.${line.source}`)}</span>{' '}
+            {line.source !== 'measured' && (
+              <GoLink to={replacedAt(line.code)}>{say(`allowance.replace.${line.code}`)}</GoLink>
             )}
-            <MeasuredField code={code} />
+            <MeasuredField code={line.code} />
           </li>
         ))}
         {unmoved.map((code) => (

@@ -1,6 +1,7 @@
 import type { Book } from '../../book/index.ts';
 import {
   type LaneEstimate,
+  type LanePrediction,
   type LanesEstimate,
   predictOtherFloor,
   type RowForecast,
@@ -85,12 +86,10 @@ export interface FillAnswer {
   readonly next?: readonly TrialAdvice[];
   readonly presets?: GoalPresets;
   /** On the floor of the trials with the counts that are foretold for, and the lane's level, m3. */
-  readonly here?: readonly {
-    readonly lane: string;
-    readonly preset: number;
-    readonly volume: Within;
-    readonly time: Within;
-  }[];
+  readonly here?: readonly Pick<
+    LanePrediction,
+    'lane' | 'preset' | 'volume' | 'time' | 'volumeParts' | 'timeParts'
+  >[];
   readonly hereRate?: Within;
   readonly other?: OtherFloorAnswer;
   readonly curves?: readonly LaneCurve[];
@@ -232,7 +231,14 @@ export function* fillAnswers({ book, ask }: FillQuestion): Generator<FillAnswer>
     ...(foretold === undefined
       ? {}
       : {
-          here: foretold.lanes.map(({ lane, preset, volume, time }) => ({ lane, preset, volume, time })),
+          here: foretold.lanes.map(({ lane, preset, volume, time, volumeParts, timeParts }) => ({
+            lane,
+            preset,
+            volume,
+            time,
+            volumeParts,
+            timeParts,
+          })),
           ...(foretold.rate === undefined ? {} : { hereRate: foretold.rate }),
         }),
   };

@@ -1,7 +1,8 @@
-import type { ReactElement } from 'react';
-import type { Within } from '../../fill/index.ts';
+import type { ReactElement, ReactNode } from 'react';
+import type { LanePrediction, Within } from '../../fill/index.ts';
 import type { Kind } from '../../quantity/index.ts';
 import { floorClass } from '../floors/floor-class.ts';
+import { GoLink } from '../shell/go-link.tsx';
 import { usePagePart, useWords } from '../state/page-context.ts';
 import { AllowanceLines } from './allowance-lines.tsx';
 import { useBottleUnits } from './bottle-units.ts';
@@ -10,6 +11,7 @@ import { useFillPlace } from './fill-place.tsx';
 import { GoalSentence } from './goal-sentence.tsx';
 import { Hump } from './hump.tsx';
 import { Interval } from './interval.tsx';
+import { type ForetoldLane, timeIntervalSheet, volumeIntervalSheet } from './interval-sheet.ts';
 import { LevelTable } from './level-table.tsx';
 import { NoAnswerLines } from './no-answer.tsx';
 import { ScorePart } from './score-part.tsx';
@@ -24,6 +26,8 @@ interface Row {
   readonly kind: Kind;
   readonly unit?: string;
   readonly asked?: number | undefined;
+  /** Where the working of each stands. */
+  readonly sheets: { readonly left?: string | undefined; readonly right: string };
 }
 
 /** Room at both ends of an axis, as a share of it. */
@@ -50,9 +54,29 @@ const largestCause = (causes: readonly Readonly<Record<string, number>>[]): stri
   return [...sums].toSorted(([, a], [, b]) => b - a)[0]?.[0] ?? 'volumes';
 };
 
+/** A picture that opens what it was made by. */
+const Door = ({
+  to,
+  said,
+  children,
+}: {
+  readonly to: string | undefined;
+  readonly said: string;
+  readonly children: ReactNode;
+}): ReactNode =>
+  to === undefined ? (
+    children
+  ) : (
+    <GoLink to={to} className="hump-door">
+      <span className="said">{said}</span>
+      {children}
+    </GoLink>
+  );
+
 const Rows = ({ title, rows }: { readonly title: string; readonly rows: readonly Row[] }): ReactElement => {
   const { book, floor } = useFillPlace();
   const { other } = useAnswer();
+  const { say } = useWords();
   const axis = axisOf(rows);
   const side = (row: Row, at: 'left' | 'right'): ReactElement => {
     const of = row[at];
@@ -66,7 +90,9 @@ const Rows = ({ title, rows }: { readonly title: string; readonly rows: readonly
     return (
       <span className={`side ${at} ${hue}`}>
         {at === 'left' && text}
-        <Hump of={of} side={at} asked={row.asked} {...axis} />
+        <Door to={row.sheets[at]} said={say('foretold.sheet', { what: row.said })}>
+          <Hump of={of} side={at} asked={row.asked} {...axis} />
+        </Door>
         {at === 'right' && text}
       </span>
     );
@@ -130,6 +156,10 @@ const Foretold = ({
   const { volume } = useBottleUnits();
   const { prediction } = told;
   const leftOf = (lane: string) => answer.here?.find((one) => one.lane === lane);
+  const sheetsOf = (lane: LanePrediction, sheet: (lane: ForetoldLane) => string): Row['sheets'] => {
+    const left = leftOf(lane.lane);
+    return { left: left === undefined ? undefined : sheet(left), right: sheet(lane) };
+  };
   const volumes = prediction.lanes.map(
     (lane): Row => ({
       name: lane.lane,
@@ -139,6 +169,7 @@ const Foretold = ({
       kind: 'volume',
       unit: volume,
       asked: answer.level,
+      sheets: sheetsOf(lane, volumeIntervalSheet),
     }),
   );
   const times = prediction.lanes.map(
@@ -149,6 +180,7 @@ const Foretold = ({
       right: lane.time,
       kind: 'time',
       unit: 's',
+      sheets: sheetsOf(lane, timeIntervalSheet),
     }),
   );
   return (

@@ -162,7 +162,8 @@ export const fillAnswerWords: Bundle = {
     'foretold.volume': 'Contents, mean',
     'foretold.time': 'Fill time',
     'foretold.about': 'Each hump is what may be true; what holds the truth with {share} is filled.',
-    'foretold.key': 'Black tick: the level of the bottles.',
+    'foretold.key': 'Black tick: the level of the bottles. A hump opens its working.',
+    'foretold.sheet': 'Working of {what}',
     'foretold.moves':
       '{n, plural, =0 {Such intervals were scored on no real move yet.} one {Scored on # real move.} other {Scored on # real moves.}}',
     'foretold.causes': 'Most of the width comes from {volume} (contents) and {time} (fill time).',

@@ -1,0 +1,31 @@
+import type { Allowance } from '../../fill/index.ts';
+import type { FloorAllowances } from '../../floor/fill/index.ts';
+import { sheetAddress } from '../shell/route.ts';
+
+/** Enough that the sheet gives the line's own figure. */
+const digits = 9;
+const share = (value: number): string => `${(100 * value).toPrecision(digits)} %`;
+
+/** The sheet by which the amount of a line came about, with its numbers in it; what was measured needs none. */
+export const allowanceSheet = (
+  { code, source }: Allowance,
+  { flowRatio, viscosityRatio, airRatio = 1, meterClass }: FloorAllowances,
+): string | undefined => {
+  if (source === 'measured') return undefined;
+  switch (code) {
+    case 'meter-flow':
+      return sheetAddress('contents/meter-allowance', {
+        meterClass: share(meterClass),
+        ratio: share(flowRatio),
+      });
+    case 'meter-viscosity':
+      return sheetAddress('contents/meter-allowance', {
+        meterClass: share(meterClass),
+        ratio: share(viscosityRatio),
+      });
+    case 'valve-air':
+      return sheetAddress('contents/valve-air-allowance', { airRatio: share(airRatio) });
+    case 'kv-product':
+      return sheetAddress('contents/kv-allowance', { viscosityRatio: share(viscosityRatio) });
+  }
+};
