@@ -14,7 +14,7 @@ export const proofCommand: Command = {
   operands: [1, 2],
   examples: [
     'twinfloor proof src/book/demo/flagon-line.json --floor OXBOW',
-    'twinfloor proof src/book/demo/flagon-line.json examples/records/oxbow.records --gate "ready to ship"',
+    'twinfloor proof src/book/demo/flagon-line.json examples/records/protocol.records --gate accepted',
   ],
   // loaded only when it is called: the other commands start faster without it
   run: async (call, world) => (await import('./run-proof.ts')).runProof(call, world),

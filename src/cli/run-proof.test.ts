@@ -123,6 +123,15 @@ describe('proof', () => {
     expect(out).toMatch(/signed by the engineer \(Oxbow Works\), \d+ open points not named/);
   });
 
+  it('takes the example of a protocol half-way: what failed and what is awaited stand, whatever the book becomes', async () => {
+    const { status, out, err } = await call([join(root, 'examples/records/protocol.records')]);
+    expect([status, err]).toEqual([1, '']);
+    expect(out).toMatch(/level: -Y12 .* to prove +failed/);
+    expect(out).toMatch(
+      /residue after the rinse.* result awaited: rinse water.*, by the laboratory, 2027-04-26/,
+    );
+  });
+
   it('refuses records that are not whole, and tells of results that are of no check', async () => {
     const codes = async (argv: readonly string[], records = '') => {
       const { status, out } = await call([...argv, '--json'], records);

@@ -106,6 +106,26 @@ describe('progress', () => {
   });
 });
 
+describe('a hold point that must work whatever the conditions', () => {
+  it('is passed by a proof alone: not by a word, and not while the book does not say what must happen', () => {
+    const larkmoor = floorOf(bare, 'LARKMOOR');
+    const word = (check: string): Said => ({
+      kind: 'check',
+      version: 1,
+      body: { check, floor: 'LARKMOOR', result: 'proved', by: 'the engineer' },
+    });
+    const proved = (said: readonly Said[], book = demo) => floorOf(proofOf(book, recorded(said)), 'LARKMOOR');
+    const bond = proved([word('bond J-2')]);
+    expect([checkOf(bond, 'bond J-2').state, isPassed(checkOf(bond, 'bond J-2'))]).toEqual(['shown', false]);
+    expect(bond.progress.next).not.toContain('voltage');
+    const silent = demoWith({ path: '/line/stopDevices/0/reset', value: undefined });
+    const { check } = checkOf(floorOf(proofOf(silent), 'LARKMOOR'), 'reset -S1');
+    const reset = checkOf(proved([triedOn(silent, 'LARKMOOR', check, { seen: true })], silent), 'reset -S1');
+    expect([reset.state, isPassed(reset)]).toEqual(['shown', false]);
+    expect(larkmoor.progress.next).not.toContain('voltage');
+  });
+});
+
 describe('a gate', () => {
   const gate = (said: readonly Said[], name: string, floor = 'LARKMOOR') =>
     floorOf(proofOf(demo, recorded(said)), floor).gates.find((one) => one.gate === name)!;

@@ -45,6 +45,8 @@ export interface JudgedResult {
   /** Conditions in the book's own words that were read. */
   readonly ownConditions: readonly { readonly text: string; readonly held?: boolean }[];
   readonly shortfalls: readonly Shortfall[];
+  /** Whether the record says anything of what the check asks: readings, or whether it was as expected. */
+  readonly told: boolean;
   /** What of the record could not be taken; it then proves nothing. */
   readonly problems: readonly Problem[];
 }
@@ -119,8 +121,9 @@ export const judgeResult = (check: PlannedCheck, result: RecordedResult, path: s
   const waits =
     result.late !== undefined && result.seen === undefined && (result.readings ?? []).length === 0;
   const inVain = result.concession !== undefined && !admitsConcession(check);
+  const silent = waits ? [] : absent(check, result, path);
   const problems = [
-    ...(waits ? [] : absent(check, result, path)),
+    ...silent,
     ...strange(check, result, path),
     ...readings.problems,
     ...conditions.flatMap((one) => one.problems),
@@ -152,5 +155,14 @@ export const judgeResult = (check: PlannedCheck, result: RecordedResult, path: s
       : tried === 'proved' && problems.length > 0
         ? 'shown'
         : tried;
-  return { result, verdict, limits, conditions, ownConditions, shortfalls, problems };
+  return {
+    result,
+    verdict,
+    limits,
+    conditions,
+    ownConditions,
+    shortfalls,
+    told: silent.length === 0,
+    problems,
+  };
 };

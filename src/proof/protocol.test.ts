@@ -72,6 +72,20 @@ describe('the protocol of a floor', () => {
     expect(checkOf(larkmoor, 'utility feederDrop').check.limits[0]?.figure.value).toBe(0.05);
   });
 
+  it('leaves out a lane that is out of use, and counts its bottle in no row', () => {
+    const three = floorOf(
+      proofOf(demoWith({ path: '/line/stations/4/lanes/1/out', value: true })),
+      'LARKMOOR',
+    );
+    expect(ids(three).filter((id) => id.startsWith('fillLevel'))).toEqual([
+      'fillLevel -Y11',
+      'fillLevel -Y13',
+      'fillLevel -Y14',
+    ]);
+    // 3 * 3600 / 1050, by hand
+    expect(checkOf(three, 'cycleTime FLAGON-2L').check.limits[0]?.figure.value).toBeCloseTo(10.2857143, 6);
+  });
+
   it('wants so many bottles of a lane that all together, none short, show the agreed share', () => {
     const goal = floorOf(
       proofOf(demoWith({ path: '/agreement/contents/levelGoal', value: '95 %' })),

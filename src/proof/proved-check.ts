@@ -39,6 +39,9 @@ export const provedCheck = (
   const judged = results.map((result) => judgeResult(check, result, `/records/${result.id}/body`));
   const inForce = judged.at(-1);
   if (inForce === undefined) return { check, state: 'open', earlier: [], changed: [] };
+  const earlier = judged.slice(0, -1);
+  // a record that says nothing of what is asked is no try
+  if (!inForce.told) return { check, state: 'open', inForce, earlier, changed: [] };
   const { basis } = inForce.result;
   const changed = basis === undefined ? [] : places.changedSince(basis, restsOn(check));
   // what failed or is still awaited must be done again as it is
@@ -47,14 +50,20 @@ export const provedCheck = (
     check,
     state: stands ? inForce.verdict : 'stale',
     inForce,
-    earlier: judged.slice(0, -1),
+    earlier,
     changed,
   };
 };
 
+/** What must work whatever the conditions, and before anything after it: half shown is not enough. */
+const mustBeProved = ({ point, missFails }: PlannedCheck): boolean => point === 'hold' && missFails;
+
 /** Whether what comes after may go on: it was seen to work, or accepted as it is. */
-export const isPassed = ({ state }: ProvedCheck): boolean =>
-  state === 'proved' || state === 'shown' || state === 'concession' || state === 'stands';
+export const isPassed = ({ state, check }: ProvedCheck): boolean =>
+  state === 'proved' ||
+  state === 'concession' ||
+  state === 'stands' ||
+  (state === 'shown' && !mustBeProved(check));
 
 /** Whether nothing of it is left to be done. */
 export const isSettled = ({ state }: ProvedCheck): boolean =>

@@ -29,13 +29,15 @@ const bottlesOfLane = ({ book }: ProofContext, lanes: number): number => {
 export const fillingChecks = (c: ProofContext): readonly Check[] => {
   const fill = stationOf(c.book, 'fill');
   if (fill === undefined || c.format === undefined) return [];
-  const lanes = fill.station.lanes ?? [];
+  const lanes = (fill.station.lanes ?? [])
+    .map(({ tag, out }, i) => ({ tag, out, path: `${fill.path}/lanes/${i}` }))
+    .filter(({ out }) => out !== true);
   const level = `${c.formatPath}/level`;
   const figure = placeFigure(c.book, level, 'volume');
   const foretold = c.finding('level')?.verdict;
   const rule = c.book.agreement?.contents?.rule;
   return [
-    ...lanes.map(({ tag }, i) =>
+    ...lanes.map(({ tag, path }) =>
       makeCheck('fillLevel', [tag], 'product', {
         point: 'witness',
         instrument: 'scale',
@@ -48,8 +50,8 @@ export const fillingChecks = (c: ProofContext): readonly Check[] => {
           `${c.formatPath}/brimful`,
           '/agreement/contents/levelGoal',
           `/floors/${c.hereIndex}/settings`,
-          ...['preset', 'pulses', 'delay', 'closing', 'nozzleBore', 'changeOver'].map(
-            (field) => `${fill.path}/lanes/${i}/${field}`,
+          ...['preset', 'pulses', 'delay', 'closing', 'nozzleBore', 'changeOver', 'out'].map(
+            (field) => `${path}/${field}`,
           ),
         ],
         conditions: likeTheSite,

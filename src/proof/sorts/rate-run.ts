@@ -30,7 +30,7 @@ const runConditions = (c: ProofContext): readonly ConditionId[] => [
 const rowTime = (c: ProofContext): { readonly limit: Limit; readonly places: readonly string[] } => {
   const fill = stationOf(c.book, 'fill');
   const path = fill === undefined ? '/line/stations' : `${fill.path}/lanes`;
-  const bottles = fill?.station.lanes?.length;
+  const bottles = fill?.station.lanes?.filter(({ out }) => out !== true).length;
   const rate = placeFigure(c.book, c.ratePath, 'rate');
   const run =
     bottles === undefined || rate.value === undefined
