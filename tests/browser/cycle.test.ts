@@ -108,7 +108,7 @@ describe('a shift of the line', () => {
     await close();
   });
 
-  it('begins anew when the book changes, can be given up, and has room for a thumb', async () => {
+  it('begins anew for another question, can be given up, and has room for a thumb', async () => {
     const { page, close } = await openPage(browser, {
       viewport: { width: 820, height: 1180 },
       hasTouch: true,

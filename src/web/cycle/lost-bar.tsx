@@ -1,6 +1,6 @@
 import type { ReactElement } from 'react';
 import { useElementWidth } from '../line/element-width.ts';
-import type { LostRow } from './lost-rows.ts';
+import type { KeyedRow } from './lost-rows.ts';
 
 const height = 24;
 const top = 5;
@@ -12,7 +12,7 @@ export const LostBar = ({
   longest,
   side,
 }: {
-  readonly row: LostRow;
+  readonly row: KeyedRow;
   readonly longest: number;
   readonly side: 'left' | 'right';
 }): ReactElement => {

@@ -1,13 +1,13 @@
 import type { ReactElement } from 'react';
 import { useElementWidth } from '../line/element-width.ts';
-import type { LostRow } from './lost-rows.ts';
+import type { KeyedRow } from './lost-rows.ts';
 
 const height = 34;
 const top = 4;
 const thick = 26;
 
 export interface ShiftStripProps {
-  readonly rows: readonly LostRow[];
+  readonly rows: readonly KeyedRow[];
   /** s, of the whole shift */
   readonly duration: number;
   readonly side: 'left' | 'right';

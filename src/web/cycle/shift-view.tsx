@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react';
+import { timeByOwner } from '../../floor/shift/index.ts';
 import { boundsOf, type Owner } from '../../line/shift/index.ts';
 import { efficiencyByOwner } from '../../sheets/rate/efficiency-by-owner.ts';
 import { GoLink } from '../shell/go-link.tsx';
@@ -7,7 +8,7 @@ import { ScrollRegion } from '../shell/scroll-region.tsx';
 import { useWords } from '../state/page-context.ts';
 import type { Words } from '../words/words.ts';
 import { LostBar } from './lost-bar.tsx';
-import { type LostRow, lostRows, ownersOf, smallShare, toldKeys } from './lost-rows.ts';
+import { type KeyedRow, keyedRows, smallShare, toldKeys } from './lost-rows.ts';
 import { minutesText } from './minutes-text.ts';
 import { OwnerPatterns } from './owner-patterns.tsx';
 import { ShiftStrip } from './shift-strip.tsx';
@@ -77,19 +78,17 @@ const Head = ({ side }: { readonly side: SideShifts }): ReactElement => {
 };
 
 /** What a row is called, whoever reads it. */
-const rowName = (words: Words, nameOf: (tag: string) => string, row: LostRow): string => {
+const rowName = (words: Words, nameOf: (tag: string) => string, row: KeyedRow): string => {
   const { say } = words;
-  const what = row.cause === undefined ? nameOf(row.station) : nameOf(row.cause);
-  if (row.state === 'caps' && row.cause === undefined) return say('cycle.lost.sorter');
-  return say(`cycle.lost.${row.state}`, { what });
+  // a cause is the same whether it was felt as a stop or as a wait
+  if (row.cause !== undefined) return nameOf(row.cause);
+  if (row.state === 'caps') return say('cycle.lost.sorter');
+  return say(`cycle.lost.${row.state}`, { what: nameOf(row.station) });
 };
 
-/** "the fill, lower": what was waited for at a station. */
-const stepsText = (words: Words, row: LostRow): string =>
-  row.steps
-    .slice(0, 3)
-    .map((step) => (words.has(`step.${step}`) ? words.say(`step.${step}`) : words.say(`cycle.at.${step}`)))
-    .join(', ');
+/** "the fill": what was waited for at a station. */
+const stepText = (words: Words, { step }: KeyedRow): string =>
+  step === undefined ? '' : words.say(words.has(`step.${step}`) ? `step.${step}` : `cycle.at.${step}`);
 
 const Minutes = (): ReactElement | null => {
   const words = useWords();
@@ -103,7 +102,7 @@ const Minutes = (): ReactElement | null => {
           {
             tag: floor.floor,
             name: floor.name,
-            rows: lostRows(answer.figures),
+            rows: keyedRows(answer.figures.minutes, answer.ground.line.duration),
             duration: answer.ground.line.duration,
           },
         ],
@@ -175,7 +174,7 @@ const Minutes = (): ReactElement | null => {
                           })}
                     </span>
                     {row.state !== 'running' && row.cause === undefined && (
-                      <span className="small quiet">{stepsText(words, row)}</span>
+                      <span className="small quiet">{stepText(words, row)}</span>
                     )}
                   </span>
                 );
@@ -279,9 +278,9 @@ const Efficiencies = (): ReactElement | null => {
       return undefined;
     const inputs = {
       duration: ground.line.duration,
-      setRate: ground.runningRate,
+      setRate: ground.agreedRate ?? ground.runningRate,
       good: figures.good.mean,
-      ...ownersOf(figures),
+      ...timeByOwner(figures.minutes),
     };
     return { inputs, efficiency: efficiencyByOwner(inputs) };
   };

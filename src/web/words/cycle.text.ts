@@ -66,7 +66,7 @@ export const cycleWords: Bundle = {
     'cycle.table': 'As a table',
     'cycle.table.what': 'What the line does',
     'cycle.table.sum': 'The shift',
-    'cycle.efficiency': 'Efficiency, of the rate at which the line runs here',
+    'cycle.efficiency': 'Efficiency, of the agreed rate where there is one',
     'cycle.efficiency.about':
       'Overall: as the plant sees it, every minute of the shift counts. The machine’s own: minutes lost to supply, people and material are left out. They are two figures; neither stands for the other.',
     'cycle.efficiency.overall': 'overall',
