@@ -10,8 +10,6 @@ import {
   type Gate,
   type GateName,
   gateNames,
-  type HeldLimit,
-  type JudgedResult,
   type Limit,
   type ProvedCheck,
   placesOfBook,
@@ -20,6 +18,8 @@ import {
   stages,
 } from '../proof/index.ts';
 import { figureDocument, figureSchema } from './finding-document.ts';
+import { given } from './given.ts';
+import { resultDocument, resultSchema } from './result-document.ts';
 import { words } from './words.ts';
 import { workingDocument, workingSchema } from './working-document.ts';
 
@@ -50,36 +50,6 @@ const conditionSchema = z.strictObject({
   have: figureSchema.optional().describe('What this floor has of it'),
   haveWord: text.optional(),
   by: z.number().optional().describe('Share of the bound by which this floor misses'),
-});
-
-const resultSchema = z.strictObject({
-  record: text.describe('Id of its record'),
-  at: text,
-  by: text,
-  verdict: z.enum(['proved', 'shown', 'failed', 'concession', 'waits']),
-  seen: z.boolean().optional(),
-  readings: texts.describe('As typed'),
-  limits: z.array(
-    z.strictObject({
-      value: z.number().optional().describe('The reading that counts, SI'),
-      kept: z
-        .boolean()
-        .optional()
-        .describe('Absent: the limit is not known, or the spread lies on both sides'),
-      margin: z.number().optional().describe('Share of the limit, positive is good'),
-      working: workingSchema.optional().describe('The sheet that made one figure of all readings'),
-    }),
-  ),
-  conditions: z.array(
-    z.strictObject({ condition: text, read: text.optional(), held: z.boolean().optional() }),
-  ),
-  shortfalls: texts.describe('Why it is not proved'),
-  witness: text.optional(),
-  instrument: text.optional(),
-  evidence: texts,
-  concession: z.strictObject({ why: text, until: text, by: text }).optional(),
-  late: z.strictObject({ what: text, who: text, due: text }).optional(),
-  remark: text.optional(),
 });
 
 const state = z.enum(['proved', 'shown', 'failed', 'concession', 'waits', 'open', 'stale', 'stands']);
@@ -183,10 +153,6 @@ export const proofSchema = z
 
 export type ProofDocument = z.infer<typeof proofSchema>;
 
-/** Members that are there. */
-const given = <T extends object>(members: { readonly [K in keyof T]: T[K] | undefined }): Partial<T> =>
-  Object.fromEntries(Object.entries(members).filter(([, value]) => value !== undefined)) as Partial<T>;
-
 const limitDocument = ({ sense, figure, share, working, said }: Limit): z.infer<typeof limitSchema> => ({
   sense,
   figure: figureDocument(figure),
@@ -199,50 +165,6 @@ const placeDocument = ({ of, path }: StablePlace): z.infer<typeof placeSchema> =
   ...(of === undefined ? {} : { of }),
   path,
 });
-
-const heldDocument = ({ value, kept, margin, working }: HeldLimit) =>
-  given({ value, kept, margin, working: working === undefined ? undefined : workingDocument(working) });
-
-const resultDocument = ({
-  result,
-  verdict,
-  limits,
-  conditions,
-  ownConditions,
-  shortfalls,
-}: JudgedResult): z.infer<typeof resultSchema> => {
-  const {
-    id,
-    at,
-    by,
-    seen,
-    readings = [],
-    witness,
-    instrument,
-    evidence = [],
-    concession,
-    late,
-    remark,
-  } = result;
-  return {
-    record: id,
-    at,
-    by,
-    verdict,
-    readings: [...readings],
-    limits: limits.map(heldDocument),
-    conditions: [
-      ...conditions.map(({ condition, read, held }) => ({
-        condition: condition.id,
-        ...given({ read, held }),
-      })),
-      ...ownConditions.map(({ text: condition, held }) => ({ condition, ...given({ held }) })),
-    ],
-    shortfalls: [...shortfalls],
-    evidence: [...evidence],
-    ...given({ seen, witness, instrument, concession, late, remark }),
-  };
-};
 
 const checkDocument = (
   { check, state: at, inForce, earlier, changed }: ProvedCheck,
