@@ -1,5 +1,5 @@
 import type { Book } from '../book/index.ts';
-import type { MeasuredSample, WeighedLot, WeighedTrial } from '../floor/fill/index.ts';
+import type { MeasuredAllowance, MeasuredSample, WeighedLot, WeighedTrial } from '../floor/fill/index.ts';
 import {
   type RowsRead,
   readLotTable,
@@ -8,7 +8,7 @@ import {
   type UsualOfSheet,
 } from '../floor/fill/sheet/index.ts';
 import { accept, type Problem, type Result } from '../quantity/problem.ts';
-import { readLots, readSamples, readTrials } from '../record/read-fill-records.ts';
+import { readAllowances, readLots, readSamples, readTrials } from '../record/read-fill-records.ts';
 import { readTable, type Tab } from '../table/index.ts';
 import { limits } from '../table/limits.ts';
 import { words } from './words.ts';
@@ -19,6 +19,8 @@ export interface FillFile<T> {
   readonly values: readonly T[];
   /** Row by row, where the file is a table. */
   readonly report?: RowsRead<unknown>;
+  /** Measured allowances that stand among the records of the file. */
+  readonly allowances?: readonly MeasuredAllowance[];
 }
 
 export type FillFileRead<T> =
@@ -28,6 +30,8 @@ export type FillFileRead<T> =
 /** What tells the three kinds of file apart. */
 interface Kind<T> {
   readonly fromText: (text: string) => Result<readonly T[]>;
+  /** What else records tell of that is wanted beside. */
+  readonly beside?: (text: string) => Pick<FillFile<T>, 'allowances'>;
   readonly fromRows: (
     rows: Tab['rows'],
     book: Book,
@@ -37,6 +41,11 @@ interface Kind<T> {
 
 const trialKind: Kind<WeighedTrial> = {
   fromText: readTrials,
+  beside: (text) => {
+    // a list of trials by hand holds none
+    const read = readAllowances(text);
+    return read.ok ? { allowances: read.value } : {};
+  },
   fromRows: (rows, book, usual) => {
     const report = readTrialTable(rows, book, usual);
     return { report, values: report.taken.map(({ value }) => value) };
@@ -66,7 +75,7 @@ const jsonIn = (bytes: Uint8Array): string | undefined => {
 };
 
 const readFile =
-  <T>({ fromText, fromRows }: Kind<T>) =>
+  <T>({ fromText, beside, fromRows }: Kind<T>) =>
   async (
     path: string,
     book: Book,
@@ -78,7 +87,7 @@ const readFile =
     const json = jsonIn(bytes.value);
     if (json !== undefined) {
       const read = fromText(json);
-      return read.ok ? accept({ values: read.value }) : { ...read, heading: path };
+      return read.ok ? accept({ values: read.value, ...beside?.(json) }) : { ...read, heading: path };
     }
     const tabs = readTable(bytes.value);
     if (!tabs.ok) return { ...tabs, heading: path };

@@ -233,6 +233,36 @@ describe('fill', () => {
     expect(trials.volumes.map(({ volume }) => volume)).toEqual([0.001055]);
   });
 
+  it('takes an allowance that stands measured among the records, and what is typed before it', async () => {
+    const typed = (of: string, value: string, from = 'OXBOW') => ({
+      kind: 'allowance',
+      version: 1,
+      body: { from, floor: from === 'OXBOW' ? 'LARKMOOR' : 'OXBOW', of, value, by: 'the engineer' },
+    });
+    const trial = { floor: 'OXBOW', lane: '-Y11', preset: 800, volume: '2.003 L', time: '14.6 s', by: 'E' };
+    let chain = startChain('flagon-line', 'tablet');
+    const records = [
+      { kind: 'trial', version: 2, body: trial },
+      { kind: 'trial', version: 2, body: { ...trial, preset: 600, volume: '1.51 L', time: '11 s' } },
+      typed('kv-product', '-3 % ± 1 %'),
+      // the way back is another matter
+      typed('kv-product', '9 %', 'LARKMOOR'),
+    ].map((one, i) => {
+      const at = { id: `r${i}`, revision: 1, deviceTime: '2027-03-08T09:10:00Z' };
+      const done = appendRecord(chain, { ...one, ...at });
+      if (!done.ok) throw new Error(JSON.stringify(done.problems));
+      chain = done.value.chain;
+      return done.value.record;
+    });
+    const trials = exportRecords('flagon-line', records);
+    const kvOf = async (...more: readonly string[]) =>
+      (await documented(['B', 'T', ...more], { trials })).prediction!.allowances.find(
+        ({ code }) => code === 'kv-product',
+      );
+    expect(await kvOf()).toMatchObject({ source: 'measured', shift: -0.03 });
+    expect(await kvOf('--measured', 'kv-product=-2 %')).toMatchObject({ source: 'measured', shift: -0.02 });
+  });
+
   it('explains what few or wrong trials can’t tell, with wide intervals or a refusal', async () => {
     const same = {
       floor: 'OXBOW',

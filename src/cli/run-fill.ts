@@ -178,6 +178,7 @@ const runTrials = async (book: Book, call: Call, options: Options, world: World)
   if (samples?.ok === false) return failed(samples);
   const ask: FillAsk = {
     trials: file.value.values,
+    ...(file.value.allowances === undefined ? {} : { allowances: file.value.allowances }),
     confidence: options.confidence,
     ...(samples === undefined ? {} : { samples: samples.value.values }),
     ...(format === undefined ? {} : { format }),

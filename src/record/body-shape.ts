@@ -1,4 +1,5 @@
 import type { Problem } from '../quantity/problem.ts';
+import { readEntry } from '../quantity/read-entry.ts';
 import { isCount, isHash, isToken } from './envelope.ts';
 import { recordProblem } from './problems.ts';
 import { isTimestamp } from './timestamp.ts';
@@ -22,6 +23,11 @@ export const digits = (many: number): Shape =>
     `${many} lower-case hexadecimal digits`,
     (v) => typeof v === 'string' && v.length === many && /^[0-9a-f]+$/.test(v),
   );
+/** A share as a person types it, with its spread where there is one. */
+export const shareText = fits(
+  'a share, such as 3 % ± 1 %',
+  (v) => typeof v === 'string' && readEntry(v, 'ratio', { path: '' }).ok,
+);
 export const token = fits('an id: letters, digits and . _ : -', isToken);
 /** A place of a book, or of a thing of it; the empty one is the whole. */
 export const pointer = fits(

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { allowancesOf } from './allowances.ts';
 import { appendRecord, type Draft, startChain } from './append-record.ts';
 import type { Envelope } from './envelope.ts';
 import { lotsOf } from './lots.ts';
-import { readLots, readSamples, readTrials } from './read-fill-records.ts';
+import { readAllowances, readLots, readSamples, readTrials } from './read-fill-records.ts';
 import { exportRecords } from './record-file.ts';
 import { samplesOf } from './samples.ts';
 import { trialsOf } from './trials.ts';
@@ -12,6 +13,14 @@ const at = '2027-03-08T09:10:00Z';
 const trial = { floor: 'OXBOW', lane: '-Y11', preset: 803, by: 'the engineer', gross: '2.971 kg' };
 const sample = { format: 'FLAGON-2L', bottle: '7', by: 'the engineer', mass: '960 g' };
 const lot = { floor: 'LARKMOOR', format: 'FLAGON-2L', by: 'the engineer', packages: [{ gross: '3.07 kg' }] };
+const allowance = {
+  from: 'OXBOW',
+  floor: 'LARKMOOR',
+  of: 'kv-product',
+  value: '-4 % ± 1 %',
+  by: 'the engineer',
+  how: 'three timed fills with juice',
+};
 const draft = (id: string, kind: string, version: number, body: object, supersedes?: string): Draft => ({
   id,
   revision: 1,
@@ -41,6 +50,10 @@ describe('trials, samples and lots out of records', () => {
     draft('s', 'sample', 1, sample),
     draft('t', 'sample', 1, { ...sample, mass: '961 g' }, 's'),
     draft('l', 'lot', 1, lot),
+    draft('e', 'allowance', 1, allowance),
+    draft('f', 'allowance', 1, { ...allowance, value: '-3 % ± 1 %' }, 'e'),
+    draft('g', 'allowance', 1, { ...allowance, of: 'valve-air' }),
+    draft('h', 'note', 1, { text: 'wrong gauge', by: 'the engineer' }, 'g'),
   );
 
   it('count as last corrected, in the order written, and not where a note took them back', () => {
@@ -50,6 +63,7 @@ describe('trials, samples and lots out of records', () => {
     ]);
     expect(samplesOf(records)).toEqual([{ ...sample, mass: '961 g', id: 't', at }]);
     expect(lotsOf(records)).toEqual([{ ...lot, id: 'l', at }]);
+    expect(allowancesOf(records)).toEqual([{ ...allowance, value: '-3 % ± 1 %', id: 'f', at }]);
   });
 
   it('of the first version give one trial a lane, a net mass as gross over no tare', () => {
@@ -86,6 +100,7 @@ describe('trials, samples and lots out of records', () => {
     expect(count(readTrials(JSON.stringify(records)))).toBe(2);
     expect(count(readSamples(text))).toBe(1);
     expect(count(readLots(text))).toBe(1);
+    expect(count(readAllowances(text))).toBe(1);
     const { by: _, ...byNobody } = trial;
     expect(readTrials(JSON.stringify([byNobody, { ...trial, at }]))).toEqual({
       ok: true,
@@ -109,7 +124,9 @@ describe('trials, samples and lots out of records', () => {
       'RECORD_BODY /1/grose',
       'RECORD_BODY /2/floor',
     ]);
-    for (const read of [readTrials, readSamples, readLots]) {
+    const share = readAllowances(JSON.stringify([allowance, { ...allowance, value: '4 L' }]));
+    expect(share.ok ? [] : share.problems.map(({ path }) => path)).toEqual(['/1/value']);
+    for (const read of [readTrials, readSamples, readLots, readAllowances]) {
       const none = read('{"kettle": 1}');
       expect(none.ok ? [] : none.problems.map(({ code }) => code)).toEqual(['RECORD_LIST_UNREADABLE']);
     }

@@ -10,6 +10,7 @@ import {
   placeWithin,
   pointer,
   type Shape,
+  shareText,
   text,
   token,
 } from './body-shape.ts';
@@ -133,6 +134,23 @@ export const lotParts = {
   },
 } as const;
 
+/**
+ * By how much one value of all lanes moved from one floor to another, as it was measured: it takes the place of what
+ * is else allowed for.
+ */
+export const allowanceParts = {
+  needed: {
+    /** Floor of the trials. */
+    from: text,
+    /** Floor of which is foretold. */
+    floor: text,
+    of: oneOf('meter-flow', 'meter-viscosity', 'valve-air', 'kv-product'),
+    value: shareText,
+    by: text,
+  },
+  optional: { how: text, remark: text },
+} as const;
+
 /** One check as it was tried on a floor. */
 export const checkParts = {
   needed: {
@@ -210,6 +228,11 @@ export const recordKinds: KindRegistry = kindRegistry(
     kind: 'lot',
     version: 1,
     body: members(lotParts.needed, lotParts.optional),
+  },
+  {
+    kind: 'allowance',
+    version: 1,
+    body: members(allowanceParts.needed, allowanceParts.optional),
   },
   {
     kind: 'run',

@@ -1,6 +1,7 @@
 import type { Result } from '../quantity/problem.ts';
+import { allowancesOf, type RecordedAllowance } from './allowances.ts';
 import { members, moment, type Shape } from './body-shape.ts';
-import { lotParts, sampleParts, trialParts } from './kinds.ts';
+import { allowanceParts, lotParts, sampleParts, trialParts } from './kinds.ts';
 import { lotsOf, type RecordedLot } from './lots.ts';
 import { readRecorded } from './read-recorded.ts';
 import { type RecordedSample, samplesOf } from './samples.ts';
@@ -37,4 +38,12 @@ export const readLots = (text: string): Result<readonly RecordedLot[]> =>
     written: byHand(lotParts),
     of: lotsOf,
     expected: 'a JSON list of lots, each with floor, format and packages, or a file of exported records',
+  });
+
+/** The measured allowances of a file; problems those of readRecorded. */
+export const readAllowances = (text: string): Result<readonly RecordedAllowance[]> =>
+  readRecorded(text, {
+    written: byHand(allowanceParts),
+    of: allowancesOf,
+    expected: 'a JSON list of allowances, each with from, floor, of and value, or a file of exported records',
   });

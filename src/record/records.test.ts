@@ -165,6 +165,13 @@ describe('kinds', () => {
       tares: ['612 g', '609 g'],
       packages: [{ gross: '2.62 kg', lane: '-L1', at: '2026-11-24T09:30:00Z' }],
     },
+    'allowance/1': {
+      from: 'OXBOW',
+      floor: 'LARKMOOR',
+      of: 'valve-air',
+      value: '3 % ± 1 %',
+      by: 'the engineer',
+    },
     'run/1': {
       floor: 'SITE',
       from: '2026-11-24T09:30:00Z',

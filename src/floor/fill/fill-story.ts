@@ -14,6 +14,7 @@ import { type FillFloor, fillFloor } from './fill-floor.ts';
 import { type AllowanceAsk, type FloorAllowances, floorAllowances } from './floor-change.ts';
 import { type FillGoal, type GoalPresets, goalPresets } from './goal-presets.ts';
 import { laneSpreads } from './lane-spreads.ts';
+import { type MeasuredAllowance, measuredBetween } from './measured-between.ts';
 import { reachedShare } from './reached-share.ts';
 import { type TrialSlips, trialSlips } from './trial-slips.ts';
 import { type TrialsInSi, trialsInSi } from './trials-in-si.ts';
@@ -35,6 +36,8 @@ export interface FillAsk extends AllowanceAsk {
   readonly preset?: number;
   /** Bottles of the customer that were measured. */
   readonly samples?: readonly MeasuredSample[];
+  /** What was measured in the place of an allowance, between any two floors; `measured` goes before them. */
+  readonly allowances?: readonly MeasuredAllowance[];
   /** What the counts are for; where it is left out the volume under a rule of contents, else the level. */
   readonly goal?: FillGoal;
   /** Confidence of a tolerance bound; without it one bottle drawn by chance is spoken of. */
@@ -209,7 +212,8 @@ export function* fillStories(book: Book, ask: FillAsk): Generator<FillStory> {
     return;
   }
   const without = to.uncertain.system.lanes.filter((_, i) => counts[i]?.count === undefined);
-  const change = floorAllowances(reader, from, to, ask);
+  const measured = { ...measuredBetween(ask.allowances ?? [], from.tag, to.tag), ...ask.measured };
+  const change = floorAllowances(reader, from, to, { ...ask, measured });
   if (without.length > 0 || change === undefined) {
     yield { ...soFar, none: [...none, { code: 'noPreset', lanes: without.map(({ tag }) => tag) }] };
     return;

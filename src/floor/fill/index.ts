@@ -12,6 +12,7 @@ export {
 export type { AllowanceAsk, FloorAllowances } from './floor-change.ts';
 export type { CountRange, FillGoal, GoalPresets, NoPreset } from './goal-presets.ts';
 export { type LotAsk, type LotRead, lotInSi } from './lot-in-si.ts';
+export type { MeasuredAllowance } from './measured-between.ts';
 export { type FillProblemCode, fillProblems } from './problems.ts';
 export { type FormatSamples, samplesOfFormat } from './samples-of-format.ts';
 export type { TrialNote, TrialNoteCode, TrialRefused } from './trial-note.ts';

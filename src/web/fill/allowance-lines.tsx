@@ -1,16 +1,16 @@
-import type { ReactElement } from 'react';
+import type { ReactElement, ReactNode } from 'react';
 import type { Allowance } from '../../fill/index.ts';
 import type { FloorAllowances } from '../../floor/fill/index.ts';
 import { stationOf } from '../../floor/station-of.ts';
+import type { RecordedAllowance } from '../../record/allowances.ts';
 import { GoLink } from '../shell/go-link.tsx';
 import { bookPageAddress, fillAddress } from '../shell/route.ts';
 import { usePagePart, useWords } from '../state/page-context.ts';
 import { AfterStopLine } from './after-stop-line.tsx';
 import { allowanceSheet } from './allowance-sheet.ts';
 import { useFillPlace } from './fill-place.tsx';
-import { measurable } from './measured-allowances.ts';
+import { measurable, useMeasured } from './measured-allowances.ts';
 import { MeasuredField } from './measured-field.tsx';
-import { useAnswer } from './with-answer.tsx';
 
 /** Where what would take the place of a line is written. */
 const useReplacedAt = (): ((code: Allowance['code']) => string) => {
@@ -40,14 +40,22 @@ const Amount = ({
   return sheet === undefined ? <span>{text}</span> : <GoLink to={sheet}>{text}</GoLink>;
 };
 
+/** Who measured it and when. */
+const MeasuredBy = ({ record }: { readonly record: RecordedAllowance | undefined }): ReactNode => {
+  const { say } = useWords();
+  if (record === undefined) return null;
+  const { by = '', at = '' } = record;
+  return <span className="quiet small">{say('allowance.measured.by', { by, on: at.slice(0, 10) })} </span>;
+};
+
 /** What two floors change and the trials on one can't tell: each a line with its source that a measurement replaces. */
 export const AllowanceLines = ({ change }: { readonly change: FloorAllowances }): ReactElement => {
   const { say, number } = useWords();
   const replacedAt = useReplacedAt();
-  const { choice } = useAnswer();
+  const measured = useMeasured();
   // measured as nothing a line has no effect, and can still be written away
   const unmoved = measurable.filter(
-    (code) => choice.measured?.[code] !== undefined && change.allowances.every((line) => line.code !== code),
+    (code) => measured[code] !== undefined && change.allowances.every((line) => line.code !== code),
   );
   return (
     <section className="fill-part allowances">
@@ -64,6 +72,7 @@ export const AllowanceLines = ({ change }: { readonly change: FloorAllowances })
           <li key={line.code} data-allowance={line.code}>
             <b>{say(`allowance.${line.code}`)}</b> <Amount line={line} change={change} />{' '}
             <span className="quiet">{say(`allowance.source.${line.source}`)}</span>{' '}
+            {line.source === 'measured' && <MeasuredBy record={measured[line.code]} />}
             {line.source !== 'measured' && (
               <GoLink to={replacedAt(line.code)}>{say(`allowance.replace.${line.code}`)}</GoLink>
             )}
@@ -73,7 +82,9 @@ export const AllowanceLines = ({ change }: { readonly change: FloorAllowances })
         {unmoved.map((code) => (
           <li key={code} data-allowance={code}>
             <b>{say(`allowance.${code}`)}</b> <span>{say('allowance.unmoved')}</span>{' '}
-            <span className="quiet">{say('allowance.source.measured')}</span> <MeasuredField code={code} />
+            <span className="quiet">{say('allowance.source.measured')}</span>{' '}
+            <MeasuredBy record={measured[code]} />
+            <MeasuredField code={code} />
           </li>
         ))}
         <AfterStopLine />

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { keptFields, keptTexts } from './kept-texts.ts';
-import { measuredOf, measuredTexts } from './measured-allowances.ts';
+import { writtenShare } from './measured-allowances.ts';
 
 describe('what a browser kept', () => {
   it('counts as far as it has the shape that is wanted', () => {
@@ -8,24 +8,16 @@ describe('what a browser kept', () => {
     for (const other of [undefined, null, 'text', 7, ['text']]) {
       expect(keptFields(other).gross).toBeUndefined();
     }
-    expect(measuredTexts({ 'valve-air': '3 %', 'kv-product': 4, another: '5 %' })).toEqual({
-      'valve-air': '3 %',
-    });
-    expect(measuredTexts('valve-air')).toEqual({});
   });
 });
 
 describe('a measured allowance', () => {
-  it('is a share with the spread that holds the truth with 95 %', () => {
-    const { measured } = measuredOf({ 'valve-air': '3 % ± 1 %', 'meter-flow': '-0,2 %' }, 'de');
-    expect(measured!['valve-air']!.shift).toBeCloseTo(0.03, 12);
-    // 1.95996 standard deviations on each side
-    expect(measured!['valve-air']!.deviation).toBeCloseTo(0.01 / 1.959964, 8);
-    expect(measured!['meter-flow']).toEqual({ shift: -0.002, deviation: 0 });
+  it('is kept as everybody reads it, whoever typed it', () => {
+    expect(writtenShare(' 3,5 % ± 1,2 % ', 'de')).toEqual({ ok: true, value: '3.5 % ± 1.2 %' });
+    expect(writtenShare('-0.2 %', 'en')).toEqual({ ok: true, value: '-0.2 %' });
   });
 
-  it('that can’t be read takes the place of nothing', () => {
-    expect(measuredOf({ 'valve-air': 'some' }, 'en')).toEqual({});
-    expect(measuredOf({}, 'en')).toEqual({});
+  it('is refused where it is no share', () => {
+    for (const text of ['some', '', '3 L']) expect(writtenShare(text, 'en').ok).toBe(false);
   });
 });

@@ -1,9 +1,12 @@
+import { useMemo } from 'react';
 import type { Allowance } from '../../fill/index.ts';
-import type { AllowanceAsk } from '../../floor/fill/index.ts';
+import type { Result } from '../../quantity/problem.ts';
+import { accept } from '../../quantity/problem.ts';
 import { readEntry } from '../../quantity/read-entry.ts';
-
-/** What was measured in the place of an allowance, as typed. */
-export type MeasuredTexts = Readonly<Partial<Record<Allowance['code'], string>>>;
+import { allowancesOf, type RecordedAllowance } from '../../record/allowances.ts';
+import { useFillPlace } from './fill-place.tsx';
+import { useFillRecords } from './fill-records.tsx';
+import { useAnswer } from './with-answer.tsx';
 
 export const measurable: readonly Allowance['code'][] = [
   'meter-flow',
@@ -12,27 +15,27 @@ export const measurable: readonly Allowance['code'][] = [
   'kv-product',
 ];
 
-/** Those of what a browser kept that are texts of an allowance. */
-export const measuredTexts = (kept: unknown): MeasuredTexts => {
-  if (typeof kept !== 'object' || kept === null) return {};
-  const texts = kept as Readonly<Record<string, unknown>>;
-  return Object.fromEntries(
-    measurable.flatMap((code) => (typeof texts[code] === 'string' ? [[code, texts[code]]] : [])),
-  );
+/** The share by which a value moves, with its spread, as its record keeps it: `3,5 % ± 1 %` is `3.5 % ± 1 %`. */
+export const writtenShare = (text: string, locale: string): Result<string> => {
+  const typed = text.trim();
+  const read = readEntry(typed, 'ratio', { path: 'measured', locale });
+  if (!read.ok) return read;
+  const comma = new Intl.NumberFormat(locale).format(1.5).includes(',');
+  return accept(comma ? typed.replaceAll('.', '').replaceAll(',', '.') : typed);
 };
 
-/** The share by which a value moves, with its spread: `3 % ± 1 %`. */
-export const readMeasured = (text: string, locale: string) =>
-  readEntry(text.trim(), 'ratio', { path: 'measured', locale });
-
-/** The texts that can be read, as they are asked with; nothing where there are none. */
-export const measuredOf = (texts: MeasuredTexts, locale: string): Pick<AllowanceAsk, 'measured'> => {
-  const measured = measurable.flatMap((code) => {
-    const text = texts[code];
-    const read = text === undefined ? undefined : readMeasured(text, locale);
-    return read?.ok
-      ? [[code, { shift: read.value.value as number, deviation: read.value.sd ?? 0 }] as const]
-      : [];
-  });
-  return measured.length === 0 ? {} : { measured: Object.fromEntries(measured) };
+/** What was measured between the two floors in the place of an allowance, by the line that it takes. */
+export const useMeasured = (): Readonly<Partial<Record<Allowance['code'], RecordedAllowance>>> => {
+  const { records } = useFillRecords();
+  const { floor } = useFillPlace();
+  const { other } = useAnswer();
+  return useMemo(
+    () =>
+      Object.fromEntries(
+        allowancesOf(records)
+          .filter((one) => one.from === floor.tag && one.floor === other)
+          .map((one) => [one.of, one]),
+      ),
+    [records, floor.tag, other],
+  );
 };

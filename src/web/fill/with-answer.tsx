@@ -8,6 +8,7 @@ import {
   useState,
 } from 'react';
 import type { FillGoal } from '../../floor/fill/index.ts';
+import { allowancesOf } from '../../record/allowances.ts';
 import { samplesOf } from '../../record/samples.ts';
 import { type RecordedTrial, trialsOf } from '../../record/trials.ts';
 import { usePage, usePagePart } from '../state/page-context.ts';
@@ -15,7 +16,6 @@ import type { FillAnswer } from './fill-answer.ts';
 import { fillInWorker } from './fill-in-worker.ts';
 import { useFillPlace } from './fill-place.tsx';
 import { useFillRecords } from './fill-records.tsx';
-import { type MeasuredTexts, measuredOf, measuredTexts } from './measured-allowances.ts';
 import { isOnPath } from './trace-guide.ts';
 
 /** What the counts are for, and how surely. */
@@ -23,8 +23,6 @@ export interface PresetChoice {
   readonly goal?: FillGoal;
   /** The whole share of bottles with this confidence; absent, one bottle drawn by chance. */
   readonly tolerance?: number;
-  /** What was measured in the place of an allowance, as typed: `3 % ± 1 %`. */
-  readonly measured?: MeasuredTexts;
 }
 
 export interface Answered {
@@ -59,19 +57,12 @@ export const useAnswer = (): Answered => {
 /** What this browser kept of a choice; anything else is none. */
 const keptChoice = (kept: unknown): PresetChoice => {
   if (typeof kept !== 'object' || kept === null) return {};
-  const { goal, tolerance, measured } = kept as Readonly<Record<string, unknown>>;
-  const texts = measuredTexts(measured);
+  const { goal, tolerance } = kept as Readonly<Record<string, unknown>>;
   return {
     ...(goal === 'level' || goal === 'volume' ? { goal } : {}),
     ...(typeof tolerance === 'number' && tolerance > 0 && tolerance < 1 ? { tolerance } : {}),
-    ...(Object.keys(texts).length === 0 ? {} : { measured: texts }),
   };
 };
-
-const goalOf = ({ goal, tolerance }: PresetChoice): Pick<PresetChoice, 'goal' | 'tolerance'> => ({
-  ...(goal === undefined ? {} : { goal }),
-  ...(tolerance === undefined ? {} : { tolerance }),
-});
 
 /** What is typed and pressed in quick succession is worked out once. */
 const rest = 60;
@@ -103,14 +94,14 @@ export const WithAnswer = ({ children }: { readonly children: ReactNode }): Reac
       ask: {
         trials: trialsOf(records).filter(saysSomething),
         samples: samplesOf(records),
+        allowances: allowancesOf(records),
         from: floor.tag,
         ...(format === undefined ? {} : { format: format.tag }),
         ...(other === undefined ? {} : { to: other }),
-        ...goalOf(choice),
-        ...measuredOf(choice.measured ?? {}, page.words.numbers),
+        ...choice,
       },
     }),
-    [book, records, floor.tag, format, other, choice, page.words.numbers],
+    [book, records, floor.tag, format, other, choice],
   );
   useEffect(() => {
     let giveUp = (): void => undefined;
