@@ -1,6 +1,6 @@
 import { bookUnits } from '../book/book-units.ts';
 import { type Book, patchBook } from '../book/index.ts';
-import { type ShiftAnswer, type Shown, shiftAnswer, shiftMove } from '../floor/shift/index.ts';
+import { type ShiftAnswer, shiftAnswer, shiftMove } from '../floor/shift/index.ts';
 import type { UnitSystem } from '../quantity/index.ts';
 import { askedInVain } from './asked-in-vain.ts';
 import type { Call, Ended } from './command.ts';
@@ -8,16 +8,9 @@ import { bookIn, headingOf, readBookFile } from './read-book-file.ts';
 import { shiftDocument } from './shift-document.ts';
 import { type ShiftAsked, shiftOptions } from './shift-options.ts';
 import { shiftText } from './shift-text.ts';
+import type { ShiftTold } from './shift-told.ts';
 import { words } from './words.ts';
 import type { World } from './world.ts';
-
-/** The shift of one floor, and the same with the change that was asked for. */
-export interface ShiftTold {
-  readonly answer: ShiftAnswer;
-  readonly changed?: ShiftAnswer;
-  /** Good bottles a shift that the change gives. */
-  readonly moved?: Shown;
-}
 
 const isShort = ({ agreed, washing }: ShiftAnswer): boolean =>
   agreed?.verdict === 'short' || (washing?.zones ?? []).some(({ verdict }) => verdict === 'short');

@@ -2,8 +2,8 @@ import * as z from 'zod';
 import type { Book } from '../book/index.ts';
 import type { BoundShift, ShiftAnswer, Shown } from '../floor/shift/index.ts';
 import { problemDocument, problemSchema } from './problem-document.ts';
-import type { ShiftTold } from './run-shift.ts';
 import type { ShiftAsked } from './shift-options.ts';
+import type { ShiftTold } from './shift-told.ts';
 import { words } from './words.ts';
 import { workingDocument, workingSchema } from './working-document.ts';
 
