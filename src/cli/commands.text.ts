@@ -10,7 +10,8 @@ export const commandsText: Bundle = {
     'cli.options': 'Options',
     'cli.example': '{count, plural, one {Example} other {Examples}}',
     'cli.status': 'Exit status',
-    'cli.status.words': '0 fine, 1 a finding is short or records are not whole, 2 bad input.',
+    'cli.status.words':
+      '0 fine, 1 a finding is short, a check failed, a gate is not passed or records are not whole, 2 bad input.',
     'cli.more':
       '"twinfloor COMMAND --help" says more about one command. "-" in place of a file reads standard input.',
     'cli.oneOf': 'one of {options}',

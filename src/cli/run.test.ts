@@ -71,7 +71,7 @@ describe('help', () => {
       const help = await call([command.name, '--help']);
       expect(help.status).toBe(0);
       for (const { name } of command.options) expect(help.out).toContain(`--${name}`);
-      expect(help.out).toContain('0 fine, 1 a finding is short, 2 bad input');
+      expect(help.out).toMatch(/0 fine, 1 a finding is short, .*, 2 bad input/);
       // a key without words would stand there as it is
       expect(help.out).not.toMatch(/\b(?:option|command|cli)\.[a-z]/);
     }
