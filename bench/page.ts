@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, type Page } from 'playwright-core';
 import { serve } from '../src/server/serve.ts';
+import { enteredBottles, entries, standing } from './entered-bottle.ts';
 import { spread } from './spread.ts';
 import type { Row } from './table.ts';
 
@@ -107,6 +108,7 @@ export const pageRows = async (root: string, executablePath: string): Promise<re
       text: '3.5 degC',
       figure: 'button[data-finding="airRoute"][data-floor="LARKMOOR"]',
     });
+    const bottles = await enteredBottles(page, served.value.address);
     const { median, runs } = spread(bytes);
     return [
       {
@@ -122,6 +124,13 @@ export const pageRows = async (root: string, executablePath: string): Promise<re
         ...spread(utilityKeys),
         wanted: { figure: 'p95', sense: 'under', bound: 50 },
         remark: `${utilityKeys.length} of 120 keys moved the row`,
+      },
+      {
+        what: `bottle entered to its painted line, ${standing} trials in the book`,
+        unit: 'ms',
+        ...spread(bottles),
+        wanted: { figure: 'p95', sense: 'under', bound: 50 },
+        remark: `${bottles.length} of ${entries} bottles said their volume`,
       },
       {
         what: 'script of the first load, compressed',

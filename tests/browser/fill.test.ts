@@ -205,6 +205,20 @@ describe('from the trials to what is set', () => {
       /[−-]4\s?%\s*±\s*0\.51\s?%\s*measured/,
       20_000,
     );
+    await expect
+      .poll(async () => (await recordsOf()).find(({ kind }) => kind === 'allowance')?.body)
+      .toMatchObject({ from: 'OXBOW', floor: 'LARKMOOR', of: 'kv-product', value: '-4 % ± 1 %' });
+    await page.reload();
+    await answered(page);
+    await waitForText(page.locator('[data-allowance="kv-product"]'), /measured/);
+    for (const door of ['.hump-door[href*="time-interval"]', '.hump-door[href*="combined-uncertainty"]']) {
+      expect(await page.locator(door).count()).toBe(8);
+    }
+    await page.locator('[data-allowance="meter-flow"] a').first().click();
+    await waitForText(page.locator('main'), /What a meter may change between two floors/);
+    expect(await page.locator('.problem').count()).toBe(0);
+    await page.goBack();
+    await answered(page);
     await waitForText(page.locator('.score'), /No bottle was weighed at Larkmoor yet/);
     await page.locator('.fill-steps a[href$="step=weigh"]').click();
     await page.locator('[data-choice="floor"]').selectOption('LARKMOOR');
