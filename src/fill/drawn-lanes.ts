@@ -1,18 +1,10 @@
 import { cholesky } from '../statistics/cholesky.ts';
 import { normalQuantile } from '../statistics/normal.ts';
 import { jitterLast } from './fit.ts';
-import type { EstimateBasis } from './lane-estimate.ts';
+import type { DrawnLanes, EstimateBasis } from './lane-estimate.ts';
 import { offsetOf, perLane } from './lane-unknowns.ts';
 import { otherOrders } from './other-orders.ts';
 import { rowAnswer } from './row-model.ts';
-
-/** Lanes as they may be beside what the fit says. */
-export interface DrawnLanes {
-  /** By how much each unknown lies off the fit, by what is known of all of them together. */
-  readonly known: Float64Array;
-  /** What another order of closing in the trials changes besides. */
-  readonly besides: Float64Array;
-}
 
 /** Half of the draws; each is taken with its mirror image. */
 export const drawnPairs = 24;

@@ -1,4 +1,3 @@
-import type { DrawnLanes } from './drawn-lanes.ts';
 import type { Fit } from './fit.ts';
 import type { SetupReadings } from './readings.ts';
 import type { RowModel } from './row-model.ts';
@@ -24,6 +23,14 @@ export interface LaneEstimate {
   readonly spread?: Estimated;
   /** Bottles that were used. */
   readonly trials: number;
+}
+
+/** Lanes as they may be beside what the fit says. */
+export interface DrawnLanes {
+  /** By how much each unknown lies off the fit, by what is known of all of them together. */
+  readonly known: Float64Array;
+  /** What another order of closing in the trials changes besides. */
+  readonly besides: Float64Array;
 }
 
 /** The fit itself, for whoever goes on from it. */
