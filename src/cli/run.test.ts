@@ -101,7 +101,11 @@ describe('help', () => {
         if (example.includes('<')) continue;
         const argv = [...example.matchAll(/(?:[^\s"]+|"[^"]*")+/g)].map(([word]) => word.replaceAll('"', ''));
         const { status, err } = await call(
-          argv.slice(1).filter((word) => word !== '--remedies'),
+          [
+            ...argv.slice(1).filter((word) => word !== '--remedies'),
+            // as many shifts as an answer wants take their time too
+            ...(name === 'shift' ? ['--shifts', '4'] : []),
+          ],
           { cwd: root },
         );
         expect([example, err, status < 2]).toEqual([example, '', true]);
