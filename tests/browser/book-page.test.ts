@@ -256,6 +256,7 @@ describe('the page on which a book is written', () => {
     await act(other, '/line/stations/4/lanes/0', 'copy').click();
     await revision(other, 2);
     await act(page, '/line/drives/3', 'remove').click();
+    await page.getByRole('button', { name: 'Remove it, too' }).click();
     await waitForText(page.locator('.notice'), /Revision 2 was saved elsewhere/);
     await page.getByRole('button', { name: 'Put my change on top' }).click();
     await revision(page, 3);

@@ -1,17 +1,16 @@
 import { type ReactElement, useState } from 'react';
+import { type ProofPlan, proofPlan, runShown } from '../../floor/shift/index.ts';
+import { makeTracer } from '../../floor/tracer.ts';
 import { GoLink } from '../shell/go-link.tsx';
 import { bookPageAddress, sheetAddress } from '../shell/route.ts';
 import { usePagePart, useWords } from '../state/page-context.ts';
 import { minutesText } from './minutes-text.ts';
 import { NumberField } from './number-field.tsx';
-import { agreedBetween, plannedRuns, reachedRun, stopTimes } from './proof-figures.ts';
 import { FacingHeads, FacingRow } from './side-grid.tsx';
 import { type SideShifts, useShifts } from './with-shifts.tsx';
 
 const minute = 60;
 const hour = 3600;
-const allowedStops = [0, 1, 2, 3, 5, 8] as const;
-const usualConfidence = '90';
 
 /** A share that was typed in per cent; undefined where it leaves nothing to doubt or to show. */
 const shareOf = (percent: number | undefined): number | undefined =>
@@ -22,6 +21,12 @@ interface Agreed {
   readonly rate?: number;
   readonly efficiency?: number;
 }
+
+/** The plan of one floor with the confidence that was typed; undefined while its shifts are not there. */
+const planOf = ({ answer }: SideShifts, confidence: number): ProofPlan | undefined =>
+  answer?.figures === undefined
+    ? undefined
+    : proofPlan(makeTracer(), { ...answer.ground, confidence }, answer.figures);
 
 /** Run lengths by the stops allowed, with the chance that each floor's line passes. */
 const Plan = ({
@@ -36,11 +41,6 @@ const Plan = ({
   const id = usePagePart((state) => state.id);
   const { sides } = useShifts();
   const { efficiency } = agreed;
-  const timesOf = ({ answer }: SideShifts) =>
-    answer?.figures === undefined || answer.ground.line === undefined
-      ? undefined
-      : stopTimes(answer.figures, answer.ground.line.duration);
-  const clear = sides.map((side) => timesOf(side)?.clear).find((one) => one !== undefined);
   if (efficiency === undefined || efficiency >= 1) {
     return (
       <p>
@@ -49,41 +49,33 @@ const Plan = ({
       </p>
     );
   }
-  if (clear === undefined) return <p>{say('cycle.proof.noStops')}</p>;
-  const wanted = agreedBetween(efficiency, clear);
-  const runsOf = (side: SideShifts) => {
-    const times = timesOf(side);
-    return times === undefined
-      ? undefined
-      : { times, runs: plannedRuns(wanted, times.between, confidence, allowedStops) };
-  };
-  const lengths = plannedRuns(wanted, wanted, confidence, allowedStops);
+  const plans = new Map(sides.map((side) => [side, planOf(side, confidence)]));
+  const runs = [...plans.values()].find((plan) => plan !== undefined)?.runs;
+  if (runs === undefined) return <p>{say('cycle.proof.noStops')}</p>;
   return (
     <section className="cycle-part">
       <h3>{say('cycle.proof.plan')}</h3>
-      <p className="small">
-        {say('cycle.proof.wanted', {
-          efficiency: percent(efficiency),
-          clear: minutesText(words, clear),
-          between: minutesText(words, wanted),
-        })}
-      </p>
       <FacingHeads
         middle={say('cycle.proof.allowed')}
         of={(side) => {
-          const one = runsOf(side);
+          const plan = plans.get(side);
           return (
             <p className="small">
-              {one === undefined
+              {plan === undefined
                 ? say('cycle.unknown')
-                : say('cycle.proof.own', { between: minutesText(words, one.times.between) })}
+                : say('cycle.proof.own', {
+                    between: minutesText(words, plan.between),
+                    efficiency: percent(efficiency),
+                    clear: minutesText(words, plan.clear),
+                    wanted: minutesText(words, plan.agreedBetween),
+                  })}
             </p>
           );
         }}
       />
       <ul className="rows">
-        {lengths.map(({ allowed, running }, i) => {
-          const name = say('cycle.proof.run', { n: allowed, hours: number(running / hour, 3) });
+        {runs.map(({ allowed }, i) => {
+          const name = say('cycle.proof.run', { n: allowed });
           return (
             <FacingRow
               key={allowed}
@@ -91,21 +83,24 @@ const Plan = ({
               name={name}
               said={name}
               of={(side) => {
-                const one = runsOf(side);
-                const run = one?.runs[i];
-                if (one === undefined || run === undefined)
+                const plan = plans.get(side);
+                const run = plan?.runs[i];
+                if (plan === undefined || run === undefined)
                   return <span className="value quiet">{say('cycle.unknown')}</span>;
                 return (
                   <span className="value">
                     <GoLink
                       to={sheetAddress('rate/run-to-show-mean-time', {
-                        agreed: `${wanted} s`,
+                        agreed: `${plan.agreedBetween} s`,
                         allowed: String(allowed),
                         confidence: String(confidence),
-                        expected: `${one.times.between} s`,
+                        expected: `${plan.between} s`,
                       })}
                     >
-                      {say('cycle.proof.passes', { share: percent(run.passing) })}
+                      {say('cycle.proof.passes', {
+                        hours: number(run.running / hour, 3),
+                        share: percent(run.passing),
+                      })}
                     </GoLink>
                   </span>
                 );
@@ -155,7 +150,7 @@ const Reached = ({
   const known = runFields.every((field) => values[field] !== undefined && wrong(field) === undefined);
   const reached =
     known && minutes !== undefined && stood !== undefined && good !== undefined && stops !== undefined
-      ? reachedRun({ seconds: minutes * minute, stood: stood * minute, good, stops }, confidence)
+      ? runShown(makeTracer(), { seconds: minutes * minute, stood: stood * minute, good, stops }, confidence)
       : undefined;
   const asked = agreed.rate === undefined ? undefined : agreed.rate * (agreed.efficiency ?? 1) * hour;
   return (
@@ -179,34 +174,47 @@ const Reached = ({
         ) : (
           <ul>
             <li data-reached="rate">
-              {say('cycle.proof.reached.rate', { n: number(reached.rate * hour) })}
+              {say('cycle.proof.reached.rate', { n: number(reached.rate.value * hour) })}
               {asked !== undefined &&
                 ` ${say(
-                  reached.rate * hour >= asked ? 'cycle.proof.reached.meets' : 'cycle.proof.reached.under',
+                  reached.rate.value * hour >= asked
+                    ? 'cycle.proof.reached.meets'
+                    : 'cycle.proof.reached.under',
                   { n: number(asked) },
                 )}`}
             </li>
-            <li data-reached="between">
-              <GoLink
-                to={sheetAddress('rate/mean-time-shown', {
-                  running: `${((minutes ?? 0) - (stood ?? 0)) * minute} s`,
-                  stops: String(stops),
-                  endedBy: 'time',
-                  confidence: String(confidence),
-                })}
-              >
-                {say('cycle.proof.reached.between', {
-                  between: minutesText(words, reached.between),
-                  share: percent(confidence),
-                })}
-              </GoLink>
-            </li>
+            {reached.between !== undefined && (
+              <li data-reached="between">
+                <GoLink
+                  to={sheetAddress('rate/mean-time-shown', {
+                    running: `${((minutes ?? 0) - (stood ?? 0)) * minute} s`,
+                    stops: String(stops),
+                    endedBy: 'time',
+                    confidence: String(confidence),
+                  })}
+                >
+                  {say('cycle.proof.reached.between', {
+                    between: minutesText(words, reached.between.value),
+                    share: percent(confidence),
+                  })}
+                </GoLink>
+              </li>
+            )}
             {reached.availability !== undefined && (
               <li data-reached="availability">
-                {say('cycle.proof.reached.availability', {
-                  availability: percent(reached.availability),
-                  share: percent(confidence),
-                })}
+                <GoLink
+                  to={sheetAddress('rate/availability-from-stops', {
+                    running: `${((minutes ?? 0) - (stood ?? 0)) * minute} s`,
+                    stopped: `${(stood ?? 0) * minute} s`,
+                    stops: String(stops),
+                    confidence: String(confidence),
+                  })}
+                >
+                  {say('cycle.proof.reached.availability', {
+                    availability: percent(reached.availability.value),
+                    share: percent(confidence),
+                  })}
+                </GoLink>
               </li>
             )}
           </ul>
@@ -221,9 +229,11 @@ export const ProofView = (): ReactElement => {
   const words = useWords();
   const { say, number, percent } = words;
   const { sides, working } = useShifts();
-  const [text, setText] = useState(usualConfidence);
-  const confidence = shareOf(words.readNumber(text));
   const ground = sides.map(({ answer }) => answer?.ground).find((one) => one !== undefined);
+  // that of the agreement until another is typed
+  const [typed, setTyped] = useState<string>();
+  const text = typed ?? (ground === undefined ? '' : number(ground.confidence * 100));
+  const confidence = shareOf(words.readNumber(text));
   const { agreedRate: rate, agreedEfficiency: efficiency } = ground ?? {};
   const agreed: Agreed = {
     ...(rate === undefined ? {} : { rate }),
@@ -242,8 +252,8 @@ export const ProofView = (): ReactElement => {
         name="confidence"
         label={say('cycle.proof.confidence')}
         text={text}
-        type={setText}
-        problem={confidence === undefined ? say('cycle.proof.confidence.wrong') : undefined}
+        type={setTyped}
+        problem={confidence === undefined && text !== '' ? say('cycle.proof.confidence.wrong') : undefined}
       />
       {confidence !== undefined && (
         <>

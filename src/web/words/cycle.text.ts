@@ -166,13 +166,13 @@ export const cycleWords: Bundle = {
     'cycle.proof.confidence': 'Confidence, %',
     'cycle.proof.confidence.wrong': 'from 50 to under 100',
     'cycle.proof.plan': 'Before the run',
-    'cycle.proof.wanted':
-      'With a stop of {clear}, an efficiency of {efficiency} wants {between} of running between two stops. A run shows it if it has no more stops than its length allows.',
-    'cycle.proof.allowed': 'stops allowed, and running time that the run wants',
-    'cycle.proof.own': 'stops every {between} of running, by what the book declares',
-    'cycle.proof.run': '{n, plural, one {# stop} other {# stops}}: {hours} h',
-    'cycle.proof.passes': 'passes with {share}',
-    'cycle.proof.clock': 'The clock stands while the line does.',
+    'cycle.proof.allowed': 'stops allowed',
+    'cycle.proof.own':
+      'stops every {between} of running for {clear}, by what the book declares; {efficiency} of the time running asks for {wanted} between stops',
+    'cycle.proof.run': '{n, plural, one {# stop} other {# stops}}',
+    'cycle.proof.passes': '{hours} h of running; passes with {share}',
+    'cycle.proof.clock':
+      'A run shows it where it has no more stops than are allowed in so much running. The clock stands while the line does.',
     'cycle.proof.after': 'After the run',
     'cycle.proof.after.about': 'Minutes and good bottles of the run give what it has shown.',
     'cycle.proof.field.minutes': 'Minutes, in all',
