@@ -2,12 +2,12 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { accept } from '../quantity/problem.ts';
-import { appendRecord, chainFrom, type Draft, startChain } from '../record/append-record.ts';
 import { publicKeyOf } from '../record/ed25519.ts';
 import type { Envelope } from '../record/envelope.ts';
 import { headsOf } from '../record/heads.ts';
 import { exportRecords } from '../record/record-file.ts';
 import { signStatement } from '../record/signature.ts';
+import { appended, testedBook } from '../record/testing/appended.ts';
 import { problemsSchema } from './problem-document.ts';
 import { processWorld } from './process-world.ts';
 import { run } from './run.ts';
@@ -15,7 +15,6 @@ import { verificationSchema } from './verify-document.ts';
 
 const root = join(import.meta.dirname, '../..');
 const own = processWorld({ root, serve: () => Promise.reject(new Error('not asked')) });
-const BOOK = 'oxbow-1';
 const secret = '01'.repeat(32);
 
 const call = async (argv: readonly string[], files: Readonly<Record<string, string>> = {}) => {
@@ -36,22 +35,8 @@ const call = async (argv: readonly string[], files: Readonly<Record<string, stri
   return { status, out, err };
 };
 
-const append = (records: readonly Envelope[], writer: string, rest: Partial<Draft>): readonly Envelope[] => {
-  const head = headsOf(records).find((one) => one.writer === writer);
-  const done = appendRecord(head ? chainFrom(head) : startChain(BOOK, writer), {
-    id: `${writer}-${head === undefined ? 0 : head.sequence + 1}`,
-    revision: 1,
-    kind: 'note',
-    version: 1,
-    deviceTime: '2026-11-24T09:30:00Z',
-    body: { text: 'seen', by: 'rigger' },
-    ...rest,
-  });
-  if (!done.ok) throw new Error(JSON.stringify(done.problems));
-  return [...records, done.value.record];
-};
 let notes: readonly Envelope[] = [];
-for (let i = 0; i < 3; i++) notes = append(notes, 'tablet', {});
+for (let i = 0; i < 3; i++) notes = appended(notes, 'tablet', {});
 const body = signStatement(
   {
     by: 'the witness',
@@ -63,11 +48,11 @@ const body = signStatement(
   secret,
 );
 if (!body.ok) throw new Error('not signed');
-const signed = append(notes, 'phone', { kind: 'signature', version: 2, body: body.value });
+const signed = appended(notes, 'phone', { kind: 'signature', version: 2, body: body.value });
 
 describe('verify', () => {
   it('says that a set is whole, what was signed with which key, what stays open, and what it can’t see', async () => {
-    const { status, out, err } = await call(['R'], { R: exportRecords(BOOK, signed) });
+    const { status, out, err } = await call(['R'], { R: exportRecords(testedBook, signed) });
     expect([status, err]).toEqual([0, '']);
     expect(out).toMatch(/^R: 4 records of book oxbow-1, and nothing broken\.\nHeld against itself alone/);
     expect(out).toContain('the witness (customer): “ready to ship”\n  Stays open: paint of the frame.');
@@ -75,7 +60,7 @@ describe('verify', () => {
     expect(out).toContain(headsOf(notes)[0]!.hash);
     const { document } = {
       document: verificationSchema.parse(
-        JSON.parse((await call(['R', '--json'], { R: exportRecords(BOOK, signed) })).out),
+        JSON.parse((await call(['R', '--json'], { R: exportRecords(testedBook, signed) })).out),
       ),
     };
     expect(document).toMatchObject({
@@ -87,17 +72,19 @@ describe('verify', () => {
   });
 
   it('shows by an earlier export, of which the first line is enough, that the end was cut off', async () => {
-    const [first = ''] = exportRecords(BOOK, notes).split('\n');
-    const cut = exportRecords(BOOK, notes.slice(0, 2));
+    const [first = ''] = exportRecords(testedBook, notes).split('\n');
+    const cut = exportRecords(testedBook, notes.slice(0, 2));
     expect((await call(['R'], { R: cut })).status).toBe(0);
     const { status, out } = await call(['R', '--heads', 'H'], { R: cut, H: first });
     expect(status).toBe(1);
     expect(out).toContain('The records of tablet end at number 1, but number 2 was handed over before.');
-    expect((await call(['R', '--heads', 'H'], { R: exportRecords(BOOK, signed), H: first })).status).toBe(0);
+    expect(
+      (await call(['R', '--heads', 'H'], { R: exportRecords(testedBook, signed), H: first })).status,
+    ).toBe(0);
   });
 
   it('names the record that was changed, and the signature that this makes wrong', async () => {
-    const text = exportRecords(BOOK, signed);
+    const text = exportRecords(testedBook, signed);
     const note = await call(['R'], { R: text.replace('"text":"seen"', '"text":"seem"') });
     expect(note.status).toBe(1);
     expect(note.out).toContain('Record 0 of tablet was changed after it was written');
@@ -109,7 +96,7 @@ describe('verify', () => {
   });
 
   it('holds signatures against the keys that are known', async () => {
-    const R = exportRecords(BOOK, signed);
+    const R = exportRecords(testedBook, signed);
     expect((await call(['R', '--key', publicKeyOf(secret)], { R })).status).toBe(0);
     const strange = await call(['R', '--key', publicKeyOf('02'.repeat(32))], { R });
     expect(strange.status).toBe(1);
@@ -117,7 +104,7 @@ describe('verify', () => {
   });
 
   it('refuses what is no file of records, a key that is none, and says where a line is damaged', async () => {
-    const R = exportRecords(BOOK, signed);
+    const R = exportRecords(testedBook, signed);
     const problems = async (argv: readonly string[], files: Readonly<Record<string, string>>) => {
       const { status, out } = await call([...argv, '--json'], files);
       expect(status).toBe(2);

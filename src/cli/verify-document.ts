@@ -1,7 +1,7 @@
 import * as z from 'zod';
 import type { Head } from '../record/envelope.ts';
 import type { RecordFile } from '../record/record-file.ts';
-import { signaturesIn } from '../record/signature.ts';
+import { isSignature } from '../record/signature.ts';
 import { problemSchema } from './problem-document.ts';
 
 const headSchema = z.strictObject({
@@ -57,9 +57,10 @@ export const verificationDocument = (
   records: records.length,
   heads: heads.map((head) => ({ ...head })),
   heldAgainst: against.length,
-  signatures: signaturesIn(records).map((record) => {
+  signatures: records.flatMap((record, i) => {
+    if (!isSignature(record)) return [];
     const { by, role, statement, passes, floor, open = [], key } = record.body;
-    const place = `/records/${records.indexOf(record)}/`;
+    const place = `/records/${i}/`;
     return {
       record: record.id,
       by,

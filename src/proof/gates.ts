@@ -4,7 +4,7 @@ import { type Answerer, openQuestions } from '../floor/questions/index.ts';
 import type { Envelope } from '../record/envelope.ts';
 import { byText } from '../record/heads.ts';
 import { readingsOf } from '../record/readings.ts';
-import { type SignatureRecord, signatureProblems, signaturesIn } from '../record/signature.ts';
+import { isSignature, type SignatureRecord, signatureProblems } from '../record/signature.ts';
 import { type GateName, gateNames } from './gate-names.ts';
 import { isPassed, isSettled, type ProvedCheck } from './proved-check.ts';
 import type { PunchPoint } from './punch-points.ts';
@@ -134,7 +134,8 @@ const gateOf = (gate: GateName, ground: GateGround): Gate => {
   const lacks = wants[gate](ground);
   const unnamedBy = ({ body: { open = [] } }: SignatureRecord): readonly string[] =>
     lacks.filter(({ id }) => !open.some((text) => names(text, id))).map(({ id }) => id);
-  const [best] = signaturesIn(records)
+  const [best] = records
+    .filter(isSignature)
     .filter(({ body }) => body.passes === gate && body.floor === floor.floor)
     .filter((one) => signatureProblems(one, undefined, '').length === 0)
     .map((signature) => ({ signature, unnamed: unnamedBy(signature) }))

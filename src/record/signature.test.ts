@@ -1,12 +1,12 @@
 import { createPrivateKey, createPublicKey, generateKeyPairSync, sign, verify } from 'node:crypto';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { appendRecord, chainFrom, type Draft, startChain } from './append-record.ts';
 import { isSignatureOf, publicKeyOf, signBytes } from './ed25519.ts';
 import type { Envelope } from './envelope.ts';
 import { headsOf } from './heads.ts';
 import { fromHex, toHex } from './hex.ts';
 import { type SignatureBody, type Statement, signatureProblems, signStatement } from './signature.ts';
+import { appended, testedBook } from './testing/appended.ts';
 import { verifySigned } from './verify-signed.ts';
 
 /** RFC 8032, Edwards-Curve Digital Signature Algorithm, 2017, section 7.1: test 1 (read), tests 2 and 3 (memory; the runtime’s own implementation agrees, see below). */
@@ -35,22 +35,6 @@ const published = [
 ] as const;
 
 const [{ secret, key }] = published;
-const BOOK = 'oxbow-1';
-
-const append = (records: readonly Envelope[], writer: string, rest: Partial<Draft>): readonly Envelope[] => {
-  const head = headsOf(records).find((one) => one.writer === writer);
-  const done = appendRecord(head ? chainFrom(head) : startChain(BOOK, writer), {
-    id: `${writer}-${head === undefined ? 0 : head.sequence + 1}`,
-    revision: 1,
-    kind: 'note',
-    version: 1,
-    deviceTime: '2026-11-24T09:30:00Z',
-    body: { text: 'seen', by: 'rigger' },
-    ...rest,
-  });
-  if (!done.ok) throw new Error(JSON.stringify(done.problems));
-  return [...records, done.value.record];
-};
 
 const signed = (statement: Statement, secretKey: string = secret): SignatureBody => {
   const body = signStatement(statement, secretKey);
@@ -62,13 +46,13 @@ const signed = (statement: Statement, secretKey: string = secret): SignatureBody
 const signedSet = (lengths: readonly [number, number]): readonly Envelope[] => {
   let records: readonly Envelope[] = [];
   for (const [w, length] of lengths.entries()) {
-    for (let i = 0; i < length; i++) records = append(records, `w${w}`, {});
+    for (let i = 0; i < length; i++) records = appended(records, `w${w}`, {});
   }
   const statement = { by: 'the witness', role: 'customer', statement: 'accepted', heads: headsOf(records) };
-  return append(records, 'phone', { kind: 'signature', version: 2, body: signed(statement) });
+  return appended(records, 'phone', { kind: 'signature', version: 2, body: signed(statement) });
 };
 const codes = (records: readonly unknown[], expected = {}): readonly string[] => [
-  ...new Set(verifySigned(records, { book: BOOK, ...expected }).map(({ code }) => code)),
+  ...new Set(verifySigned(records, { book: testedBook, ...expected }).map(({ code }) => code)),
 ];
 
 describe('Ed25519', () => {
@@ -116,7 +100,7 @@ describe('a signature', () => {
     const cut = set.filter(({ id }) => id !== 'w0-2');
     expect(codes(cut)).toEqual(['RECORD_TRUNCATED']);
     let anew: readonly Envelope[] = [];
-    for (let i = 0; i < 3; i++) anew = append(anew, 'w0', { body: { text: 'forged', by: 'nobody' } });
+    for (let i = 0; i < 3; i++) anew = appended(anew, 'w0', { body: { text: 'forged', by: 'nobody' } });
     const forged = [...anew, ...set.filter(({ writer }) => writer !== 'w0')];
     expect(codes(forged)).toEqual(['RECORD_HEAD_DIFFERS']);
   });
@@ -146,9 +130,9 @@ describe('a signature', () => {
   });
 
   it('that was only written down is no signature: no key is asked of it', () => {
-    const first = append([], 'w0', {});
+    const first = appended([], 'w0', {});
     const written = { by: 'a', role: 'b', statement: 'c', heads: headsOf(first) };
-    const set = append(first, 'w0', { kind: 'signature', version: 1, body: written });
+    const set = appended(first, 'w0', { kind: 'signature', version: 1, body: written });
     expect(codes(set, { keys: [] })).toEqual([]);
   });
 
@@ -165,7 +149,7 @@ describe('a signature', () => {
         const forge = (): readonly Envelope[] => {
           let records: readonly Envelope[] = kept;
           for (const one of signedOver.filter((r) => r.writer === writer && r.sequence >= sequence)) {
-            records = append(records, writer, { id: one.id, body: { text: 'forged', by: 'nobody' } });
+            records = appended(records, writer, { id: one.id, body: { text: 'forged', by: 'nobody' } });
           }
           return records;
         };

@@ -2,7 +2,7 @@ import { accept, type Problem, type Result } from '../quantity/problem.ts';
 import { bodyProblems } from './append-record.ts';
 import { canonicalJson } from './canonical-json.ts';
 import { isSignatureOf, publicKeyOf, signBytes } from './ed25519.ts';
-import type { Envelope, Head } from './envelope.ts';
+import { type Envelope, envelopeProblems, type Head } from './envelope.ts';
 import { recordKinds } from './kinds.ts';
 import { recordProblem } from './problems.ts';
 
@@ -65,14 +65,16 @@ export const signStatement = (statement: Statement, secretKey: string): Result<S
 /** A signature record whose body is one. */
 export type SignatureRecord = Envelope<SignatureBody>;
 
-/** Those of records that are signatures with a key; a name that was only written down is none. */
-export const signaturesIn = (records: readonly Envelope[]): readonly SignatureRecord[] =>
-  records.filter(
-    (record): record is SignatureRecord =>
-      record.kind === 'signature' &&
-      record.version === 2 &&
-      bodyProblems(record, recordKinds, '').length === 0,
+/** Whether it is a signature with a key; a name that was only written down is none. */
+export const isSignature = (value: unknown): value is SignatureRecord => {
+  const { kind, version } = (value ?? {}) as Partial<Envelope>;
+  return (
+    kind === 'signature' &&
+    version === 2 &&
+    envelopeProblems(value, '').length === 0 &&
+    bodyProblems(value as Envelope, recordKinds, '').length === 0
   );
+};
 
 /** What is wrong with a signature by itself. */
 export const signatureProblems = (

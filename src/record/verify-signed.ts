@@ -1,6 +1,5 @@
 import type { Problem } from '../quantity/problem.ts';
-import { type Envelope, envelopeProblems } from './envelope.ts';
-import { signatureProblems, signaturesIn } from './signature.ts';
+import { isSignature, signatureProblems } from './signature.ts';
 import { type Expected, verifyRecords } from './verify-records.ts';
 
 export interface ExpectedSigned extends Expected {
@@ -26,15 +25,11 @@ export const verifySigned = (
   records: readonly unknown[],
   { keys, ...expected }: ExpectedSigned = {},
 ): readonly Problem[] => {
-  const signatures = signaturesIn(
-    records.filter((record): record is Envelope => envelopeProblems(record, '').length === 0),
+  const signatures = records.flatMap((record, i) =>
+    isSignature(record) ? [{ record, path: `/records/${i}` }] : [],
   );
-  const heads = [...(expected.heads ?? []), ...signatures.flatMap(({ body }) => body.heads)];
+  const heads = [...(expected.heads ?? []), ...signatures.flatMap(({ record }) => record.body.heads)];
   const book = expected.book ?? expected.heads?.[0]?.book;
   const whole = verifyRecords(records, { ...expected, heads, ...(book === undefined ? {} : { book }) });
-  const places = new Map(records.map((record, i) => [record, i]));
-  return [
-    ...whole,
-    ...signatures.flatMap((one) => signatureProblems(one, keys, `/records/${places.get(one) ?? ''}`)),
-  ];
+  return [...whole, ...signatures.flatMap(({ record, path }) => signatureProblems(record, keys, path))];
 };
