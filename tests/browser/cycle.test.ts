@@ -51,7 +51,7 @@ describe('a shift of the line', () => {
       expect([reader, await faults(page), await tooWide(page)]).toEqual([reader, [], 0]);
     });
 
-    await page.locator('.cycle-steps [aria-current]').focus();
+    await page.locator('.question-steps [aria-current]').focus();
     await page.keyboard.press('ArrowRight');
     await page.locator('[data-chain="LARKMOOR"] .chain').waitFor();
     await answered(page);

@@ -68,7 +68,7 @@ const takeSheet = async (page: Page, what: string, text: string): Promise<void> 
 };
 
 const go = async (page: Page, step: string): Promise<void> => {
-  await page.locator(`.fill-steps a[href$="step=${step}"]`).click();
+  await page.locator(`.question-steps a[href$="step=${step}"]`).click();
   await page.locator(`.fill-page[data-step="${step}"]`).waitFor();
 };
 const answered = (page: Page): Promise<void> =>
@@ -180,7 +180,7 @@ describe('from the trials to what is set', () => {
     await page.locator('[data-doubt="one-flow"]').waitFor();
     await page.locator('.lane-charts svg').first().waitFor();
     // the keyboard goes from question to question
-    await page.locator('.fill-steps [aria-current]').focus();
+    await page.locator('.question-steps [aria-current]').focus();
     await page.keyboard.press('ArrowRight');
     await page.locator('.fill-page[data-step="presets"]').waitFor();
     expect(page.url()).toContain('step=presets');
@@ -220,7 +220,7 @@ describe('from the trials to what is set', () => {
     await page.goBack();
     await answered(page);
     await waitForText(page.locator('.score'), /No bottle was weighed at Larkmoor yet/);
-    await page.locator('.fill-steps a[href$="step=weigh"]').click();
+    await page.locator('.question-steps a[href$="step=weigh"]').click();
     await page.locator('[data-choice="floor"]').selectOption('LARKMOOR');
     await takeSheet(
       page,

@@ -1,4 +1,5 @@
 import '../style/cycle.css';
+import '../style/questions.css';
 import type { ReactElement } from 'react';
 import { registry, sheetEntries } from '../../sheets/registry.ts';
 import { utilityWords } from '../../text/words/utilities.text.ts';

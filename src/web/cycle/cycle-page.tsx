@@ -1,40 +1,13 @@
-import { type KeyboardEvent, lazy, type ReactElement, Suspense, useContext } from 'react';
-import { GoContext, GoLink } from '../shell/go-link.tsx';
+import { lazy, type ReactElement, Suspense } from 'react';
+import { GoLink } from '../shell/go-link.tsx';
+import { QuestionSteps } from '../shell/question-steps.tsx';
 import { bookPageAddress, cycleAddress } from '../shell/route.ts';
 import { untilFetched } from '../shell/until-fetched.ts';
 import { usePagePart, useWords } from '../state/page-context.ts';
-import { type CycleStep, cycleStepNamed, cycleSteps } from './cycle-steps.ts';
+import { cycleStepNamed, cycleSteps } from './cycle-steps.ts';
 import { RunBar } from './run-bar.tsx';
 import { ShiftView } from './shift-view.tsx';
 import { WithShifts } from './with-shifts.tsx';
-
-/** The questions in their order; left and right go from one to the next. */
-const Steps = ({ step }: { readonly step: CycleStep }): ReactElement => {
-  const { say } = useWords();
-  const id = usePagePart((state) => state.id);
-  const go = useContext(GoContext);
-  const turn = (event: KeyboardEvent): void => {
-    const by = event.key === 'ArrowRight' ? 1 : event.key === 'ArrowLeft' ? -1 : 0;
-    const next = cycleSteps[cycleSteps.indexOf(step) + by];
-    if (by === 0 || next === undefined) return;
-    event.preventDefault();
-    go(cycleAddress(id, next));
-    requestAnimationFrame(() => document.querySelector<HTMLElement>('.cycle-steps [aria-current]')?.focus());
-  };
-  return (
-    <nav className="cycle-steps" aria-label={say('cycle.steps')} onKeyDown={turn}>
-      <ol>
-        {cycleSteps.map((one, i) => (
-          <li key={one}>
-            <GoLink to={cycleAddress(id, one)} current={one === step}>
-              <b>{i + 1}</b> {say(`cycle.step.${one}`)}
-            </GoLink>
-          </li>
-        ))}
-      </ol>
-    </nav>
-  );
-};
 
 // each comes when its question is asked
 const HoldView = lazy(() =>
@@ -70,7 +43,13 @@ export const CyclePage = ({ step: named }: { readonly step: string | undefined }
           </p>
         }
       >
-        <Steps step={step} />
+        <QuestionSteps
+          steps={cycleSteps}
+          step={step}
+          label={say('cycle.steps')}
+          nameOf={(one) => say(`cycle.step.${one}`)}
+          addressOf={(one) => cycleAddress(id, one)}
+        />
         <h2>{say(`cycle.question.${step}`)}</h2>
         <RunBar />
         <Suspense fallback={<p className="message">{say('page.loading')}</p>}>

@@ -1,4 +1,5 @@
 import '../style/fill.css';
+import '../style/questions.css';
 import '../style/fill-answers.css';
 import '../style/fill-lots.css';
 import type { ReactElement } from 'react';

@@ -1,5 +1,6 @@
-import { type KeyboardEvent, lazy, type ReactElement, Suspense, useContext } from 'react';
-import { GoContext, GoLink } from '../shell/go-link.tsx';
+import { lazy, type ReactElement, Suspense } from 'react';
+import { GoLink } from '../shell/go-link.tsx';
+import { QuestionSteps } from '../shell/question-steps.tsx';
 import { bookPageAddress, fillAddress } from '../shell/route.ts';
 import { untilFetched } from '../shell/until-fetched.ts';
 import { usePagePart, useWords } from '../state/page-context.ts';
@@ -9,34 +10,6 @@ import { WithRecords } from './fill-records.tsx';
 import { type FillStep, fillSteps, stepNamed } from './fill-steps.ts';
 import { WeighView } from './weigh-view.tsx';
 import { WithAnswer } from './with-answer.tsx';
-
-/** The questions in their order; left and right go from one to the next. */
-const Steps = ({ step }: { readonly step: FillStep }): ReactElement => {
-  const { say } = useWords();
-  const id = usePagePart((state) => state.id);
-  const go = useContext(GoContext);
-  const turn = (event: KeyboardEvent): void => {
-    const by = event.key === 'ArrowRight' ? 1 : event.key === 'ArrowLeft' ? -1 : 0;
-    const next = fillSteps[fillSteps.indexOf(step) + by];
-    if (by === 0 || next === undefined) return;
-    event.preventDefault();
-    go(fillAddress(id, next));
-    requestAnimationFrame(() => document.querySelector<HTMLElement>('.fill-steps [aria-current]')?.focus());
-  };
-  return (
-    <nav className="fill-steps" aria-label={say('setting.steps')} onKeyDown={turn}>
-      <ol>
-        {fillSteps.map((one, i) => (
-          <li key={one}>
-            <GoLink to={fillAddress(id, one)} current={one === step}>
-              <b>{i + 1}</b> {say(`setting.step.${one}`)}
-            </GoLink>
-          </li>
-        ))}
-      </ol>
-    </nav>
-  );
-};
 
 // each comes when its question is asked
 const TrialsView = lazy(() =>
@@ -95,7 +68,13 @@ export const FillPage = ({ step: named }: { readonly step: string | undefined })
         }
       >
         <WithRecords>
-          <Steps step={step} />
+          <QuestionSteps
+            steps={fillSteps}
+            step={step}
+            label={say('setting.steps')}
+            nameOf={(one) => say(`setting.step.${one}`)}
+            addressOf={(one) => fillAddress(id, one)}
+          />
           <div className="fill-head">
             <h2>{say(`setting.question.${step}`)}</h2>
             <FillChoice withFloor={step !== 'samples' && step !== 'floor'} />
