@@ -11,6 +11,7 @@ import {
   bookPageAddress,
   cycleAddress,
   fillAddress,
+  proofAddress,
   type Route,
   routeOf,
   utilitiesAddress,
@@ -31,6 +32,9 @@ const FillDoor = lazy(() =>
 );
 const CycleDoor = lazy(() =>
   untilFetched(() => import('./cycle/cycle-door.tsx').then((m) => ({ default: m.CycleDoor }))),
+);
+const ProofDoor = lazy(() =>
+  untilFetched(() => import('./proof/proof-door.tsx').then((m) => ({ default: m.ProofDoor }))),
 );
 const NewDoor = lazy(() =>
   untilFetched(() => import('./first-book/new-door.tsx').then((m) => ({ default: m.NewDoor }))),
@@ -113,6 +117,13 @@ const Shown = ({ route }: { readonly route: Route }): ReactElement => {
       </Suspense>
     );
   }
+  if (load === 'ready' && route.page === 'proof') {
+    return (
+      <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
+        <ProofDoor step={route.step} />
+      </Suspense>
+    );
+  }
   if (load === 'ready' && route.page === 'write') {
     return (
       <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
@@ -171,6 +182,7 @@ export const App = (): ReactElement => {
           route.page === 'utilities' ||
           route.page === 'fill' ||
           route.page === 'cycle' ||
+          route.page === 'proof' ||
           route.page === 'compare'
         ? route.id
         : undefined;
@@ -212,6 +224,11 @@ export const App = (): ReactElement => {
           {id !== '' && (
             <GoLink to={cycleAddress(id)} current={route.page === 'cycle'}>
               {say('page.cycle')}
+            </GoLink>
+          )}
+          {id !== '' && (
+            <GoLink to={proofAddress(id)} current={route.page === 'proof'}>
+              {say('page.proof')}
             </GoLink>
           )}
           {id !== '' && (

@@ -2,8 +2,8 @@ import { useMemo } from 'react';
 import { levelVolumes } from '../../floor/fill/index.ts';
 import { samplesOf } from '../../record/samples.ts';
 import { sheetAddress } from '../shell/route.ts';
+import { useKeptRecords } from '../state/kept-records.tsx';
 import { useFillPlace } from './fill-place.tsx';
-import { useFillRecords } from './fill-records.tsx';
 import type { VolumeGoal } from './goals.ts';
 import { useAnswer } from './with-answer.tsx';
 
@@ -16,7 +16,7 @@ const fewest = { bottles: 3, capacities: 2 } as const;
 export const useHandSheet = (): ((lane: string) => string | undefined) => {
   const { answer } = useAnswer();
   const { format } = useFillPlace();
-  const { records } = useFillRecords();
+  const { records } = useKeptRecords();
   const capacities = useMemo(
     () => levelVolumes(samplesOf(records).filter((sample) => sample.format === format?.tag)),
     [records, format?.tag],

@@ -2,10 +2,10 @@ import { type ReactElement, useId, useState } from 'react';
 import type { Problem } from '../../quantity/problem.ts';
 import type { RecordedTrial } from '../../record/trials.ts';
 import { untilFetched } from '../shell/until-fetched.ts';
+import { useKeptRecords } from '../state/kept-records.tsx';
 import { usePage } from '../state/page-context.ts';
 import type { Words } from '../words/words.ts';
 import { useFillPlace } from './fill-place.tsx';
-import { useFillRecords } from './fill-records.tsx';
 import type { SheetOf, SheetReport } from './import-sheet.ts';
 
 // spreadsheets come when somebody wants one
@@ -98,7 +98,7 @@ export const ImportPart = ({ what, trials = [] }: ImportPartProps): ReactElement
   const { say, locale } = page.words;
   const id = useId();
   const { book, floor, format } = useFillPlace();
-  const { write } = useFillRecords();
+  const { write } = useKeptRecords();
   const [came, setCame] = useState<Came>();
   const [told, setTold] = useState('');
   const [pasted, setPasted] = useState('');

@@ -1,9 +1,9 @@
 import { type FormEvent, type ReactElement, useId, useState } from 'react';
 import { parseQuantity } from '../../quantity/index.ts';
+import { useKeptRecords } from '../state/kept-records.tsx';
 import { usePage, usePagePart } from '../state/page-context.ts';
 import { useBottleUnits } from './bottle-units.ts';
 import { useFillPlace } from './fill-place.tsx';
-import { useFillRecords } from './fill-records.tsx';
 import { ImportPart } from './import-part.tsx';
 import { keptFields, keptTexts } from './kept-texts.ts';
 
@@ -32,7 +32,7 @@ export const LotForm = ({
   const id = useId();
   const book = usePagePart((state) => state.id);
   const { lanes } = useFillPlace();
-  const { write } = useFillRecords();
+  const { write } = useKeptRecords();
   const small = useBottleUnits();
   const kilo = small.mass === 'oz' ? 'lb' : 'kg';
   const units: Readonly<Record<string, string>> = {

@@ -8,10 +8,10 @@ import { type ContentsRule, contentsRules } from '../../sheets/contents/referenc
 import { useFindSheet } from '../sheets/sheet-context.ts';
 import { GoLink } from '../shell/go-link.tsx';
 import { bookPageAddress } from '../shell/route.ts';
+import { useKeptRecords } from '../state/kept-records.tsx';
 import { usePage, usePagePart, useWords } from '../state/page-context.ts';
 import { SheetValue } from '../working/sheet-value.tsx';
 import { useFillPlace } from './fill-place.tsx';
-import { useFillRecords } from './fill-records.tsx';
 import { keptTexts } from './kept-texts.ts';
 import { LotControl } from './lot-control-part.tsx';
 import { LotForm } from './lot-form.tsx';
@@ -153,7 +153,7 @@ export const LotView = (): ReactElement => {
   const { say } = page.words;
   const id = usePagePart((state) => state.id);
   const { book, floor, format } = useFillPlace();
-  const { records } = useFillRecords();
+  const { records } = useKeptRecords();
   const note = `lot-rule/${id}`;
   const [texts, setTexts] = useState<Texts>(() => {
     const { rule, ...kept } = keptTexts(page.notes.read(note));

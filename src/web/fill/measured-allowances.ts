@@ -4,8 +4,8 @@ import type { Result } from '../../quantity/problem.ts';
 import { accept } from '../../quantity/problem.ts';
 import { readEntry } from '../../quantity/read-entry.ts';
 import { allowancesOf, type RecordedAllowance } from '../../record/allowances.ts';
+import { useKeptRecords } from '../state/kept-records.tsx';
 import { useFillPlace } from './fill-place.tsx';
-import { useFillRecords } from './fill-records.tsx';
 import { useAnswer } from './with-answer.tsx';
 
 export const measurable: readonly Allowance['code'][] = [
@@ -26,7 +26,7 @@ export const writtenShare = (text: string, locale: string): Result<string> => {
 
 /** What was measured between the two floors in the place of an allowance, by the line that it takes. */
 export const useMeasured = (): Readonly<Partial<Record<Allowance['code'], RecordedAllowance>>> => {
-  const { records } = useFillRecords();
+  const { records } = useKeptRecords();
   const { floor } = useFillPlace();
   const { other } = useAnswer();
   return useMemo(

@@ -1,8 +1,8 @@
 import { type FormEvent, type ReactElement, useId, useState } from 'react';
 import type { Allowance } from '../../fill/index.ts';
+import { useKeptRecords } from '../state/kept-records.tsx';
 import { usePage, useWords } from '../state/page-context.ts';
 import { useFillPlace } from './fill-place.tsx';
-import { useFillRecords } from './fill-records.tsx';
 import { useMeasured, writtenShare } from './measured-allowances.ts';
 import { useAnswer } from './with-answer.tsx';
 
@@ -15,7 +15,7 @@ export const MeasuredField = ({ code }: { readonly code: Allowance['code'] }): R
   const { say, problem, numbers } = useWords();
   const { floor } = useFillPlace();
   const { other } = useAnswer();
-  const { write } = useFillRecords();
+  const { write } = useKeptRecords();
   const kept = useMeasured()[code];
   const id = useId();
   const [text, setText] = useState<string>();

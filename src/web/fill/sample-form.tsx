@@ -1,9 +1,9 @@
 import { type FormEvent, type ReactElement, useId, useRef, useState } from 'react';
 import { sampleKinds } from '../../floor/fill/sample-kinds.ts';
 import { parseQuantity } from '../../quantity/index.ts';
+import { useKeptRecords } from '../state/kept-records.tsx';
 import { usePage, usePagePart } from '../state/page-context.ts';
 import { useBottleUnits } from './bottle-units.ts';
-import { useFillRecords } from './fill-records.tsx';
 import { keptTexts } from './kept-texts.ts';
 import { type SampleField, sampleFields } from './sample-fields.ts';
 
@@ -26,7 +26,7 @@ export const SampleForm = ({
   const { say } = words;
   const id = useId();
   const book = usePagePart((state) => state.id);
-  const { write } = useFillRecords();
+  const { write } = useKeptRecords();
   const small = useBottleUnits();
   /** The unit that a bare number has; a bottle full of water is weighed in kilograms or pounds. */
   const unitOf = (field: SampleField): string => {

@@ -1,8 +1,8 @@
 import type { ReactElement } from 'react';
 import type { RecordedSample } from '../../record/samples.ts';
 import { ScrollRegion } from '../shell/scroll-region.tsx';
+import { useKeptRecords } from '../state/kept-records.tsx';
 import { usePage } from '../state/page-context.ts';
-import { useFillRecords } from './fill-records.tsx';
 import { sampleFields } from './sample-fields.ts';
 
 /** The measured bottles as they were typed; one is taken back by a record. */
@@ -14,7 +14,7 @@ export const SampleList = ({
   const page = usePage();
   const { words } = page;
   const { say } = words;
-  const { write } = useFillRecords();
+  const { write } = useKeptRecords();
   if (samples.length === 0) return null;
   const takeBack = (sample: RecordedSample): void => {
     write([

@@ -10,10 +10,10 @@ import { ShownQuantity } from '../field/shown-quantity.tsx';
 import { useFindSheet } from '../sheets/sheet-context.ts';
 import { GoLink } from '../shell/go-link.tsx';
 import { ScrollRegion } from '../shell/scroll-region.tsx';
+import { useKeptRecords } from '../state/kept-records.tsx';
 import { usePagePart, useWords } from '../state/page-context.ts';
 import { useBottleUnits } from './bottle-units.ts';
 import { type FillPlace, useFillPlace } from './fill-place.tsx';
-import { useFillRecords } from './fill-records.tsx';
 import { ImportPart } from './import-part.tsx';
 import { sampleInSi } from './sample-fields.ts';
 import { SampleForm } from './sample-form.tsx';
@@ -145,7 +145,7 @@ export const SamplesView = (): ReactElement => {
   const place = useFillPlace();
   const { length } = useBottleUnits();
   const { format } = place;
-  const { records } = useFillRecords();
+  const { records } = useKeptRecords();
   const samples = useMemo(
     () => samplesOf(records).filter((sample) => sample.format === format?.tag),
     [records, format?.tag],

@@ -1,9 +1,9 @@
 import { type ReactElement, useMemo, useState } from 'react';
 import { trialsOf } from '../../record/trials.ts';
+import { useKeptRecords } from '../state/kept-records.tsx';
 import { usePage, usePagePart } from '../state/page-context.ts';
 import { ofPlace } from './entered.ts';
 import { useFillPlace } from './fill-place.tsx';
-import { useFillRecords } from './fill-records.tsx';
 import type { LevelGoal } from './goals.ts';
 import { guideFor, isOnPath, pathOf, traceConditions } from './trace-guide.ts';
 import type { Overflow } from './weigh-body.ts';
@@ -19,7 +19,7 @@ export const TracePart = ({ goal }: { readonly goal: LevelGoal }): ReactElement 
   const id = usePagePart((state) => state.id);
   const { answer } = useAnswer();
   const { floor, format, lanes } = useFillPlace();
-  const { records, write } = useFillRecords();
+  const { records, write } = useKeptRecords();
   const [lane, setLane] = useState(lanes[0]?.tag ?? '');
   const [told, setTold] = useState('');
   const trials = useMemo(

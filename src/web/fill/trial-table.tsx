@@ -5,8 +5,8 @@ import { ShownQuantity } from '../field/shown-quantity.tsx';
 import { GoLink } from '../shell/go-link.tsx';
 import { sheetAddress } from '../shell/route.ts';
 import { ScrollRegion } from '../shell/scroll-region.tsx';
+import { useKeptRecords } from '../state/kept-records.tsx';
 import { usePage, useWords } from '../state/page-context.ts';
-import { useFillRecords } from './fill-records.tsx';
 import { ImportPart } from './import-part.tsx';
 import { rowNumber } from './row-number.ts';
 
@@ -67,7 +67,7 @@ export const TrialTable = ({ trials, floor, density, correct, takeBack }: TrialT
   const page = usePage();
   const { words } = page;
   const { say } = words;
-  const { waiting, held, loose, load } = useFillRecords();
+  const { waiting, held, loose, load } = useKeptRecords();
   const [all, setAll] = useState(false);
   const newest = trials.toReversed();
   const shown = all ? newest : newest.slice(0, most);

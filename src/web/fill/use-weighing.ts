@@ -5,12 +5,12 @@ import { fillFloor } from '../../floor/fill/fill-floor.ts';
 import { slipGround } from '../../floor/fill/index.ts';
 import { parseQuantity } from '../../quantity/index.ts';
 import { type RecordedTrial, trialsOf } from '../../record/trials.ts';
+import { useKeptRecords } from '../state/kept-records.tsx';
 import { usePage, usePagePart } from '../state/page-context.ts';
 import { unitFor } from '../words/unit-choice.ts';
 import { useBottleUnits } from './bottle-units.ts';
 import { enteredBottle, ofPlace } from './entered.ts';
 import { useFillPlace } from './fill-place.tsx';
-import { useFillRecords } from './fill-records.tsx';
 import { type LastBottle, lastBottle } from './last-bottle.ts';
 import { mendedBody } from './mended-body.ts';
 import { restoredDraft } from './restored-draft.ts';
@@ -84,7 +84,7 @@ export const useWeighing = (): Weighing => {
   const id = usePagePart((state) => state.id);
   const units = usePagePart((state) => state.units);
   const { floor, format, lanes, assessed, book } = useFillPlace();
-  const { records, write } = useFillRecords();
+  const { records, write } = useKeptRecords();
   const tags = useMemo(() => lanes.map(({ tag }) => tag), [lanes]);
   const trials = useMemo(
     () => trialsOf(records).filter(ofPlace(floor.tag, format?.tag)),

@@ -11,11 +11,11 @@ import type { FillGoal } from '../../floor/fill/index.ts';
 import { allowancesOf } from '../../record/allowances.ts';
 import { samplesOf } from '../../record/samples.ts';
 import { type RecordedTrial, trialsOf } from '../../record/trials.ts';
+import { useKeptRecords } from '../state/kept-records.tsx';
 import { usePage, usePagePart } from '../state/page-context.ts';
 import type { FillAnswer } from './fill-answer.ts';
 import { fillInWorker } from './fill-in-worker.ts';
 import { useFillPlace } from './fill-place.tsx';
-import { useFillRecords } from './fill-records.tsx';
 import { isOnPath } from './trace-guide.ts';
 
 /** What the counts are for, and how surely. */
@@ -79,7 +79,7 @@ export const WithAnswer = ({ children }: { readonly children: ReactNode }): Reac
   const page = usePage();
   const id = usePagePart((state) => state.id);
   const { book, floor, format } = useFillPlace();
-  const { records } = useFillRecords();
+  const { records } = useKeptRecords();
   const note = `fill-goal/${id}`;
   const [choice, setChoice] = useState<PresetChoice>(() => keptChoice(page.notes.read(note)));
   const [came, setCame] = useState<Came>();

@@ -8,6 +8,8 @@ export type Route =
   | { readonly page: 'fill'; readonly id: string; readonly step?: string }
   /** A shift of the line on both floors; `step` is the question that is open. */
   | { readonly page: 'cycle'; readonly id: string; readonly step?: string }
+  /** What is proved where; `step` is the question that is open. */
+  | { readonly page: 'proof'; readonly id: string; readonly step?: string }
   /** Where a book begins; `form` is the short form. */
   | { readonly page: 'new'; readonly form: boolean }
   /** Two revisions facing each other; `trial` is the book with the remedy that is on trial. */
@@ -40,7 +42,7 @@ export const routeOf = (pathname: string, search: string): Route => {
   if (steps[0] === 'books' && steps[1] !== undefined && steps[2] === 'utilities' && steps.length === 3) {
     return { page: 'utilities', id: steps[1] };
   }
-  const stepped = steps[2] === 'fill' || steps[2] === 'cycle' ? steps[2] : undefined;
+  const stepped = (['fill', 'cycle', 'proof'] as const).find((page) => page === steps[2]);
   if (steps[0] === 'books' && steps[1] !== undefined && stepped !== undefined && steps.length === 3) {
     const step = new URLSearchParams(search).get('step');
     return { page: stepped, id: steps[1], ...(step === null ? {} : { step }) };
@@ -87,6 +89,10 @@ export const fillAddress = (id: string, step?: string): string =>
 /** The address of a shift of the line; no step named is the first question. */
 export const cycleAddress = (id: string, step?: string): string =>
   `/books/${encodeURIComponent(id)}/cycle${step === undefined ? '' : `?step=${step}`}`;
+
+/** The address of what is proved where; no step named is the first question. */
+export const proofAddress = (id: string, step?: string): string =>
+  `/books/${encodeURIComponent(id)}/proof${step === undefined ? '' : `?step=${step}`}`;
 
 /** The address at which two revisions of a book face each other; none named are the newest and the one before. */
 export const compareAddress = (

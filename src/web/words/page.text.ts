@@ -12,6 +12,7 @@ export const pageWords: Bundle = {
     'page.utilities': 'Utilities',
     'page.fill': 'Fill',
     'page.cycle': 'Cycle',
+    'page.proof': 'Proof',
     'page.sheets': 'Sheets',
     'page.new': 'New book',
     'page.fromTo': '{builder} to {customer}',

@@ -13,12 +13,12 @@ import { bodyProblems } from '../../record/append-record.ts';
 import { type Envelope, ORIGIN } from '../../record/envelope.ts';
 import { recordKinds } from '../../record/kinds.ts';
 import { addRecords, type RecordDraft } from '../commands/add-record.ts';
-import type { Page } from '../state/page.ts';
-import { usePage, usePagePart } from '../state/page-context.ts';
-import { type RecordsLoad, useRecords } from '../state/use-records.ts';
-import { forgetWaiting, keepWaiting, waitingRecords } from '../state/waiting-records.ts';
+import type { Page } from './page.ts';
+import { usePage, usePagePart } from './page-context.ts';
+import { type RecordsLoad, useRecords } from './use-records.ts';
+import { forgetWaiting, keepWaiting, waitingRecords } from './waiting-records.ts';
 
-export interface FillRecords {
+export interface KeptRecords {
   /** What the server has and behind it what waits in this browser, as one list. */
   readonly records: readonly Envelope[];
   /** Ids of what the server has not acknowledged. */
@@ -32,11 +32,11 @@ export interface FillRecords {
   readonly write: (drafts: readonly RecordDraft[]) => string | undefined;
 }
 
-const RecordsContext = createContext<FillRecords | undefined>(undefined);
+const RecordsContext = createContext<KeptRecords | undefined>(undefined);
 
-export const useFillRecords = (): FillRecords => {
+export const useKeptRecords = (): KeptRecords => {
   const records = useContext(RecordsContext);
-  if (records === undefined) throw new Error('a part of the page stands outside its FillRecords');
+  if (records === undefined) throw new Error('a part of the page stands outside its KeptRecords');
   return records;
 };
 
@@ -132,7 +132,7 @@ export const WithRecords = ({ children }: { readonly children: ReactNode }): Rea
     },
     [page, id, send],
   );
-  const value = useMemo((): FillRecords => {
+  const value = useMemo((): KeptRecords => {
     const there = new Set(records.map((record) => record.id));
     const left = drafts.filter((draft) => !there.has(draft.id));
     return {

@@ -1,0 +1,7 @@
+import type { ReactElement } from 'react';
+import { useProof } from '../with-proof.tsx';
+
+export const GatesView = (): ReactElement => {
+  const { floor } = useProof();
+  return <p className="quiet">{floor.name}</p>;
+};

@@ -1,0 +1,32 @@
+import '../style/questions.css';
+import '../style/proof.css';
+import '../style/proof-run.css';
+import '../style/proof-settings.css';
+import '../style/proof-open.css';
+import type { ReactElement } from 'react';
+import { proofProblemText } from '../../proof/problems.text.ts';
+import { proofText } from '../../proof/proof.text.ts';
+import { registry, sheetEntries } from '../../sheets/registry.ts';
+import { utilityWords } from '../../text/words/utilities.text.ts';
+import { type FindSheet, SheetContext } from '../sheets/sheet-context.ts';
+import { usePagePart } from '../state/page-context.ts';
+import { allWords } from '../words/all-words.ts';
+import { MoreWords } from '../words/more-words.tsx';
+import { proofPageWords } from '../words/proof-page.text.ts';
+import { ProofPage } from './proof-page.tsx';
+
+const catalogue = allWords(sheetEntries, [utilityWords, proofText, proofProblemText, proofPageWords]);
+
+const findSheet: FindSheet = (id) => registry.get(id)?.sheet;
+
+/** The page of the proof, with its words and the sheets behind it: fetched when somebody asks for it. */
+export const ProofDoor = ({ step }: { readonly step: string | undefined }): ReactElement => {
+  const id = usePagePart((state) => state.id);
+  return (
+    <MoreWords catalogue={catalogue}>
+      <SheetContext value={findSheet}>
+        <ProofPage key={id} step={step} />
+      </SheetContext>
+    </MoreWords>
+  );
+};

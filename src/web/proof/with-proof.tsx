@@ -1,0 +1,62 @@
+import { createContext, type ReactElement, type ReactNode, useContext, useMemo, useState } from 'react';
+import type { Book } from '../../book/index.ts';
+import { type BookProof, type FloorProof, proofOfBook } from '../../proof/index.ts';
+import { useKeptRecords } from '../state/kept-records.tsx';
+import { usePage, usePagePart } from '../state/page-context.ts';
+
+/** What the page speaks of: the floor that is chosen, and what its records say of the checks of the book. */
+export interface ShownProof {
+  readonly book: Book;
+  readonly proof: BookProof;
+  readonly floor: FloorProof;
+  readonly chooseFloor: (tag: string) => void;
+}
+
+const ProofContext = createContext<ShownProof | undefined>(undefined);
+
+export const useProof = (): ShownProof => {
+  const shown = useContext(ProofContext);
+  if (shown === undefined) throw new Error('a part of the page stands outside its proof');
+  return shown;
+};
+
+/** The proof of the open book over the records that are here; the chosen floor stays with this browser. */
+export const WithProof = ({
+  absent,
+  children,
+}: {
+  readonly absent: ReactNode;
+  readonly children: ReactNode;
+}): ReactElement => {
+  const page = usePage();
+  const id = usePagePart((state) => state.id);
+  const book = usePagePart((state) => state.book);
+  const assessment = usePagePart((state) => state.assessment);
+  const { records } = useKeptRecords();
+  const note = `proof-floor/${id}`;
+  const [chosen, setChosen] = useState(() => page.notes.read(note));
+  const proof = useMemo(
+    () =>
+      book === undefined || assessment === undefined ? undefined : proofOfBook(book, assessment, records),
+    [book, assessment, records],
+  );
+  const shown = useMemo((): ShownProof | undefined => {
+    if (book === undefined || proof === undefined) return undefined;
+    const floor =
+      proof.floors.find((one) => one.floor === chosen) ??
+      proof.floors.find(({ role }) => role === 'built on') ??
+      proof.floors[0];
+    if (floor === undefined) return undefined;
+    return {
+      book,
+      proof,
+      floor,
+      chooseFloor: (tag) => {
+        page.notes.write(note, tag);
+        setChosen(tag);
+      },
+    };
+  }, [page, note, book, proof, chosen]);
+  if (shown === undefined) return <>{absent}</>;
+  return <ProofContext value={shown}>{children}</ProofContext>;
+};
