@@ -14,6 +14,7 @@ import {
   text,
   token,
 } from './body-shape.ts';
+import { settingMoments } from './setting-moments.ts';
 
 /** One kind of record in one version of its body. */
 export interface RecordKind {
@@ -176,6 +177,93 @@ export const checkParts = {
   },
 } as const;
 
+/** Where a wait stands that somebody outside owns. */
+export const waitParts = {
+  needed: { wait: text, state: oneOf('asked', 'granted', 'refused', 'delivered'), by: text },
+  optional: {
+    /** Day that the owner promised. */
+    due: text,
+    /** Day of the answer, where it is another than that of the record. */
+    on: text,
+    why: text,
+    floor: text,
+    evidence: listOf(token),
+  },
+} as const;
+
+/**
+ * A run of the line, bottle by bottle counted. Version 1 did not count what was made before the product was released,
+ * nor say what the bottles were filled with.
+ */
+export const runParts = {
+  needed: { floor: text, from: moment, to: moment, bottles: count, by: text },
+  optional: {
+    format: text,
+    product: text,
+    rejected: count,
+    broken: count,
+    takenOut: count,
+    /** Put in: bottles and caps. */
+    bottlesIn: count,
+    capsIn: count,
+    capsUsed: count,
+    /** Of the bottles, those that were set aside until the product is released. */
+    quarantined: count,
+    stops: listOf(members({ from: moment, to: moment, cause: text }, { external: flag })),
+    basis: listOf(members({ path: pointer, sha256: digest }, { of: text })),
+    conditions: listOf(members({ condition: text, read: text })),
+    witness: text,
+    evidence: listOf(token),
+    remark: text,
+  },
+} as const;
+
+/** Somebody was on the line from elsewhere, or came back, after it was handed over. */
+export const sessionParts = {
+  needed: { floor: text, from: moment, to: moment, what: text, by: text },
+  optional: { of: tags, afterwards: text, who: text, remote: flag, changed: listOf(text), remark: text },
+} as const;
+
+/** A picture, film, sound or document that belongs to things of the book. */
+export const mediaParts = {
+  needed: { sha256: digest, mediaType: text, bytes: count, of: tags, by: text },
+  optional: {
+    caption: text,
+    floor: text,
+    /** When it was taken, as the file itself says: a claim of the camera's clock. */
+    moment: text,
+    /** What the file was called. */
+    name: text,
+  },
+} as const;
+
+/** One thing that can be turned, typed or moved, as it stood at one moment. */
+export const settingParts = {
+  needed: {
+    /** Row of the register: the tag that the book gives it, or its sort and the tags that it is on. */
+    setting: text,
+    floor: text,
+    moment: oneOf(...settingMoments),
+    /** With its unit where it has one, as typed. */
+    value: text,
+    by: text,
+  },
+  optional: { why: text, instrument: text, evidence: listOf(token), remark: text },
+} as const;
+
+/** Something that was forced or bypassed for a test, and that it was taken out again. */
+export const bypassParts = {
+  needed: {
+    /** One name from being made to being removed. */
+    bypass: token,
+    /** Tag of the thing that is forced or bypassed. */
+    of: text,
+    state: oneOf('made', 'removed'),
+    by: text,
+  },
+  optional: { floor: text, why: text, check: text },
+} as const;
+
 /**
  * The kinds of the first release. Quantities in bodies are texts with their unit, as typed; tags refer to
  * the book and are checked against it where the book is at hand. A changed body is a new version beside
@@ -249,6 +337,21 @@ export const recordKinds: KindRegistry = kindRegistry(
     ),
   },
   {
+    kind: 'run',
+    version: 2,
+    body: members(runParts.needed, runParts.optional),
+  },
+  {
+    kind: 'wait',
+    version: 1,
+    body: members(waitParts.needed, waitParts.optional),
+  },
+  {
+    kind: 'session',
+    version: 1,
+    body: members(sessionParts.needed, sessionParts.optional),
+  },
+  {
     kind: 'join',
     version: 1,
     body: members(
@@ -271,10 +374,10 @@ export const recordKinds: KindRegistry = kindRegistry(
     body: members(checkParts.needed, checkParts.optional),
   },
   {
-    kind: 'photograph',
+    // the picture, film or sound itself is kept beside the records, under its digest
+    kind: 'media',
     version: 1,
-    // the picture itself is kept beside the records, under its digest
-    body: members({ sha256: digest, mediaType: text, bytes: count, of: tags, by: text }, { caption: text }),
+    body: members(mediaParts.needed, mediaParts.optional),
   },
   {
     kind: 'punch',
@@ -309,6 +412,16 @@ export const recordKinds: KindRegistry = kindRegistry(
       },
       { passes: text, floor: text, open: listOf(text), image: digest },
     ),
+  },
+  {
+    kind: 'setting',
+    version: 1,
+    body: members(settingParts.needed, settingParts.optional),
+  },
+  {
+    kind: 'bypass',
+    version: 1,
+    body: members(bypassParts.needed, bypassParts.optional),
   },
   { kind: 'note', version: 1, body: members({ text, by: text }, { of: tags }) },
 );
