@@ -52,6 +52,8 @@ const start = async (): Promise<void> => {
     }),
     notes: keepNotes({ local: window.localStorage, changes: window }),
     newId: () => crypto.randomUUID(),
+    random: (bytes) => crypto.getRandomValues(new Uint8Array(bytes)),
+    subtle: crypto.subtle,
     words,
     solveRemedies: solveInWorker(
       () => new Worker(new URL('./remedy.worker.ts', import.meta.url), { type: 'module' }),

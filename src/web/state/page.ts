@@ -57,6 +57,10 @@ export interface Page {
   readonly notes: KeptNotes;
   /** A name that no other book has. */
   readonly newId: () => string;
+  /** Bytes of chance that are fit for a key. */
+  readonly random: (bytes: number) => Uint8Array;
+  /** The browser's own ciphers: it has them on a page of this machine or over TLS alone. */
+  readonly subtle: SubtleCrypto | undefined;
   readonly words: Words;
   readonly solveRemedies: SolveRemedies;
   readonly compareBooks: CompareBooks;
