@@ -17,31 +17,43 @@ export interface RunningServer {
 
 export const projectRoot = join(import.meta.dirname, '../..');
 
-const start = async (data: string, port: number): Promise<{ child: ChildProcess; address: string }> => {
+interface Host {
+  readonly child: ChildProcess;
+  /** Sends a line and gives its answer. */
+  readonly ask: (line: object) => Promise<string>;
+}
+
+const startHost = (): Host => {
   // a build that stands elsewhere can be tried too
   const root = process.env.TWINFLOOR_BUILT ?? projectRoot;
   const program = join(import.meta.dirname, 'server-process.mjs');
-  const child = spawn(process.execPath, [program, root, data, String(port)], {
-    stdio: ['ignore', 'pipe', 'inherit'],
-  });
-  const [first] = (await Promise.race([
-    once(child.stdout, 'data'),
-    once(child, 'exit').then(() => {
-      throw new Error('the server did not start');
-    }),
-  ])) as [Buffer];
-  return { child, address: first.toString().trim() };
+  const child = spawn(process.execPath, [program, root], { stdio: ['pipe', 'pipe', 'inherit'] });
+  const ask = async (line: object): Promise<string> => {
+    child.stdin.write(`${JSON.stringify(line)}\n`);
+    const [answer] = (await Promise.race([
+      once(child.stdout, 'data'),
+      once(child, 'exit').then(() => {
+        throw new Error('the server did not start');
+      }),
+    ])) as [Buffer];
+    return answer.toString().trim();
+  };
+  return { child, ask };
 };
+
+/** A process that has served before is warm: the next test waits for no loading. */
+const idle: Host[] = [];
 
 export const startServer = async (): Promise<RunningServer> => {
   const data = mkdtempSync(join(tmpdir(), 'twinfloor-page-'));
-  const { child, address } = await start(data, 0);
-  let running: ChildProcess | undefined = child;
+  let running: Host | undefined = idle.pop() ?? startHost();
+  const address = await running.ask({ data, port: 0 });
   const port = Number(new URL(address).port);
   const end = async (): Promise<void> => {
     if (running === undefined) return;
-    const gone = once(running, 'exit');
-    running.kill('SIGKILL');
+    const { child } = running;
+    const gone = once(child, 'exit');
+    child.kill('SIGKILL');
     running = undefined;
     await gone;
   };
@@ -49,10 +61,15 @@ export const startServer = async (): Promise<RunningServer> => {
     address: () => address,
     end,
     startAgain: async () => {
-      running = (await start(data, port)).child;
+      running = startHost();
+      await running.ask({ data, port });
     },
     remove: async () => {
-      await end();
+      if (running !== undefined) {
+        await running.ask({});
+        idle.push(running);
+        running = undefined;
+      }
       rmSync(data, { recursive: true, force: true });
     },
     addBook: async (text) => {
