@@ -44,7 +44,7 @@ const anyInputs = (sheet: Sheet): fc.Arbitrary<Record<string, unknown>> => {
 const finite = (value: Value): boolean =>
   typeof value === 'string' || [value].flat().every((n) => Number.isFinite(n));
 
-const runs = 300;
+const runs = 200;
 
 describe.each(sheetEntries.map((entry) => ({ id: entry.sheet.id, entry })))('$id', ({ entry }) => {
   const { sheet, text, cases } = entry;
