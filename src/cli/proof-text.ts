@@ -1,21 +1,15 @@
 import { placeText } from '../book/place-text.ts';
 import type { FloorAssessment } from '../floor/assessment.ts';
 import {
-  type BookPlaces,
   type BookProof,
-  type CarryOver,
+  type CheckSentences,
   type CheckState,
-  type CheckWords,
-  checkWords,
+  checkSentences,
   type FloorProof,
   type Gate,
   type GateName,
-  type JudgedResult,
   type Lack,
-  type Limit,
   type ProvedCheck,
-  placesOfBook,
-  type StablePlace,
   stages,
 } from '../proof/index.ts';
 import { formatNumber } from '../quantity/index.ts';
@@ -25,86 +19,16 @@ import { textTable } from './text-table.ts';
 import type { Told } from './told.ts';
 import { words } from './words.ts';
 
-/** What every part of the text needs beside the book. */
+/** What every part of the text needs. */
 interface Telling {
   readonly told: Told;
-  readonly say: CheckWords;
-  readonly places: BookPlaces;
+  readonly say: CheckSentences;
 }
 
-const limitText = (
-  { sense, figure, share = 0, said }: Limit,
-  { told: { wishes, world } }: Telling,
-): string => {
-  if (figure.value === undefined) return said ?? words.say('assess.unknown');
-  const value = shown(figure.value, figure.kind, wishes, world.locale);
-  const percent = formatNumber(100 * share, world.locale, 2);
-  return words.say(`proof.limit.${sense}`, { value, share: percent });
-};
-
-const limitsText = ({ check }: ProvedCheck, telling: Telling): string => {
-  const limits = check.limits.map((limit) => limitText(limit, telling));
-  const texts = [...limits, ...(check.ownLimit === undefined ? [] : [check.ownLimit])];
-  if (texts.length > 0) return texts.join(', ');
-  return check.missing.length > 0 ? words.say('assess.unknown') : words.say('proof.seen');
-};
-
-const conditionName = (id: string, { say }: Telling): string => {
-  const [sort = '', ...of] = id.split(' ');
-  const key = `proof.condition.${sort}`;
-  if (!words.has(key)) return id;
-  const name = words.say(key);
-  return of.length === 0 ? name : words.say('utility.of', { name, of: say.thing(of.join(' ')) });
-};
-
-const conditionNames = (ids: readonly string[], telling: Telling): string =>
-  ids.map((id) => conditionName(id, telling)).join(', ');
-
-/** Why a try is not proved, the first reason that tells most. */
-const shortfallText = ({ check }: ProvedCheck, judged: JudgedResult, telling: Telling): string => {
-  const not = (held: boolean | undefined): readonly string[] =>
-    judged.conditions.filter((one) => one.held === held).map(({ condition }) => condition.id);
-  return judged.shortfalls
-    .map((shortfall) =>
-      words.say(`proof.shortfall.${shortfall}`, {
-        conditions: conditionNames(not(shortfall === 'broken' ? false : undefined), telling),
-        read: (judged.result.readings ?? []).length,
-        wanted: check.readings,
-      }),
-    )
-    .join('; ');
-};
-
-const placesText = (changed: readonly StablePlace[], { told, places }: Telling): string =>
-  changed
-    .map((place) => {
-      const path = places.pathOf(place);
-      return path === undefined ? `${place.of ?? ''} ${place.path}` : placeText(told.book, path);
-    })
-    .join('; ');
-
 /** Where a check stands, and why it is not proved. */
-const stateText = (one: ProvedCheck, telling: Telling): string => {
-  const state = words.say(`proof.state.${one.state}`);
-  const { inForce, changed } = one;
-  if (one.state === 'stale') return `${state}: ${placesText(changed, telling)}`;
-  if (inForce === undefined) return state;
-  const why =
-    one.state === 'concession'
-      ? words.say('proof.conceded', { ...inForce.result.concession! })
-      : one.state === 'waits'
-        ? words.say('proof.awaited', { ...inForce.result.late! })
-        : one.state === 'shown'
-          ? shortfallText(one, inForce, telling)
-          : '';
-  return why === '' ? state : `${state}: ${why}`;
-};
-
-const planText = ({ check }: ProvedCheck, telling: Telling): string => {
-  const plan = words.say(`proof.plan.${check.plan}`);
-  const why = check.plan === 'show only' ? conditionNames(check.cannot, telling) : '';
-  const foretold = check.foreseen === 'short' && check.plan === 'prove' ? words.say('proof.foreseen') : '';
-  return [plan, why, foretold].filter((part) => part !== '').join(': ');
+const stateText = (one: ProvedCheck, { say }: Telling): string => {
+  const why = say.why(one);
+  return [words.say(`proof.state.${one.state}`), why].filter((part) => part !== '').join(': ');
 };
 
 const stageText = (
@@ -120,8 +44,8 @@ const stageText = (
       checks.map((one) => [
         telling.say.name(one.check),
         words.say(`proof.point.${one.check.point}`),
-        limitsText(one, telling),
-        planText(one, telling),
+        telling.say.limits(one.check),
+        telling.say.plan(one.check),
         stateText(one, telling),
       ]),
     ),
@@ -137,8 +61,8 @@ const conditionsText = ({ checks }: FloorProof, telling: Telling): readonly stri
     words.say('proof.conditions'),
     textTable(
       [...each.values()].map(({ id, limits, word, have, haveWord, here, by }) => [
-        conditionName(id, telling),
-        word ?? limits.map((limit) => limitText(limit, telling)).join(', '),
+        telling.say.condition(id),
+        word ?? limits.map(telling.say.limit).join(', '),
         haveWord ?? (have?.value === undefined ? '' : shown(have.value, have.kind, wishes, world.locale)),
         words.say(`proof.here.${here}`) +
           (by === undefined ? '' : words.say('proof.by', { by: formatNumber(100 * by, world.locale, 2) })),
@@ -146,14 +70,6 @@ const conditionsText = ({ checks }: FloorProof, telling: Telling): readonly stri
     ),
   ];
 };
-
-const reasonText = (one: CarryOver, from: ProvedCheck | undefined, telling: Telling): string =>
-  words.say(`proof.reason.${one.reason}`, {
-    conditions: conditionNames(one.conditions, telling),
-    why: from?.inForce === undefined ? '' : shortfallText(from, from.inForce, telling),
-    until: from?.inForce?.result.concession?.until ?? '',
-    places: placesText(one.changed, telling),
-  });
 
 const carriedText = (floor: FloorProof, all: readonly FloorProof[], telling: Telling): readonly string[] => {
   const [first] = floor.carryOver;
@@ -170,7 +86,7 @@ const carriedText = (floor: FloorProof, all: readonly FloorProof[], telling: Tel
     textTable(
       told.map((one) => [
         telling.say.name(own.get(one.check)!),
-        reasonText(one, byId.get(one.check), telling),
+        telling.say.reason(one, byId.get(one.check)),
       ]),
     ),
   ];
@@ -238,12 +154,17 @@ export const proofTextOf = (
   gate: GateName | undefined,
   { assessment, before, told }: ProofTold,
 ): string => {
+  const { wishes, world } = told;
   // a share is said in per cent
-  const { wishes } = told;
+  const inPercent = { ...wishes, byKind: { ratio: '%', ...wishes.byKind } };
   const telling: Telling = {
-    told: { ...told, wishes: { ...wishes, byKind: { ratio: '%', ...wishes.byKind } } },
-    say: checkWords(told.book, words.say, words.has),
-    places: placesOfBook(told.book),
+    told: { ...told, wishes: inPercent },
+    say: checkSentences(told.book, {
+      say: words.say,
+      has: words.has,
+      quantity: (value, kind) => shown(value, kind, inPercent, world.locale),
+      number: (value) => formatNumber(value, world.locale, 2),
+    }),
   };
   const nameOf =
     ({ floor, checks }: FloorProof): NameOf =>

@@ -10,15 +10,8 @@ export const proofCommandText: Bundle = {
     'option.proof.gate': 'only this gate, with everything that it lacks',
     'option.proof.units': 'units to print; those of the book where it is left out',
 
-    'proof.limit.least': 'at least {value}',
-    'proof.limit.most': 'at most {value}',
-    'proof.limit.within': 'within {share} % of {value}',
-    'proof.seen': 'seen',
     'proof.by': ', by {by} %',
     'proof.conditions': 'Conditions',
-    'proof.foreseen': 'foretold to fall short',
-    'proof.conceded': '{why}, until {until}, by {by}',
-    'proof.awaited': '{what}, by {who}, {due}',
     'proof.carried':
       '{n, plural, one {# check comes over from {from}, where it was} other {# checks come over from {from}, where they were}} not proved',
     'proof.undone': '{n, plural, one {# of them was} other {# of them were}} not tried there.',
