@@ -145,6 +145,11 @@ export const proofSchema = z
         class: text.optional(),
         owner: text.optional(),
         due: text.optional(),
+        floor: text.optional(),
+        why: text.optional().describe('Why it is open anew, or how it was put right'),
+        evidence: texts.describe('Media by their digest'),
+        at: text.describe('Since when it stands so, by the clock of the device'),
+        found: z.strictObject({ by: text, at: text }).describe('Who made it known first, and when'),
       }),
     ),
     caution: text,
@@ -257,7 +262,7 @@ export const proofDocument = (
       },
       gates: floor.gates.filter((one) => gate === undefined || one.gate === gate).map(gateDocument),
     })),
-    punch: punch.map((one) => ({ ...one, of: [...one.of] })),
+    punch: punch.map((one) => ({ ...one, of: [...one.of], evidence: [...one.evidence] })),
     caution: words.say('proof.caution'),
   };
 };

@@ -1,5 +1,5 @@
 import type { Book } from '../book/index.ts';
-import type { Assessment } from '../floor/assessment.ts';
+import type { Assessment, FloorAssessment } from '../floor/assessment.ts';
 import type { Problem } from '../quantity/problem.ts';
 import type { Envelope } from '../record/envelope.ts';
 import { placesOfBook } from './book-places.ts';
@@ -48,6 +48,12 @@ const strangeResults = (
     return [proofProblem('PROOF_CHECK_UNKNOWN', `/records/${id}/body/check`, rest)];
   });
 
+/** What was found on a later floor keeps nothing of the one before; what is found at the builder's goes with the line. */
+const keeps =
+  ({ floor, role }: FloorAssessment) =>
+  (point: PunchPoint): boolean =>
+    point.floor === undefined || point.floor === floor || role !== 'built on';
+
 /**
  * What is to be proved on each floor of a book and what its records say of it.
  *
@@ -89,7 +95,7 @@ export const proofOfBook = (
       checks,
       carryOver: follows ? carriedOver(first.checks, first.floor.floor, ids.get(floor.floor)!) : [],
       progress: progressOf(checks),
-      gates: gatesOf({ book, assessment, floor, checks, punch, records }),
+      gates: gatesOf({ book, assessment, floor, checks, punch: punch.filter(keeps(floor)), records }),
     };
   });
   return {

@@ -13,9 +13,24 @@ export interface PunchPoint {
   readonly class?: string;
   readonly owner?: string;
   readonly due?: string;
+  /** Floor on which it was found; none keeps every floor. */
+  readonly floor?: string;
+  /** Why it is open anew, or how it was put right. */
+  readonly why?: string;
+  /** Media that belong to this state, by their digest. */
+  readonly evidence: readonly string[];
+  /** The moment that the device claims for this state. */
+  readonly at: string;
+  /** Who made it known first, and when. */
+  readonly found: { readonly by: string; readonly at: string };
 }
 
-type Body = Omit<PunchPoint, 'of'> & { readonly of?: readonly string[] };
+type Body = Omit<PunchPoint, 'of' | 'evidence' | 'at' | 'found'> &
+  Partial<Pick<PunchPoint, 'of' | 'evidence'>>;
+
+/** Earlier before later by the moment that the devices claim; of equal ones by id. */
+const byMoment = (a: Envelope, b: Envelope): number =>
+  Date.parse(a.deviceTime) - Date.parse(b.deviceTime) || byText(a.id, b.id);
 
 /**
  * The punch points of a book.
@@ -24,18 +39,27 @@ type Body = Omit<PunchPoint, 'of'> & { readonly of?: readonly string[] };
  * Returns  points by name
  */
 export const punchPoints = (records: readonly Envelope[]): readonly PunchPoint[] => {
-  const last = new Map<string, Envelope<Body>>();
+  const states = new Map<string, Envelope<Body>[]>();
   for (const record of currentRecords(records).current) {
-    if (record.kind !== 'punch' || record.version !== 1) continue;
+    if (record.kind !== 'punch' || record.version > 2) continue;
     const one = record as Envelope<Body>;
-    const known = last.get(one.body.point);
-    const later =
-      known === undefined ||
-      Date.parse(one.deviceTime) - Date.parse(known.deviceTime) > 0 ||
-      (one.deviceTime === known.deviceTime && byText(known.id, one.id) < 0);
-    if (later) last.set(one.body.point, one);
+    const known = states.get(one.body.point);
+    if (known === undefined) states.set(one.body.point, [one]);
+    else known.push(one);
   }
-  return [...last.values()]
-    .map(({ body }) => ({ ...body, of: body.of ?? [] }))
+  return [...states.values()]
+    .map((all): PunchPoint => {
+      const sorted = all.toSorted(byMoment);
+      const first = sorted[0]!;
+      const last = sorted.at(-1)!;
+      const { of = [], evidence = [], ...body } = last.body;
+      return {
+        ...body,
+        of,
+        evidence,
+        at: last.deviceTime,
+        found: { by: first.body.by, at: first.deviceTime },
+      };
+    })
     .sort((a, b) => byText(a.point, b.point));
 };

@@ -264,6 +264,23 @@ export const bypassParts = {
   optional: { floor: text, why: text, check: text },
 } as const;
 
+/** Something that is not as it must be, as it stands after this record: made known, put right, or open anew. */
+export const punchParts = {
+  needed: { point: text, text, state: oneOf('open', 'closed'), by: text },
+  optional: {
+    floor: text,
+    of: tags,
+    /** A: before the line is energised or used; B: before it is accepted; C: after. None keeps all of it. */
+    class: oneOf('A', 'B', 'C'),
+    owner: text,
+    due: text,
+    /** Why it is open anew, or how it was put right. */
+    why: text,
+    /** Media by their digest. */
+    evidence: listOf(digest),
+  },
+} as const;
+
 /**
  * The kinds of the first release. Quantities in bodies are texts with their unit, as typed; tags refer to
  * the book and are checked against it where the book is at hand. A changed body is a new version beside
@@ -386,6 +403,11 @@ export const recordKinds: KindRegistry = kindRegistry(
       { point: text, text, state: oneOf('open', 'closed'), by: text },
       { of: tags, class: text, due: text, owner: text },
     ),
+  },
+  {
+    kind: 'punch',
+    version: 2,
+    body: members(punchParts.needed, punchParts.optional),
   },
   {
     kind: 'signature',

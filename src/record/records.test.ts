@@ -201,8 +201,28 @@ describe('kinds', () => {
       instrument: 'clamp meter',
       concession: { why: 'worn bearing', until: '2027-06-01', by: 'plant' },
     },
-    'photograph/1': { sha256: ORIGIN, mediaType: 'image/jpeg', bytes: 81_234, of: ['-M3'], by: 'rigger' },
+    'media/1': {
+      sha256: ORIGIN,
+      mediaType: 'image/jpeg',
+      bytes: 81_234,
+      of: ['-M3'],
+      by: 'rigger',
+      moment: '2027-04-19T09:10:00+01:00',
+    },
     'punch/1': { point: 'P-7', text: 'guard bolt missing', state: 'open', by: 'witness' },
+    'punch/2': {
+      point: 'P-7',
+      text: 'guard bolt missing',
+      state: 'closed',
+      by: 'engineer',
+      floor: 'LARKMOOR',
+      of: ['-S1'],
+      class: 'A',
+      owner: 'builder',
+      due: '2027-04-20',
+      why: 'bolt in its place',
+      evidence: [ORIGIN],
+    },
     'signature/1': {
       by: 'witness',
       role: 'customer',
@@ -346,7 +366,7 @@ describe('verifying', () => {
     expect(codes([...whole, ...circle])).toEqual(['RECORD_SUPERSEDES_CYCLE']);
     const body = { sha256: ORIGIN, mediaType: 'image/png', bytes: 1, of: [], by: 'rigger' };
     const photo = write(startChain(BOOK, 'gamma'), [
-      draft('c', { kind: 'photograph', body, supersedes: 'beta-0' }),
+      draft('c', { kind: 'media', body, supersedes: 'beta-0' }),
     ]);
     expect(codes([...whole, ...photo])).toEqual(['RECORD_SUPERSEDES_OTHER_KIND']);
   });
