@@ -13,6 +13,5 @@ export type { PlannedCheck } from './plan.ts';
 export { proofProblemText } from './problems.text.ts';
 export { proofText } from './proof.text.ts';
 export { type BookProof, type FloorProof, proofOfBook } from './proof-of-book.ts';
-export { type ProofReader, type ProofWords, proofWords } from './proof-words.ts';
 export { type CheckState, type ProvedCheck, restsOn } from './proved-check.ts';
 export { stages } from './stage.ts';

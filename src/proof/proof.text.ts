@@ -5,7 +5,6 @@ import type { CheckSort, InstrumentSort } from './check.ts';
 import type { ConditionSort, Holds } from './condition.ts';
 import type { Lack } from './gates.ts';
 import type { Shortfall } from './judge-result.ts';
-import type { Limit } from './limit.ts';
 import type { Plan } from './plan.ts';
 import type { CheckState } from './proved-check.ts';
 import type { Stage } from './stage.ts';
@@ -209,22 +208,6 @@ const holder: Words<Answerer> = { site: 'site', builder: 'builder' };
 
 const point: Words<'none' | 'witness' | 'hold'> = { none: '', witness: 'witness', hold: 'hold' };
 
-/** A bound of acceptance; `seen` where there is no number. */
-const limit: Words<Limit['sense'] | 'seen' | 'unknown'> = {
-  least: 'at least {value}',
-  most: 'at most {value}',
-  within: 'within {share} % of {value}',
-  seen: 'seen',
-  unknown: 'not known',
-};
-
-const foreseen: Words<'short'> = { short: 'foretold to fall short' };
-
-const told: Words<'conceded' | 'awaited'> = {
-  conceded: '{why}, until {until}, by {by}',
-  awaited: '{what}, by {who}, {due}',
-};
-
 const areas: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   stage,
   sort,
@@ -240,9 +223,6 @@ const areas: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   lack,
   holder,
   point,
-  limit,
-  foreseen,
-  told,
 };
 
 /** What is said around them, see check-sentences.ts. */
