@@ -8,6 +8,7 @@ import { airDrop, blowOff, cylinder, device, drive, heater, interlock, load, sto
 import { list, note, part } from './part.ts';
 import { product } from './product.ts';
 import { holdRule, station } from './station.ts';
+import { afterwards, wait } from './wait.ts';
 
 /** The version of the book's form that this code reads and writes. */
 export const bookVersion = 1;
@@ -51,5 +52,7 @@ export const bookSchema = part(
     agreement,
     line,
     floors: list(floor, 'Floors on which the line runs.'),
+    waits: list(wait, 'What the hand-over waits for and somebody outside owns.'),
+    afterwards: list(afterwards, 'What is due after acceptance.'),
   },
 );

@@ -8,6 +8,7 @@ import { room } from './room.ts';
 import { stopCause } from './station.ts';
 import { supply } from './supply.ts';
 import { refersTo, tag } from './tag.ts';
+import { atHand, workHere } from './wait.ts';
 import { water } from './water.ts';
 
 export const liquid = part(
@@ -57,6 +58,8 @@ export const floor = part(
     drains,
     heat,
     room,
+    work: workHere,
+    atHand,
     people: list(refersTo(['person'], 'Person.'), 'People who answer for this floor.'),
     note,
   },

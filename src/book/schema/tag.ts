@@ -31,7 +31,9 @@ export type Thing =
   | 'check'
   | 'floor'
   | 'run piece'
-  | 'route piece';
+  | 'route piece'
+  | 'wait'
+  | 'afterwards';
 
 /** Either the field that gives a thing its tag, or a field that refers to the tag of another. */
 export type TagMeta =

@@ -33,6 +33,8 @@ const stems: Readonly<Record<Thing, string>> = {
   floor: 'FLOOR-1',
   'run piece': 'RUN-1',
   'route piece': 'WAY-1',
+  wait: 'W-1',
+  afterwards: 'AFTER-1',
 };
 
 /** Stations are called by what they do. */

@@ -104,7 +104,7 @@ const floorNode = (book: Book, member: unknown, path: string): OutlineNode => {
       supplyNode(book, `${path}/temporarySupply`, 'field.temporarySupply'),
       { ...listNode(book, `${path}/settings`, 'field.settings'), inside: [] },
       { ...listNode(book, `${path}/stops`, 'field.stops'), inside: [] },
-      ...['water', 'power', 'air', 'drains', 'heat', 'room'].map(part),
+      ...['water', 'power', 'air', 'drains', 'heat', 'room', 'work', 'atHand'].map(part),
     ],
   });
 };
@@ -145,6 +145,8 @@ export const outlineOf = (book: Book): readonly OutlineNode[] => [
   stationsNode(book),
   ...lists.map((key) => listNode(book, `/line/${key}`, `field.${key}`)),
   listNode(book, '/floors', 'field.floors', (member, path) => floorNode(book, member, path)),
+  listNode(book, '/waits', 'field.waits'),
+  listNode(book, '/afterwards', 'field.afterwards'),
 ];
 
 /** The lines of the outline from the outermost to the one that shows a place. */
