@@ -21,6 +21,7 @@ export { restOfBook } from './rest-of-book.ts';
 export { bookSchema, bookVersion } from './schema/book.ts';
 export type { Quantity } from './schema/quantity.ts';
 export type { Thing } from './schema/tag.ts';
+export { readSetting, type SettingForm, type SettingValue, settingForm } from './setting-value.ts';
 export { type TagPlace, tagPath, tagsOf } from './tag-path.ts';
 export { valueAt } from './value-at.ts';
 export { writeBook } from './write-book.ts';

@@ -7,6 +7,7 @@ import { largest, plainDataProblems } from './plain-data.ts';
 import { problemOf, shown } from './problem-of.ts';
 import { quantityProblems } from './quantity-problems.ts';
 import { bookVersion } from './schema/book.ts';
+import { settingProblems } from './setting-problems.ts';
 import { shapeProblems } from './shape-problems.ts';
 import { tagProblems } from './tag-problems.ts';
 
@@ -58,6 +59,7 @@ const problemsIn = (data: unknown): readonly Problem[] => {
     ...quantityProblems(data),
     ...tagProblems(data),
     ...orderProblems(data),
+    ...settingProblems(data),
   ];
   if (problems.length <= most) return problems;
   const further = problemOf('BOOK_FURTHER_PROBLEMS', [], { given: String(problems.length - most) });

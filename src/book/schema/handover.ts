@@ -167,13 +167,16 @@ export const crate = part(
 );
 
 export const setting = part(
-  'One thing that can be turned, typed or moved.',
+  'One thing that can be turned, typed or moved, beside those that the book knows by itself.',
   { tag: tag('setting') },
   {
     name,
     on: refersTo('any', 'Thing that it belongs to.'),
+    of: words('Place within that thing at which its value stands: dwell, overload/set.'),
     format: refersTo(['format'], 'Format for which it holds.'),
-    unit: words('Unit in which it is read.'),
+    unit: words(
+      'Unit in which it is read: mm, s, turns, hole. Absent: that of its place, else it is read as words.',
+    ),
     least: words('Lowest allowed.'),
     most: words('Highest allowed.'),
     value: words('Value that it is to have.'),

@@ -97,6 +97,16 @@ interface Named {
 
 const nothing = Symbol('no tag fits');
 
+/** Fields of a setting that say what the others mean. */
+const readTogether = new Set(['of', 'unit']);
+
+const isSetting = (form: Form & { readonly is: 'part' }): boolean => {
+  const field = form.fields.get('tag');
+  return (
+    field?.is === 'text' && field.tag !== undefined && 'names' in field.tag && field.tag.names === 'setting'
+  );
+};
+
 /** The data with a tag on each thing, and the things. What would have to be chosen together is left out. */
 const tagged = (data: unknown): { readonly data: unknown; readonly named: readonly Named[] } => {
   const named: Named[] = [];
@@ -107,6 +117,7 @@ const tagged = (data: unknown): { readonly data: unknown; readonly named: readon
     const entries = Object.entries(value as Part).flatMap(([key, inner]): [string, unknown][] => {
       const field = form.fields.get(key)!;
       if (key === 'after' || form.orders.some(([, , second]) => second === key)) return [];
+      if (isSetting(form) && readTogether.has(key)) return [];
       if (field.is !== 'text' || field.tag === undefined || !('names' in field.tag))
         return [[key, give(inner, field)]];
       const tag = `-T${named.length + 1}`;
