@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   bookPageAddress,
+  checkAddress,
   compareAddress,
   fillAddress,
   routeOf,
@@ -35,6 +36,16 @@ describe('an address', () => {
     expect(routeOf('/books/x/fill', '')).toEqual({ page: 'fill', id: 'x' });
     const [path, query] = fillAddress('flagon line', 'presets').split('?');
     expect(routeOf(path ?? '', `?${query}`)).toEqual({ page: 'fill', id: 'flagon line', step: 'presets' });
+  });
+  it('of a check names it by its tags, signs and all', () => {
+    const [path, query] = checkAddress('flagon line', 'effect -S1 +FILL & -M1').split('?');
+    expect(routeOf(path ?? '', `?${query}`)).toEqual({
+      page: 'proof',
+      id: 'flagon line',
+      step: 'run',
+      check: 'effect -S1 +FILL & -M1',
+    });
+    expect(routeOf('/books/x/fill', '?check=placed')).toEqual({ page: 'fill', id: 'x' });
   });
   it('of a comparison carries both sides, and reads them back', () => {
     const [path, query] = compareAddress('flagon-line', { left: 3, right: 'trial' }).split('?');

@@ -8,8 +8,8 @@ export type Route =
   | { readonly page: 'fill'; readonly id: string; readonly step?: string }
   /** A shift of the line on both floors; `step` is the question that is open. */
   | { readonly page: 'cycle'; readonly id: string; readonly step?: string }
-  /** What is proved where; `step` is the question that is open. */
-  | { readonly page: 'proof'; readonly id: string; readonly step?: string }
+  /** What is proved where; `step` is the question that is open, `check` the one that is tried. */
+  | { readonly page: 'proof'; readonly id: string; readonly step?: string; readonly check?: string }
   /** Where a book begins; `form` is the short form. */
   | { readonly page: 'new'; readonly form: boolean }
   /** Two revisions facing each other; `trial` is the book with the remedy that is on trial. */
@@ -44,8 +44,14 @@ export const routeOf = (pathname: string, search: string): Route => {
   }
   const stepped = (['fill', 'cycle', 'proof'] as const).find((page) => page === steps[2]);
   if (steps[0] === 'books' && steps[1] !== undefined && stepped !== undefined && steps.length === 3) {
-    const step = new URLSearchParams(search).get('step');
-    return { page: stepped, id: steps[1], ...(step === null ? {} : { step }) };
+    const query = new URLSearchParams(search);
+    const [step, check] = [query.get('step'), query.get('check')];
+    return {
+      page: stepped,
+      id: steps[1],
+      ...(step === null ? {} : { step }),
+      ...(check === null || stepped !== 'proof' ? {} : { check }),
+    };
   }
   if (steps[0] === 'books' && steps[1] !== undefined && steps[2] === 'compare' && steps.length === 3) {
     const query = new URLSearchParams(search);
@@ -93,6 +99,10 @@ export const cycleAddress = (id: string, step?: string): string =>
 /** The address of what is proved where; no step named is the first question. */
 export const proofAddress = (id: string, step?: string): string =>
   `/books/${encodeURIComponent(id)}/proof${step === undefined ? '' : `?step=${step}`}`;
+
+/** The address at which a check is tried. */
+export const checkAddress = (id: string, check: string): string =>
+  `${proofAddress(id, 'run')}&check=${encodeURIComponent(check)}`;
 
 /** The address at which two revisions of a book face each other; none named are the newest and the one before. */
 export const compareAddress = (
