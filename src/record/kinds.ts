@@ -278,6 +278,8 @@ export const punchParts = {
     why: text,
     /** Media by their digest. */
     evidence: listOf(digest),
+    /** Records of the point that the writer had before them: what was written apart from each other shows by it. */
+    follows: listOf(token),
   },
 } as const;
 
@@ -444,6 +446,29 @@ export const recordKinds: KindRegistry = kindRegistry(
     kind: 'bypass',
     version: 1,
     body: members(bypassParts.needed, bypassParts.optional),
+  },
+  {
+    // what a witness wrote who had the witness file alone, signed in their own browser, see reply.ts
+    kind: 'reply',
+    version: 1,
+    body: members(
+      {
+        by: text,
+        role: text,
+        book: token,
+        revision: count,
+        file: digest,
+        heads: listOf(head),
+        at: moment,
+        accepted: oneOf('as it is', 'with open points', 'not'),
+        comments: listOf(members({ check: text, floor: text, text })),
+        open: listOf(text),
+        algorithm: oneOf('Ed25519'),
+        key: digits(64),
+        value: digits(128),
+      },
+      { passes: text, floor: text, remark: text },
+    ),
   },
   { kind: 'note', version: 1, body: members({ text, by: text }, { of: tags }) },
 );

@@ -222,6 +222,7 @@ describe('kinds', () => {
       due: '2027-04-20',
       why: 'bolt in its place',
       evidence: [ORIGIN],
+      follows: ['tablet-3'],
     },
     'signature/1': {
       by: 'witness',

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { hallContract } from './hall-api.ts';
 
 /**
  * The contract between the pages and the server: pure schemas and one table of routes.
@@ -20,6 +21,11 @@ const author = z.string().trim().min(1).max(200).describe('Who wrote it');
 const reason = z.string().trim().max(2000).describe('Why it was written, in the words of the writer');
 /** Text of a book. The body limit of the server is the real bound; this one keeps the schema honest about it. */
 const bookText = z.string().describe('The book as it stands in the file');
+
+const digest = z
+  .string()
+  .regex(/^[0-9a-f]{64}$/)
+  .describe('SHA-256 of the bytes');
 
 /** The most bytes that one request may carry. A book of a long line with its joins stays under 1 MB. */
 export const bodyLimit = 5 * 1024 * 1024;
@@ -81,6 +87,14 @@ export const recordSchema = z.object({
   previous: z.string(),
   hash: z.string(),
 });
+
+/** A picture, film, sound or document that is kept with a book. */
+export const mediaSchema = z.object({
+  sha256: digest,
+  mediaType: z.string(),
+  bytes: z.number().int(),
+});
+export type Media = z.infer<typeof mediaSchema>;
 
 export const routes = {
   readHealth: {
@@ -156,14 +170,38 @@ export const routes = {
     body: z.strictObject({ records: z.array(z.unknown()).min(1).max(1000) }),
     answers: { 200: z.object({ added: z.array(z.string()), known: z.array(z.string()) }) },
   },
+  listMedia: {
+    method: 'GET',
+    path: '/api/books/:id/media',
+    params: z.object({ id: identifier }),
+    answers: { 200: z.array(mediaSchema) },
+  },
+  /** Idempotent: 201 where it is new. The type is that of the request; bytes that give another digest are refused. */
+  putMedia: {
+    method: 'PUT',
+    path: '/api/books/:id/media/:sha256',
+    params: z.object({ id: identifier, sha256: digest }),
+    bytes: true,
+    answers: { 200: mediaSchema, 201: mediaSchema },
+  },
+  /** Answers with the bytes themselves, or a part of them: for the address of a picture, not for the client. */
+  readMedia: {
+    method: 'GET',
+    path: '/api/books/:id/media/:sha256',
+    params: z.object({ id: identifier, sha256: digest }),
+    answers: {},
+  },
+  ...hallContract,
 } as const satisfies Record<string, RouteContract>;
 
 export interface RouteContract {
-  readonly method: 'GET' | 'POST';
+  readonly method: 'GET' | 'POST' | 'PUT';
   readonly path: string;
   readonly params?: z.ZodType;
   readonly query?: z.ZodType;
   readonly body?: z.ZodType;
+  /** The body is a file as it is, not JSON. */
+  readonly bytes?: true;
   readonly answers: Readonly<Record<number, z.ZodType>>;
 }
 

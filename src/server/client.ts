@@ -21,7 +21,8 @@ type Given<N extends RouteName> = (Part<Routes[N], 'params'> extends undefined
   ? object
   : { readonly params: Part<Routes[N], 'params'> }) &
   (Part<Routes[N], 'query'> extends undefined ? object : { readonly query?: Part<Routes[N], 'query'> }) &
-  (Part<Routes[N], 'body'> extends undefined ? object : { readonly body: Part<Routes[N], 'body'> });
+  (Part<Routes[N], 'body'> extends undefined ? object : { readonly body: Part<Routes[N], 'body'> }) &
+  (Routes[N] extends { readonly bytes: true } ? { readonly bytes: Blob } : object);
 
 export interface ClientPorts {
   readonly fetch: (url: string, init: RequestInit) => Promise<Response>;
@@ -36,7 +37,7 @@ export type Client = <N extends RouteName>(
 ) => Promise<Reply<N>>;
 
 const pathWith = (path: string, params: Readonly<Record<string, unknown>>): string =>
-  path.replace(/:([a-z]+)/g, (_, name: string) => encodeURIComponent(String(params[name])));
+  path.replace(/:([a-z0-9]+)/g, (_, name: string) => encodeURIComponent(String(params[name])));
 
 const queryOf = (query: Readonly<Record<string, unknown>>): string => {
   const given = Object.entries(query).filter(([, value]) => value !== undefined);
@@ -50,10 +51,11 @@ export const makeClient =
   ({ fetch, base = '' }: ClientPorts): Client =>
   async (name, given, options) => {
     const route: RouteContract = routes[name];
-    const { params, query, body } = given as {
+    const { params, query, body, bytes } = given as {
       params?: Record<string, unknown>;
       query?: Record<string, unknown>;
       body?: unknown;
+      bytes?: Blob;
     };
     try {
       const response = await fetch(`${base}${pathWith(route.path, params ?? {})}${queryOf(query ?? {})}`, {
@@ -61,8 +63,10 @@ export const makeClient =
         headers: {
           accept: 'application/json',
           ...(body === undefined ? {} : { 'content-type': 'application/json' }),
+          ...(bytes === undefined ? {} : { 'content-type': bytes.type }),
         },
         ...(body === undefined ? {} : { body: JSON.stringify(body) }),
+        ...(bytes === undefined ? {} : { body: bytes }),
         ...(options?.signal === undefined ? {} : { signal: options.signal }),
       });
       const answer: unknown = await response.json();

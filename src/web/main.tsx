@@ -23,8 +23,10 @@ import { FaultDoor } from './shell/fault-door.tsx';
 import { routeOf } from './shell/route.ts';
 import { besideInWorker } from './state/beside-in-worker.ts';
 import { compareInWorker } from './state/compare-in-worker.ts';
+import { keepBlobs } from './state/kept-blobs.ts';
 import { keepInBrowser } from './state/kept-edits.ts';
 import { keepNotes } from './state/kept-notes.ts';
+import { makeMediaQueue } from './state/media-queue.ts';
 import { observe } from './state/observed.ts';
 import type { Page } from './state/page.ts';
 import { PageContext } from './state/page-context.ts';
@@ -41,9 +43,11 @@ const start = async (): Promise<void> => {
   const locale = localeOfPage();
   const words = makeWords(allWords(), locale);
   document.documentElement.lang = words.has('page.name') ? locale : 'en';
+  const client = makeClient({ fetch: (url, init) => window.fetch(url, init) });
+  const later: Page['later'] = (run, milliseconds) => void setTimeout(run, milliseconds);
   const page: Page = {
     state: observe(emptyPage),
-    client: makeClient({ fetch: (url, init) => window.fetch(url, init) }),
+    client,
     keep: await keepInBrowser({
       local: window.localStorage,
       session: window.sessionStorage,
@@ -51,6 +55,7 @@ const start = async (): Promise<void> => {
       newTab: () => crypto.randomUUID(),
     }),
     notes: keepNotes({ local: window.localStorage, changes: window }),
+    media: makeMediaQueue({ blobs: keepBlobs(window.indexedDB), client, later }),
     newId: () => crypto.randomUUID(),
     random: (bytes) => crypto.getRandomValues(new Uint8Array(bytes)),
     subtle: crypto.subtle,
@@ -65,11 +70,13 @@ const start = async (): Promise<void> => {
       () => new Worker(new URL('./found.worker.ts', import.meta.url), { type: 'module' }),
     ),
     now: () => new Date().toISOString(),
-    later: (run, milliseconds) => void setTimeout(run, milliseconds),
+    later,
     author: words.say('page.author'),
   };
   window.addEventListener('pagehide', () => keepUnsaved(page));
   window.addEventListener('online', () => void saveEdits(page));
+  window.addEventListener('online', page.media.send);
+  page.media.send();
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') void followNewest(page);
   });

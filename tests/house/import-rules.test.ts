@@ -29,19 +29,21 @@ const table: Record<string, string> = {
   statistics: 'text',
   sheets: 'quantity text statistics',
   book: 'quantity text',
+  media: 'quantity text',
   record: 'quantity text',
+  archive: 'quantity text table book media record',
   hydraulics: 'quantity text statistics sheets',
   line: 'quantity text statistics sheets hydraulics',
   fill: 'quantity text statistics sheets hydraulics line',
   floor: 'quantity text table statistics sheets book hydraulics line fill',
   proof: 'quantity text table statistics sheets book record hydraulics line fill floor',
   joins: 'quantity text table statistics sheets book record hydraulics line fill floor',
-  store: 'quantity text book record',
-  papers: 'quantity text table statistics sheets book record hydraulics line fill floor proof joins',
+  store: 'quantity text book media record',
+  papers: 'quantity text table statistics sheets book media record hydraulics line fill floor proof joins',
   server:
-    'quantity text table statistics sheets book record hydraulics line fill floor proof joins store papers',
-  cli: 'quantity text table statistics sheets book record hydraulics line fill floor proof joins store papers',
-  web: 'quantity text table statistics sheets book record hydraulics line fill floor proof joins',
+    'quantity text table statistics sheets book media record hydraulics line fill floor proof joins archive store papers',
+  cli: 'quantity text table statistics sheets book media record hydraulics line fill floor proof joins archive store papers',
+  web: 'quantity text table statistics sheets book media record hydraulics line fill floor proof joins archive',
 };
 const layers = Object.keys(table);
 const allowed = (from: string, to: string): boolean =>

@@ -4,6 +4,7 @@ import '../style/proof-run.css';
 import '../style/proof-settings.css';
 import '../style/proof-open.css';
 import type { ReactElement } from 'react';
+import { mediaProblemText } from '../../media/problems.text.ts';
 import { proofProblemText } from '../../proof/problems.text.ts';
 import { proofText } from '../../proof/proof.text.ts';
 import { registry, sheetEntries } from '../../sheets/registry.ts';
@@ -15,17 +16,29 @@ import { MoreWords } from '../words/more-words.tsx';
 import { proofPageWords } from '../words/proof-page.text.ts';
 import { ProofPage } from './proof-page.tsx';
 
-const catalogue = allWords(sheetEntries, [utilityWords, proofText, proofProblemText, proofPageWords]);
+const catalogue = allWords(sheetEntries, [
+  utilityWords,
+  proofText,
+  proofProblemText,
+  mediaProblemText,
+  proofPageWords,
+]);
 
 const findSheet: FindSheet = (id) => registry.get(id)?.sheet;
 
 /** The page of the proof, with its words and the sheets behind it: fetched when somebody asks for it. */
-export const ProofDoor = ({ step }: { readonly step: string | undefined }): ReactElement => {
+export const ProofDoor = ({
+  step,
+  check,
+}: {
+  readonly step: string | undefined;
+  readonly check: string | undefined;
+}): ReactElement => {
   const id = usePagePart((state) => state.id);
   return (
     <MoreWords catalogue={catalogue}>
       <SheetContext value={findSheet}>
-        <ProofPage key={id} step={step} />
+        <ProofPage key={id} step={step} check={check} />
       </SheetContext>
     </MoreWords>
   );

@@ -6,6 +6,7 @@ import type { Client } from '../../server/client.ts';
 import type { Words } from '../words/words.ts';
 import type { Keep } from './kept-edits.ts';
 import type { KeptNotes } from './kept-notes.ts';
+import type { MediaQueue } from './media-queue.ts';
 import type { Observed } from './observed.ts';
 import type { PageState } from './page-state.ts';
 
@@ -55,6 +56,8 @@ export interface Page {
   readonly keep: Keep;
   /** What this browser keeps besides edits. */
   readonly notes: KeptNotes;
+  /** Pictures, films and sounds on their way to the server. */
+  readonly media: MediaQueue;
   /** A name that no other book has. */
   readonly newId: () => string;
   /** Bytes of chance that are fit for a key. */
