@@ -120,7 +120,7 @@ const Shown = ({ route }: { readonly route: Route }): ReactElement => {
   if (load === 'ready' && route.page === 'proof') {
     return (
       <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
-        <ProofDoor step={route.step} />
+        <ProofDoor step={route.step} check={route.check} />
       </Suspense>
     );
   }

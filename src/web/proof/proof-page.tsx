@@ -27,7 +27,13 @@ const views: Readonly<Record<ProofStep, ComponentType>> = {
 };
 
 /** From the protocol to the signature: one question a view. */
-export const ProofPage = ({ step: named }: { readonly step: string | undefined }): ReactElement => {
+export const ProofPage = ({
+  step: named,
+  check,
+}: {
+  readonly step: string | undefined;
+  readonly check: string | undefined;
+}): ReactElement => {
   const { say } = useWords();
   const id = usePagePart((state) => state.id);
   const step = proofStepNamed(named);
@@ -37,6 +43,7 @@ export const ProofPage = ({ step: named }: { readonly step: string | undefined }
     <div className="proof-page" id="figures" tabIndex={-1} data-step={step}>
       <WithRecords>
         <WithProof
+          asked={check}
           absent={
             <p className="message">
               {say('proving.noFloor')}{' '}

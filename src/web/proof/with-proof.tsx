@@ -10,6 +10,8 @@ export interface ShownProof {
   readonly proof: BookProof;
   readonly floor: FloorProof;
   readonly chooseFloor: (tag: string) => void;
+  /** Id of the check that the address names. */
+  readonly asked: string | undefined;
 }
 
 const ProofContext = createContext<ShownProof | undefined>(undefined);
@@ -22,9 +24,11 @@ export const useProof = (): ShownProof => {
 
 /** The proof of the open book over the records that are here; the chosen floor stays with this browser. */
 export const WithProof = ({
+  asked,
   absent,
   children,
 }: {
+  readonly asked: string | undefined;
   readonly absent: ReactNode;
   readonly children: ReactNode;
 }): ReactElement => {
@@ -55,8 +59,9 @@ export const WithProof = ({
         page.notes.write(note, tag);
         setChosen(tag);
       },
+      asked,
     };
-  }, [page, note, book, proof, chosen]);
+  }, [page, note, book, proof, chosen, asked]);
   if (shown === undefined) return <>{absent}</>;
   return <ProofContext value={shown}>{children}</ProofContext>;
 };
