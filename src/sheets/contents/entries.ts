@@ -125,6 +125,9 @@ import { shortfallOptimumSheet } from './shortfall-optimum.ts';
 /** The sheets of setting and proving the fill. */ import { timeIntervalCases } from './time-interval.cases.ts';
 import { timeIntervalText } from './time-interval.text.ts';
 import { timeIntervalSheet } from './time-interval.ts';
+import { timeSpreadCases } from './time-spread.cases.ts';
+import { timeSpreadText } from './time-spread.text.ts';
+import { timeSpreadSheet } from './time-spread.ts';
 import { tolerableDeficiencyCases } from './tolerable-deficiency.cases.ts';
 import { tolerableDeficiencyText } from './tolerable-deficiency.text.ts';
 import { tolerableDeficiencySheet } from './tolerable-deficiency.ts';
@@ -189,6 +192,7 @@ export const contentsEntries: readonly SheetEntry[] = [
   sheetEntry(trueDensitySheet, trueDensityCases, trueDensityText),
   sheetEntry(volumeSpreadSheet, volumeSpreadCases, volumeSpreadText),
   sheetEntry(lengthSpreadSheet, lengthSpreadCases, lengthSpreadText),
+  sheetEntry(timeSpreadSheet, timeSpreadCases, timeSpreadText),
   sheetEntry(massSpreadSheet, massSpreadCases, massSpreadText),
   sheetEntry(levelPresetSheet, levelPresetCases, levelPresetText),
   sheetEntry(levelPresetFromTrialsSheet, levelPresetFromTrialsCases, levelPresetFromTrialsText),

@@ -1,0 +1,3 @@
+import { sampleSpreadCases } from './sample-spread-case.ts';
+
+export const timeSpreadCases = sampleSpreadCases('rows', 1e-2);

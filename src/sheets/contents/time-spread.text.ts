@@ -1,0 +1,3 @@
+import { sampleSpreadText } from './sample-spread.text.ts';
+
+export const timeSpreadText = sampleSpreadText('Spread of times');
