@@ -37,6 +37,10 @@ export const recordProblemText: { readonly en: Readonly<Record<RecordProblemCode
       'The signature of {by} was not made over what it now stands under. What was signed, or the signature, was changed: ask {by} for the copy.',
     RECORD_SIGNATURE_STRANGE:
       'The signature of {by} was made with key {given}, which is none of those that were given. Ask {by} for the public key by another way.',
+    RECORD_REPLY_UNREADABLE:
+      'This is not the reply to a witness file ({allowed}). Ask for the file that the page of the witness saved.',
+    RECORD_REPLY_FROM_FUTURE:
+      'This reply has version {given}; this program reads up to {allowed}. Use a newer version of the program.',
     RECORD_FILE_UNREADABLE: 'This is not a file of records. Expected: {allowed}.',
     RECORD_FILE_FROM_FUTURE:
       'This file of records has version {given}; this program reads up to {allowed}. Use a newer version of the program.',

@@ -29,6 +29,8 @@ export const recordProblems = {
   RECORD_SIGNATURE_WRONG: ['by'],
   /** Made with a key that is none of those that were expected. */
   RECORD_SIGNATURE_STRANGE: ['by', 'given'],
+  RECORD_REPLY_UNREADABLE: ['allowed'],
+  RECORD_REPLY_FROM_FUTURE: ['given', 'allowed'],
   RECORD_FILE_UNREADABLE: ['allowed'],
   RECORD_FILE_FROM_FUTURE: ['given', 'allowed'],
   RECORD_FILE_SHORT: ['given', 'allowed'],

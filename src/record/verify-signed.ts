@@ -1,4 +1,5 @@
 import type { Problem } from '../quantity/problem.ts';
+import { isReply, replyProblems } from './reply.ts';
 import { isSignature, signatureProblems } from './signature.ts';
 import { type Expected, verifyRecords } from './verify-records.ts';
 
@@ -10,8 +11,8 @@ export interface ExpectedSigned extends Expected {
 /**
  * Every break in a set of records and in what was signed about it, all at once.
  *
- * Method   verifyRecords, with the heads that each signature names held against the records as those that were handed
- *          over; then each signature against its own key and, given keys, its key against them
+ * Method   verifyRecords, with the heads that each signature and each reply names held against the records as those that
+ *          were handed over; then each against its own key and, given keys, its key against them
  * Symbols  records   the set, in any order between writers, in order within each
  *          expected  book, heads, kinds, keys
  * Returns  problems
@@ -28,8 +29,18 @@ export const verifySigned = (
   const signatures = records.flatMap((record, i) =>
     isSignature(record) ? [{ record, path: `/records/${i}` }] : [],
   );
-  const heads = [...(expected.heads ?? []), ...signatures.flatMap(({ record }) => record.body.heads)];
+  const replies = records.flatMap((record, i) =>
+    isReply(record) ? [{ record, path: `/records/${i}` }] : [],
+  );
+  const heads = [
+    ...(expected.heads ?? []),
+    ...[...signatures, ...replies].flatMap(({ record }) => record.body.heads),
+  ];
   const book = expected.book ?? expected.heads?.[0]?.book;
   const whole = verifyRecords(records, { ...expected, heads, ...(book === undefined ? {} : { book }) });
-  return [...whole, ...signatures.flatMap(({ record, path }) => signatureProblems(record, keys, path))];
+  return [
+    ...whole,
+    ...signatures.flatMap(({ record, path }) => signatureProblems(record, keys, path)),
+    ...replies.flatMap(({ record, path }) => replyProblems(record, keys, path)),
+  ];
 };
