@@ -149,6 +149,9 @@ export const proofSchema = z
         why: text.optional().describe('Why it is open anew, or how it was put right'),
         evidence: texts.describe('Media by their digest'),
         at: text.describe('Since when it stands so, by the clock of the device'),
+        last: texts.describe(
+          'Records that its next state follows; more than one: written apart from each other',
+        ),
         found: z.strictObject({ by: text, at: text }).describe('Who made it known first, and when'),
       }),
     ),
@@ -262,7 +265,12 @@ export const proofDocument = (
       },
       gates: floor.gates.filter((one) => gate === undefined || one.gate === gate).map(gateDocument),
     })),
-    punch: punch.map((one) => ({ ...one, of: [...one.of], evidence: [...one.evidence] })),
+    punch: punch.map((one) => ({
+      ...one,
+      of: [...one.of],
+      evidence: [...one.evidence],
+      last: [...one.last],
+    })),
     caution: words.say('proof.caution'),
   };
 };

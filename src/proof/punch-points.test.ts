@@ -32,6 +32,24 @@ describe('a punch point', () => {
     expect(last(again, found, shut)).toMatchObject([{ state: 'open', why: 'rattles again', evidence: [] }]);
   });
 
+  it('is put right though the device’s clock was set back a year, and is open where two wrote apart', () => {
+    const found = said('open', {}, '2027-03-08T09:00:00Z');
+    const early = said('closed', { follows: ['r0'] }, '2026-03-08T09:00:00Z');
+    expect(punchPoints(recorded([found, early]))).toMatchObject([{ state: 'closed', last: ['r1'] }]);
+    const apart = said('open', { follows: ['r0'], owner: 'the plumber' }, '2025-01-01T09:00:00Z');
+    expect(punchPoints(recorded([found, early, apart]))).toMatchObject([
+      { state: 'open', owner: 'the plumber', last: ['r2', 'r1'] },
+    ]);
+    const settled = said('closed', { follows: ['r1', 'r2'] }, '2025-01-01T09:00:00Z');
+    expect(punchPoints(recorded([found, early, apart, settled]))).toMatchObject([
+      { state: 'closed', last: ['r3'], found: { at: '2027-03-08T09:00:00Z' } },
+    ]);
+    // nobody can make a point vanish by a circle
+    const round = said('open', { follows: ['r1'] });
+    const back = said('closed', { follows: ['r0'] });
+    expect(punchPoints(recorded([round, back]))).toHaveLength(1);
+  });
+
   it('of the first form of the record is one with that of the second', () => {
     const first: Said = {
       kind: 'punch',
