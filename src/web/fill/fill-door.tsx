@@ -1,4 +1,5 @@
 import '../style/fill.css';
+import '../style/pad.css';
 import '../style/questions.css';
 import '../style/fill-answers.css';
 import '../style/fill-lots.css';
@@ -16,12 +17,14 @@ import { fillWords } from '../words/fill.text.ts';
 import { fillAnswerWords } from '../words/fill-answers.text.ts';
 import { foundWords } from '../words/found.text.ts';
 import { MoreWords } from '../words/more-words.tsx';
+import { padWords } from '../words/pad.text.ts';
 import { FillPage } from './fill-page.tsx';
 
 const catalogue = allWords(sheetEntries, [
   utilityWords,
   foundWords,
   fillWords,
+  padWords,
   fillAnswerWords,
   fillProblemText,
   bottleSamplesText,

@@ -5,6 +5,7 @@ import { fillFloor } from '../../floor/fill/fill-floor.ts';
 import { slipGround } from '../../floor/fill/index.ts';
 import { parseQuantity } from '../../quantity/index.ts';
 import { type RecordedTrial, trialsOf } from '../../record/trials.ts';
+import { pressed } from '../pad/key-pad.tsx';
 import { useKeptRecords } from '../state/kept-records.tsx';
 import { usePage, usePagePart } from '../state/page-context.ts';
 import { unitFor } from '../words/unit-choice.ts';
@@ -277,7 +278,7 @@ export const useWeighing = (): Weighing => {
     type: typed,
     press: (key) => {
       const before = repeated.has(active) ? '' : draft.texts[active];
-      typed(active, key === 'back' ? before.slice(0, -1) : before + key);
+      typed(active, pressed(before, key));
     },
     focus: setActive,
     change: (part) => set({ ...draft, ...part }),

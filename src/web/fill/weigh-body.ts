@@ -1,6 +1,7 @@
 import type { RecordedTrial } from '../../record/trials.ts';
+import { writtenQuantity } from '../field/written-quantity.ts';
 import type { Words } from '../words/words.ts';
-import { fieldsFor, type WeighDraft, type WeighField, written } from './weigh-draft.ts';
+import { fieldsFor, kindOf, type WeighDraft, type WeighField } from './weigh-draft.ts';
 
 export type Overflow = NonNullable<RecordedTrial['overflow']>;
 export type TrialBody = Omit<RecordedTrial, 'id' | 'at'> & { readonly by: string };
@@ -40,7 +41,13 @@ export const weighBody = (
       continue;
     }
     if (field === 'preset') continue;
-    const read = written(field, text, unitOf(field), words.numbers);
+    const read = writtenQuantity({
+      text,
+      kind: kindOf[field],
+      unit: unitOf(field),
+      locale: words.numbers,
+      path: field,
+    });
     if (read.ok) texts[field] = read.value.text;
     else problems[field] = read.problems.map(words.problem).join(' ');
   }

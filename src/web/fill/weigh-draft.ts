@@ -1,5 +1,4 @@
-import { type Kind, parseQuantity, type Result, si } from '../../quantity/index.ts';
-import { accept, refuse } from '../../quantity/problem.ts';
+import type { Kind } from '../../quantity/index.ts';
 
 /** What is typed anew for a bottle, and what holds for many. */
 export const weighFields = [
@@ -83,34 +82,6 @@ export const firstDraft = (lane: string, massUnit: string): WeighDraft => ({
 /** The fields of one bottle, by how its contents are found. */
 export const fieldsFor = (measure: Measure): readonly WeighField[] =>
   measure === 'weight' ? ['gross', 'tare', 'preset', 'time'] : [measure, 'preset', 'time'];
-
-const bare = /^[+\-\u2212]?[\d\s\u00a0\u202f'.,]+$/;
-
-/**
- * A typed text as it stands in a record: the number with a point and its unit, digits as typed.
- *
- * Symbols  unit  the one that stands beside the field; a text with its own keeps that
- * Returns  text and SI value
- * Problems those of parseQuantity
- */
-export const written = (
-  field: Exclude<WeighField, 'preset'>,
-  text: string,
-  unit: string,
-  locale: string,
-): Result<{ readonly text: string; readonly value: number }> => {
-  const typed = text.trim();
-  const whole = bare.test(typed) ? `${typed} ${unit}` : typed;
-  const read = parseQuantity(whole, kindOf[field], { path: field, locale });
-  if (!read.ok) return refuse(...read.problems);
-  const comma = new Intl.NumberFormat(locale).format(1.5).includes(',');
-  return accept({
-    text: comma
-      ? whole.replaceAll('.', '').replace(',', '.')
-      : whole.replace(/(\d)[,\u00a0\u202f\s](?=\d{3})/g, '$1'),
-    value: si(kindOf[field], read.value.value) as number,
-  });
-};
 
 /** The lane whose bottle comes next: the one behind it, from the last the first. */
 export const laneAfter = (lanes: readonly string[], lane: string): string =>

@@ -1,9 +1,9 @@
 import { type ReactElement, useId, useRef } from 'react';
 import { ShownQuantity } from '../field/shown-quantity.tsx';
+import { KeyPad } from '../pad/key-pad.tsx';
 import { useWords } from '../state/page-context.ts';
 import { useFillPlace } from './fill-place.tsx';
 import { HoldsField } from './holds-field.tsx';
-import { KeyPad } from './key-pad.tsx';
 import { LaneKeys } from './lane-keys.tsx';
 import { LastBottleLine } from './last-bottle-line.tsx';
 import { OverflowKeys } from './overflow-keys.tsx';

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { members } from '../../record/body-shape.ts';
 import { trialParts } from '../../record/kinds.ts';
+import { writtenQuantity } from '../field/written-quantity.ts';
 import { allWords } from '../words/all-words.ts';
 import { fillWords } from '../words/fill.text.ts';
 import { makeWords } from '../words/words.ts';
 import { type WeighPlace, weighBody } from './weigh-body.ts';
-import { firstDraft, laneAfter, rowWith, type WeighDraft, written } from './weigh-draft.ts';
+import { firstDraft, laneAfter, rowWith, type WeighDraft } from './weigh-draft.ts';
 
 const words = (locale = 'en') => makeWords(allWords([], [fillWords]), locale);
 const lanes = ['-Y11', '-Y12', '-Y13', '-Y14'];
@@ -57,8 +58,13 @@ describe('a bottle at the scales', () => {
   });
 
   it('keeps the digits that were typed in any language', () => {
-    expect(written('gross', '2,980', 'kg', 'de')).toMatchObject({ value: { text: '2.980 kg', value: 2.98 } });
-    expect(written('gross', '2980 g', 'kg', 'en')).toMatchObject({ value: { text: '2980 g', value: 2.98 } });
+    const of = { kind: 'mass', unit: 'kg', path: 'gross' } as const;
+    expect(writtenQuantity({ ...of, text: '2,980', locale: 'de' })).toMatchObject({
+      value: { text: '2.980 kg', value: 2.98 },
+    });
+    expect(writtenQuantity({ ...of, text: '2980 g', locale: 'en' })).toMatchObject({
+      value: { text: '2980 g', value: 2.98 },
+    });
   });
 
   it('says at the field what is missing or wrong, all at once', () => {

@@ -23,9 +23,6 @@ export const fillWords: Bundle = {
     'setting.noLanes.write': 'Write the stations',
 
     'weigh.entry': 'One bottle at the scales',
-    'weigh.pad': 'Keypad',
-    'weigh.pad.mark': 'decimal mark',
-    'weigh.pad.back': 'last digit away',
     'weigh.lane': 'Lane',
     'weigh.lane.done': 'written down',
     'weigh.row': 'Row {row}, bottle of {lane}',

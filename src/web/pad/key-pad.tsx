@@ -27,11 +27,11 @@ export const KeyPad = ({ press }: { readonly press: (key: string) => void }): Re
   );
   return (
     // who has a keyboard writes in the fields themselves
-    <fieldset className="key-pad" aria-label={say('weigh.pad')}>
+    <fieldset className="key-pad" aria-label={say('pad.keys')}>
       {digits.map((digit) => key(digit, digit, digit))}
-      {key(mark, say('weigh.pad.mark'), mark)}
+      {key(mark, say('pad.mark'), mark)}
       {key('0', '0', '0')}
-      {key('back', say('weigh.pad.back'), '⌫')}
+      {key('back', say('pad.back'), '⌫')}
     </fieldset>
   );
 };
