@@ -255,6 +255,7 @@ export const holdRule = part(
       ['release', 'fill end'],
       'What frees it: `release`, the row has left; `fill end`, the last lane has closed.',
     ),
+    name,
     note,
   },
 );

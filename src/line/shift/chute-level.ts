@@ -1,3 +1,4 @@
+import type { ChuteKnots } from './chute-knots.ts';
 import type { CapChute } from './shift-line.ts';
 import { capWait, ownStop, type StationClocks } from './station-clocks.ts';
 
@@ -16,6 +17,8 @@ export class ChuteLevel {
   private flowFrom = 0;
   /** Stop of the sorter met last in the log. */
   private lastStop = -1;
+  /** Corners of the level over the shift, where somebody wants to see it. */
+  knots: ChuteKnots | undefined;
   private readonly chute: CapChute;
   private readonly clocks: StationClocks;
   private readonly sorter: number;
@@ -40,14 +43,18 @@ export class ChuteLevel {
     this.at = 0;
     this.runs = false;
     this.lastStop = -1;
+    this.knots?.begin();
     this.startWhereLow(0, 0);
+    this.knots?.add(0, this.caps, this.runs);
   }
 
   /** When so many caps can be taken from `at` on; they are. A wait goes into the log of the heads. */
   take(count: number, at: number): number {
     // while the sorter rests nothing changes but by this
     if (!this.runs && this.caps - count >= this.chute.low) {
+      this.knots?.add(at, this.caps, false);
       this.caps -= count;
+      this.knots?.add(at, this.caps, false);
       return at;
     }
     this.fill(at, Number.POSITIVE_INFINITY);
@@ -60,8 +67,10 @@ export class ChuteLevel {
       when = Math.max(at, this.at);
       this.logWait(at, when, before, logged);
     }
+    this.knots?.add(when, this.caps, this.runs);
     this.caps -= count;
     this.startWhereLow(when, 0);
+    this.knots?.add(when, this.caps, this.runs);
     return when;
   }
 
@@ -87,6 +96,7 @@ export class ChuteLevel {
         this.caps = more;
         this.at = until;
         this.flowFrom = until;
+        this.knots?.add(until, more, true);
         return;
       }
     }
@@ -96,6 +106,7 @@ export class ChuteLevel {
         this.at = this.works(runUp, until);
         // a stop in the run-up leaves the rest of it to be done
         this.flowFrom = this.at + runUp - this.clocks.done;
+        this.knots?.add(this.at, this.caps, true);
         continue;
       }
       const goal = Math.min(high, wanted);
@@ -104,6 +115,7 @@ export class ChuteLevel {
       this.caps = this.clocks.done >= needed ? goal : this.caps + this.clocks.done * rate;
       this.flowFrom = this.at;
       if (this.caps >= high) this.runs = false;
+      this.knots?.add(this.at, this.caps, this.runs);
     }
     if (!this.runs && this.at < until && until < Number.POSITIVE_INFINITY) {
       this.clocks.rest(this.sorter, this.at, until);

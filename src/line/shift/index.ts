@@ -8,7 +8,7 @@ export { mergeChanges, runChange, shiftChange } from './run-change.ts';
 export { mergeTallies, runShifts } from './run-shifts.ts';
 export { shiftFigures } from './shift-figures.ts';
 export type * from './shift-line.ts';
-export type { BottleGroup, LineMoment, StationMoment } from './shift-moment.ts';
+export type { BottleGroup, ChuteMoment, LineMoment, StationMoment } from './shift-moment.ts';
 export type * from './shift-result.ts';
 export type { ChangeTally, ShiftPlan, ShiftTally } from './shift-tally.ts';
 export type { LineStop, Owner, StopCause, StopPattern } from './stop-cause.ts';

@@ -1,3 +1,4 @@
+import { chuteAt } from './chute-at.ts';
 import { periodAt } from './next-wait.ts';
 import type { BottleGroup, LineMoment } from './shift-moment.ts';
 import type { LostStep } from './shift-result.ts';
@@ -143,6 +144,7 @@ export const lineAt = (trace: ShiftTrace, at: number): LineMoment => {
     at,
     groups,
     stations: trace.periods.map(({ of }) => of[periodAt(of, at)]!),
+    ...(trace.chute === undefined ? {} : { chute: chuteAt(trace.chute, at) }),
     put,
     good,
     lost,

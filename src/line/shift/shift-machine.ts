@@ -1,4 +1,5 @@
 import { type Chances, chancesOf } from './chances.ts';
+import { ChuteKnots } from './chute-knots.ts';
 import { ChuteLevel } from './chute-level.ts';
 import { ContactSums } from './contact-sums.ts';
 import { CoreTime, event } from './core-time.ts';
@@ -134,6 +135,13 @@ export class ShiftMachine {
   /** Most that was drawn from the tank and not made up in the last shift, m3. */
   get drawnMost(): number {
     return this.supply?.most ?? 0;
+  }
+
+  /** From the next shift on the level of the chute is written down at every corner; absent, there is none. */
+  traceChute(): ChuteKnots | undefined {
+    if (this.chute === undefined) return undefined;
+    this.chute.knots = new ChuteKnots();
+    return this.chute.knots;
   }
 
   /** One shift; what it gave stands in `counts`, `clocks`, `core` and `contacts`, its events in `events`. */

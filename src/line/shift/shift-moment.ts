@@ -29,11 +29,26 @@ export interface StationMoment {
   readonly until: number;
 }
 
+/** The cap chute at one moment. */
+export interface ChuteMoment {
+  /** Tag of the sorter. */
+  readonly sorter: string;
+  /** Caps in the chute; one on its way in counts in part. */
+  readonly caps: number;
+  /** Caps below the low and below the high sensor. */
+  readonly low: number;
+  readonly high: number;
+  /** The sorter fills, rests above its low sensor, or is stopped. */
+  readonly does: 'running' | 'idle' | 'stopped';
+}
+
 /** The line at one moment of a shift. */
 export interface LineMoment {
   readonly at: number;
   readonly groups: readonly BottleGroup[];
   readonly stations: readonly StationMoment[];
+  /** Absent where no chute feeds the heads. */
+  readonly chute?: ChuteMoment;
   /** Bottles put on, taken off good, lost so far. */
   readonly put: number;
   readonly good: number;

@@ -1,10 +1,11 @@
+import type { ChuteTrace } from './chute-at.ts';
 import { noRoom, notSetUp, own, type RowEvents, ruled, type SetEvents, supplied } from './shift-events.ts';
 import type { ShiftLayout } from './shift-layout.ts';
 import type { ShiftLine } from './shift-line.ts';
 import { ShiftMachine } from './shift-machine.ts';
 import type { StationMoment } from './shift-moment.ts';
 import type { LostStep, StationState } from './shift-result.ts';
-import { capWait } from './station-clocks.ts';
+import { capWait, ownStop } from './station-clocks.ts';
 
 /** One shift with all its moments. */
 export interface ShiftTrace {
@@ -20,6 +21,7 @@ export interface ShiftTrace {
   readonly setCount: number;
   /** What each station did, without a gap, from the start of the shift to its end. */
   readonly periods: readonly { readonly station: string; readonly of: readonly StationMoment[] }[];
+  readonly chute?: ChuteTrace;
 }
 
 /** Less than this is rounding. */
@@ -67,9 +69,16 @@ class Periods {
   }
 }
 
+/** When the sorter stood, in the order of time. */
+const sorterStops = ({ clocks: { log }, layout }: ShiftMachine): ChuteTrace['stops'] =>
+  Array.from({ length: log.count }, (_, i) => i)
+    .filter((i) => log.station[i] === layout.sorter && log.kind[i] === ownStop)
+    .map((i) => ({ from: log.from[i]!, to: log.to[i]! }));
+
 /** One shift of a line, kept whole. */
 export const traceShift = (line: ShiftLine, seed: number, shift: number): ShiftTrace => {
   const machine = new ShiftMachine(line);
+  const knots = machine.traceChute();
   machine.run(seed, shift);
   const { layout, rowCount, setCount, loadedRows } = machine;
   const { rows, sets } = machine.events;
@@ -171,5 +180,19 @@ export const traceShift = (line: ShiftLine, seed: number, shift: number): ShiftT
     },
     'starved',
   );
-  return { line, layout, end, rows, sets, loadedRows, strokes: rowCount, setCount, periods };
+  const chute = line.closing?.chute;
+  return {
+    line,
+    layout,
+    end,
+    rows,
+    sets,
+    loadedRows,
+    strokes: rowCount,
+    setCount,
+    periods,
+    ...(chute === undefined || knots === undefined
+      ? {}
+      : { chute: { chute, knots, stops: sorterStops(machine) } }),
+  };
 };

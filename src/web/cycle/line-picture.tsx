@@ -1,12 +1,15 @@
 import type { ReactElement } from 'react';
 import type { Book } from '../../book/index.ts';
-import type { LineMoment, ShiftLine } from '../../line/shift/index.ts';
+import type { ChuteMoment, LineMoment, ShiftLine } from '../../line/shift/index.ts';
 import { useElementWidth } from '../line/element-width.ts';
 import { useWords } from '../state/page-context.ts';
 import { drawnBottles, type PictureBox, pictureOf } from './picture-layout.ts';
 import { useNames } from './use-names.ts';
 
-const top = 6;
+const margin = 6;
+/** px of the chute above the heads, with the tube and its two sensors */
+const chuteTall = 40;
+const tube = 12;
 const pitch = 17;
 const radius = 6.2;
 
@@ -29,6 +32,29 @@ const Seen = ({
   </g>
 );
 
+/** The cap chute seen from the side: the tube with its caps, and the two sensors as ticks across it. */
+const Chute = ({ x, moment }: { readonly x: number; readonly moment: ChuteMoment }): ReactElement => {
+  const { say, number } = useWords();
+  const { caps, low, high, does } = moment;
+  const tall = chuteTall - 8;
+  // a little air stands above the high sensor
+  const y = (count: number): number => margin + tall * (1 - Math.min(1, count / (1.12 * Math.max(high, 1))));
+  const foot = margin + tall;
+  return (
+    <g className="chute" data-caps={Math.floor(caps)} data-sorter={does}>
+      <path className="belt" d={`M${x} ${margin}v${tall}M${x + tube} ${margin}v${tall}`} />
+      <rect className="caps" x={x + 2} y={y(caps)} width={tube - 4} height={foot - y(caps)} />
+      <path className="sensor" d={`M${x - 4} ${y(high)}h${tube + 8}M${x - 4} ${y(low)}h${tube + 8}`} />
+      <text x={x + tube + 8} y={margin + 13}>
+        {say('cycle.chute', { n: number(Math.floor(caps)) })}
+      </text>
+      <text className="quiet" x={x + tube + 8} y={margin + 30}>
+        {say(`cycle.sorter.${does}`)}
+      </text>
+    </g>
+  );
+};
+
 export interface LinePictureProps {
   readonly book: Book;
   readonly line: ShiftLine;
@@ -44,6 +70,8 @@ export const LinePicture = ({ book, line, moment, moves }: LinePictureProps): Re
   const picture = pictureOf(book, line, wide);
   const { boxes, width, deep } = picture;
   const tall = deep * pitch + 12;
+  const { chute } = moment;
+  const top = margin + (chute === undefined ? 0 : chuteTall);
   const stateOf = (station: string) => moment.stations.find((one) => one.station === station);
   const under = ({ station, kind }: PictureBox, i: number): string | undefined => {
     // the washer says once what it does, under its first zone
@@ -83,6 +111,10 @@ export const LinePicture = ({ book, line, moment, moves }: LinePictureProps): Re
             </text>
           </g>
         ))}
+        {chute !== undefined &&
+          boxes
+            .filter(({ kind }) => kind === 'closing')
+            .map(({ tag, x }) => <Chute key={tag} x={x + 6} moment={chute} />)}
         {drawnBottles(picture, moment, moves).map(({ key, x, lane, filled, capped }) => (
           <Seen key={key} x={x} y={top + 6 + pitch * (lane + 0.5)} filled={filled} capped={capped} />
         ))}

@@ -110,6 +110,18 @@ export const WashView = (): ReactElement => {
           );
         }}
       />
+      {sides.map((side) => {
+        const cycle = side.answer?.ground.period;
+        const { washer } = contactsOf(side);
+        if (taken === undefined || cycle === undefined || washer === undefined) return null;
+        // held both at its own index and at the other: what is beside the washer decides
+        if (Math.max(taken, washer.stroke + washer.dwell) >= cycle) return null;
+        return (
+          <p key={side.floor.floor} className="small" data-same={side.floor.floor}>
+            {say('cycle.wash.same', { floor: side.floor.name, cycle: seconds(cycle) })}
+          </p>
+        );
+      })}
       {zones.length === 0 && !working && <p>{say('cycle.wash.none')}</p>}
       <ul className="rows">
         {zones.map((zone) => {

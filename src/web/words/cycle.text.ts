@@ -101,7 +101,11 @@ export const cycleWords: Bundle = {
     'cycle.watch.same': 'The same seed and number give the same day.',
     'cycle.picture': 'The line from above, from left to right: {stations}',
     'cycle.picture.key':
-      'Ring: an empty bottle. Filled: with contents. Cross: closed. Dashed: a station that waits or stands.',
+      'Ring: an empty bottle. Filled: with contents. Cross: closed. Dashed: a station that waits or stands. The tube above the heads holds the caps; its two ticks are the sensors.',
+    'cycle.chute': '{n} caps',
+    'cycle.sorter.running': 'sorter fills',
+    'cycle.sorter.idle': 'sorter rests',
+    'cycle.sorter.stopped': 'sorter stopped',
     'cycle.play': 'Play',
     'cycle.pause': 'Pause',
     'cycle.back': 'A second back',
@@ -152,6 +156,8 @@ export const cycleWords: Bundle = {
     'cycle.wash.reaches': 'reaches it',
     'cycle.wash.short': 'short by {seconds}',
     'cycle.wash.sped': 'at {index}: at least {seconds}',
+    'cycle.wash.same':
+      '{floor}: a faster index changes nothing. The rest of the line takes {cycle} for a row and holds the washer as long, so the bottles stand in it as before.',
     'cycle.wash.key':
       'Line: from the least to the most that a bottle had; ring: the mean; thin below: at the other index; black tick: what is needed.',
     'cycle.wash.caution':
