@@ -14,4 +14,5 @@ export { proofProblemText } from './problems.text.ts';
 export { proofText } from './proof.text.ts';
 export { type BookProof, type FloorProof, proofOfBook } from './proof-of-book.ts';
 export { type CheckState, type ProvedCheck, restsOn } from './proved-check.ts';
+export { roundTrip, type StopOfTrip } from './round-trip.ts';
 export { stages } from './stage.ts';
