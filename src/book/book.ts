@@ -39,6 +39,7 @@ export type Interlock = Of<'interlocks'>;
 export type TieIn = Of<'tieIns'>;
 export type Section = Of<'sections'>;
 export type Split = Of<'splits'>;
+export type Box = Of<'boxes'>;
 export type Join = Of<'joins'>;
 export type Setting = Of<'settings'>;
 export type Check = Of<'checks'>;

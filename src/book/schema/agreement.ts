@@ -62,6 +62,10 @@ export const agreement = part(
       },
     ),
     electrical: ruleSet('Which electrical rule set holds at the site.'),
+    conductorColours: oneOf(
+      ['IEC 60204-1', 'NFPA 79'],
+      'Rules by which the conductors of the line are coloured.',
+    ),
     voltageDrop: quantity(
       'ratio',
       'Share of the voltage that the feeder may lose while the line runs.',

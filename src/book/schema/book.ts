@@ -3,7 +3,7 @@ import { about } from './about.ts';
 import { agreement } from './agreement.ts';
 import { floor } from './floor.ts';
 import { format } from './format.ts';
-import { check, crate, instrument, join, section, setting, spare, split, tieIn } from './handover.ts';
+import { box, check, crate, instrument, join, section, setting, spare, split, tieIn } from './handover.ts';
 import { airDrop, blowOff, cylinder, device, drive, heater, interlock, load, stopDevice } from './machine.ts';
 import { list, note, part } from './part.ts';
 import { product } from './product.ts';
@@ -33,6 +33,7 @@ export const line = part(
     tieIns: list(tieIn, 'Points where the line is tied in to the site.'),
     sections: list(section, 'Parts that travel in one piece.'),
     splits: list(split, 'Where the line is parted.'),
+    boxes: list(box, 'Junction boxes, panels and valve islands in which joins are made.'),
     joins: list(join, 'What is parted there and made again.'),
     crates: list(crate, 'Crates and pallets.'),
     settings: list(setting, 'Register of what can be turned, typed or moved.'),

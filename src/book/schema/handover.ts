@@ -110,8 +110,39 @@ export const split = part(
   { name, note },
 );
 
+export const terminals = part(
+  'Terminals or ports of one kind.',
+  { name: words('As their label says: X1 for a strip, X1:14 for one terminal.') },
+  { wires: whole('Wires or tubes that one of them is made for.', 1), note },
+);
+
+export const box = part(
+  'A junction box, panel or valve island in which joins are made.',
+  { tag: tag('box') },
+  {
+    name,
+    section: refersTo(['section'], 'Section on which it sits.'),
+    x: quantity('length', 'Place on the plan, along the section from its corner.'),
+    y: quantity('length', 'Place on the plan, across the section from its corner.'),
+    height: quantity('length', 'Height above the floor under the line.'),
+    terminals: list(terminals, 'Its terminals and ports.'),
+    note,
+  },
+);
+
+export const joinEnd = part(
+  'One end of a join.',
+  {},
+  {
+    on: refersTo('any', 'Thing that it belongs to.'),
+    section: refersTo(['section'], 'Section on which it is.'),
+    size: words('Size as marked at this end, where it is marked at each.'),
+    colour: words('Colour at this end, where the two are read apart.'),
+  },
+);
+
 export const join = part(
-  'One thing that is parted at a split and made again.',
+  'One thing that is parted at a split and made again, or that is done before the way and undone after it.',
   { tag: tag('join') },
   {
     split: refersTo(['split'], 'Split at which it is parted.'),
@@ -127,13 +158,21 @@ export const join = part(
         'belt',
         'guard',
         'transport lock',
+        'protective film',
+        'drained',
+        'blown out',
+        'dried',
         'other',
       ],
-      'What it is.',
+      'What it is. Drained, blown out and dried are for what frost would burst on the way.',
     ),
     name,
+    label: words('What its marker says: number of the wire, tube or cable.'),
+    code: words('Code on its label, where it is not the one that its tag gives.'),
     from: words('One end: terminal, port or part, as its label says.'),
     to: words('Other end.'),
+    fromEnd: joinEnd,
+    toEnd: joinEnd,
     size: words('Size, as marked.'),
     colour: words('Colour.'),
     cable: words('Cable in which it runs.'),

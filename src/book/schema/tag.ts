@@ -22,6 +22,7 @@ export type Thing =
   | 'tie-in'
   | 'section'
   | 'split'
+  | 'box'
   | 'join'
   | 'crate'
   | 'setting'

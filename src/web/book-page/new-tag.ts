@@ -23,6 +23,7 @@ const stems: Readonly<Record<Thing, string>> = {
   'tie-in': 'T-1',
   section: '+S1',
   split: 'SP1',
+  box: '+JB1',
   join: 'J-1',
   crate: 'CRATE-1',
   setting: 'SET-1',

@@ -124,6 +124,7 @@ const lists = [
   'tieIns',
   'sections',
   'splits',
+  'boxes',
   'joins',
   'crates',
   'settings',
