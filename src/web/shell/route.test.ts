@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import {
   bookPageAddress,
-  checkAddress,
   compareAddress,
   fillAddress,
+  proofAddress,
   routeOf,
   sheetAddress,
   utilitiesAddress,
@@ -38,7 +38,7 @@ describe('an address', () => {
     expect(routeOf(path ?? '', `?${query}`)).toEqual({ page: 'fill', id: 'flagon line', step: 'presets' });
   });
   it('of a check names it by its tags, signs and all', () => {
-    const [path, query] = checkAddress('flagon line', 'effect -S1 +FILL & -M1').split('?');
+    const [path, query] = proofAddress('flagon line', 'run', 'effect -S1 +FILL & -M1').split('?');
     expect(routeOf(path ?? '', `?${query}`)).toEqual({
       page: 'proof',
       id: 'flagon line',

@@ -96,13 +96,14 @@ export const fillAddress = (id: string, step?: string): string =>
 export const cycleAddress = (id: string, step?: string): string =>
   `/books/${encodeURIComponent(id)}/cycle${step === undefined ? '' : `?step=${step}`}`;
 
-/** The address of what is proved where; no step named is the first question. */
-export const proofAddress = (id: string, step?: string): string =>
-  `/books/${encodeURIComponent(id)}/proof${step === undefined ? '' : `?step=${step}`}`;
-
-/** The address at which a check is tried. */
-export const checkAddress = (id: string, check: string): string =>
-  `${proofAddress(id, 'run')}&check=${encodeURIComponent(check)}`;
+/** The address of what is proved where, with the check that is tried; no step named is the first question. */
+export const proofAddress = (id: string, step?: string, check?: string): string => {
+  const query = [
+    ...(step === undefined ? [] : [`step=${step}`]),
+    ...(check === undefined ? [] : [`check=${encodeURIComponent(check)}`]),
+  ].join('&');
+  return `/books/${encodeURIComponent(id)}/proof${query === '' ? '' : `?${query}`}`;
+};
 
 /** The address at which two revisions of a book face each other; none named are the newest and the one before. */
 export const compareAddress = (

@@ -4,11 +4,11 @@ import { formatNumber } from '../../quantity/index.ts';
 import type { Sheet, Source } from '../../sheets/frame.ts';
 import type { ShownQuantity } from '../field/shown-quantity.tsx';
 import { GoLink } from '../shell/go-link.tsx';
-import { sheetAddress } from '../shell/route.ts';
 import { useWords } from '../state/page-context.ts';
 import type { Words } from '../words/words.ts';
 import { Formula } from './formula.tsx';
 import { SheetValue } from './sheet-value.tsx';
+import { workingAddress } from './working-address.ts';
 import { WorkingInputs } from './working-inputs.tsx';
 
 /** Title, edition, place and how it is known, on one line. */
@@ -19,18 +19,6 @@ export const sourceText = (words: Words, source: Source): string => {
     rest: rest.map((part) => `, ${part}`).join(''),
     mark: words.say(`working.mark.${source.mark}`),
   });
-};
-
-/** The inputs of a working as texts that a sheet's own fields read again. */
-const addressOf = (words: Words, working: Working, sheet: Sheet): string => {
-  const texts = Object.entries(sheet.inputs).flatMap(([name, field]) => {
-    const value = working.inputs[name];
-    if (value === undefined) return [];
-    if (field.type === 'choice' || typeof value === 'string') return [[name, String(value)]];
-    const one = (n: number) => words.quantity(n, field.kind, { units: 'book', digits: 9 }).text;
-    return [[name, typeof value === 'number' ? one(value) : value.map(one).join('; ')]];
-  });
-  return sheetAddress(working.sheet, Object.fromEntries(texts));
 };
 
 export interface WorkingBodyProps {
@@ -82,7 +70,7 @@ export const WorkingBody = ({ floor, working, sheet }: WorkingBodyProps): ReactE
           <li key={source.title + (source.place ?? '')}>{sourceText(words, source)}</li>
         ))}
         <li>
-          <GoLink to={addressOf(words, working, sheet)}>{words.say('working.sheet')}</GoLink>
+          <GoLink to={workingAddress(words, working, sheet)}>{words.say('working.sheet')}</GoLink>
         </li>
       </ul>
     </div>
