@@ -72,7 +72,7 @@ const pure = [
 
 /** Tests may look anywhere: they hold one layer against another. */
 const tests = '(?:\\.(?:test|test-d|arbitrary|oracle)\\.tsx?$|^src/[^/]+/testing/)';
-const contract = '^src/server/(?:api|client)\\.ts$';
+const contract = '^src/server/(?:api|hall-api|client)\\.ts$';
 
 const mayImport = (name) => [...new Set([name, ...(name === 'text' ? [] : ['text']), ...layers[name]])];
 
@@ -142,7 +142,7 @@ module.exports = {
     {
       name: 'contract-stays-light',
       comment:
-        'src/server/api.ts and client.ts are loaded by the pages: they may import each other and the schema library, nothing else. Keep routes as data there and the work in the other files of src/server.',
+        'src/server/api.ts, hall-api.ts and client.ts are loaded by the pages: they may import each other and the schema library, nothing else. Keep routes as data there and the work in the other files of src/server.',
       severity: 'error',
       from: { path: contract },
       to: { pathNot: [contract, '(?:^|/)node_modules/zod/'] },
@@ -170,6 +170,14 @@ module.exports = {
       severity: 'error',
       from: { path: '^src/', pathNot: [tests, '^src/record/ed25519\\.ts$'] },
       to: { path: '(?:^|/)node_modules/@noble/' },
+    },
+    {
+      name: 'one-certificate-library',
+      comment:
+        'The library that writes certificates is imported by src/server/hall/certificate.ts alone, so that it can be exchanged in one place. Ask that file for a certificate.',
+      severity: 'error',
+      from: { path: '^src/', pathNot: [tests, '^src/server/hall/certificate\\.ts$'] },
+      to: { path: '(?:^|/)node_modules/@peculiar/' },
     },
     {
       name: 'one-typesetter',

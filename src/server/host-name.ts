@@ -10,3 +10,10 @@ export const isLoopback = (name: string): boolean =>
 
 /** Whether an address to listen on means every network of this machine. */
 export const isEveryAddress = (address: string): boolean => address === '0.0.0.0' || address === '::';
+
+/** Whether an address holds on one cable alone. */
+export const isLinkLocal = (address: string): boolean =>
+  /^fe[89ab][0-9a-f]:/i.test(address) || /^169\.254(?:\.\d{1,3}){2}$/.test(address);
+
+/** Whether who calls from this address sits at this machine; IPv4 comes as IPv6 where the server listens to both. */
+export const isFromHere = (address: string): boolean => isLoopback(address.replace(/^::ffff:/i, ''));

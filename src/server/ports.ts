@@ -1,4 +1,6 @@
 import type { Store } from '../store/store.ts';
+import type { Hall } from './hall/hall.ts';
+import type { HallDoor } from './hall/hall-ports.ts';
 
 /** What the server is handed: everything outside that it may touch. */
 export interface ServerPorts {
@@ -14,6 +16,10 @@ export interface ServerPorts {
   readonly version: string;
   /** Names beside those of this machine that the server answers to. */
   readonly allowHosts: ReadonlySet<string>;
+  /** What opens the hall; absent on the listener that it opens. */
+  readonly hall?: Hall;
+  /** Set on that listener: by which address, with which key, and who may pass. */
+  readonly hallDoor?: HallDoor;
   /** Told of every mistake of the program; nobody is told of anything else. */
   readonly onFault: (cause: unknown) => void;
 }

@@ -16,6 +16,23 @@ export const serverProblems = {
   SERVER_HOST_ABSENT: ['given'],
   SERVER_CANNOT_LISTEN: ['given', 'allowed'],
   SERVER_PAGES_ABSENT: ['given'],
+  HALL_LAPTOP_ONLY: [],
+  HALL_OPEN: [],
+  HALL_CLOSED: [],
+  HALL_NO_SUCH_ADDRESS: ['given'],
+  HALL_PORT_TAKEN: ['given'],
+  HALL_CANNOT_OPEN: ['given', 'allowed'],
+  HALL_NO_CERTIFICATE: ['allowed'],
+  HALL_NOT_JOINED: [],
+  HALL_CODE_LETTERS: ['given', 'allowed'],
+  HALL_CODE_LENGTH: ['given', 'allowed'],
+  /** The check character shows that it is no code at all. */
+  HALL_CODE_MISTYPED: [],
+  HALL_CODE_WRONG: ['given'],
+  /** Used, too late, or taken back: there is none to be guessed. */
+  HALL_CODE_OVER: [],
+  HALL_LOCKED: ['allowed'],
+  HALL_NAME_ABSENT: [],
 } as const satisfies Record<string, readonly string[]>;
 
 export type ServerProblemCode = keyof typeof serverProblems;

@@ -11,6 +11,15 @@ export interface Incoming {
   readonly site: string | undefined;
 }
 
+/** By what name and scheme a listener may be called. */
+export interface Answering {
+  readonly scheme: 'http' | 'https';
+  /** Whether the names that mean this machine alone are among them. */
+  readonly loopback: boolean;
+  /** The others. */
+  readonly names: ReadonlySet<string>;
+}
+
 const reads = new Set(['GET', 'HEAD', 'OPTIONS']);
 
 /**
@@ -19,21 +28,24 @@ const reads = new Set(['GET', 'HEAD', 'OPTIONS']);
  * Method   the name in Host is this machine or one that the person allowed: a foreign page that has its own
  *          name resolve to this machine (DNS rebinding) is turned away. A write comes from a page of this very
  *          host: Origin is absent (no browser) or equal to it; `null` and other sites are turned away.
- * Symbols  incoming  the request;  allowed  names beside those of this machine
+ * Symbols  incoming  the request;  answering  names and scheme of the listener
  * Returns  the problem, or undefined
  * Cost     O(1)
  * Source   RFC 9110, 7.2 (Host); RFC 6454, 7 (Origin)
  */
-export const requestProblem = (incoming: Incoming, allowed: ReadonlySet<string>): Problem | undefined => {
+export const requestProblem = (
+  incoming: Incoming,
+  { scheme, loopback, names }: Answering,
+): Problem | undefined => {
   const name = hostNameOf(incoming.host);
-  if (name === undefined || !(isLoopback(name) || allowed.has(name))) {
+  if (name === undefined || !((loopback && isLoopback(name)) || names.has(name))) {
     return serverProblem('SERVER_HOST_FOREIGN', 'Host', {
       given: incoming.host ?? '',
-      allowed: ['localhost', '127.0.0.1', '[::1]', ...allowed],
+      allowed: [...(loopback ? ['localhost', '127.0.0.1', '[::1]'] : []), ...names],
     });
   }
   if (reads.has(incoming.method)) return undefined;
-  const own = `http://${incoming.host}`;
+  const own = `${scheme}://${incoming.host}`;
   const foreign =
     incoming.origin === undefined
       ? (incoming.site ?? 'none') !== 'none' && incoming.site !== 'same-origin'

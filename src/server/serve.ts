@@ -8,8 +8,12 @@ import { StoreFailure } from '../store/problems.ts';
 import { openSqliteStore } from '../store/sqlite-store.ts';
 import type { Store } from '../store/store.ts';
 import { sentenceOf } from './failure.ts';
+import { makeHall } from './hall/hall.ts';
+import { boundPort, hallListener } from './hall/hall-listener.ts';
+import { machinePorts } from './hall/machine-ports.ts';
 import { isEveryAddress, isLoopback } from './host-name.ts';
 import { makeServer } from './make-server.ts';
+import type { ServerPorts } from './ports.ts';
 import { serverProblem } from './problems.ts';
 import { seedDemo } from './seed-demo.ts';
 
@@ -79,7 +83,7 @@ const running = async (store: Store, options: ServeOptions): Promise<Served> => 
   const { host, port, data, allowHosts, root } = options;
   const now = () => new Date().toISOString();
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };
-  const server = await makeServer({
+  const ports: ServerPorts = {
     store,
     now,
     makeId: randomUUID,
@@ -91,7 +95,10 @@ const running = async (store: Store, options: ServeOptions): Promise<Served> => 
     onFault: (cause) => {
       process.stderr.write(`${cause instanceof Error ? (cause.stack ?? cause.message) : String(cause)}\n`);
     },
-  });
+  };
+  const machine = machinePorts(data, allowHosts);
+  const hall = await makeHall({ ...machine, listen: hallListener(ports, machine.names) });
+  const server = await makeServer({ ...ports, hall });
   try {
     await seedDemo(store, demoText, now());
     await server.listen({ host, port });
@@ -99,13 +106,12 @@ const running = async (store: Store, options: ServeOptions): Promise<Served> => 
     await server.close();
     throw cause;
   }
-  const bound = server.server.address();
-  const boundPort = typeof bound === 'object' && bound !== null ? bound.port : port;
   return {
-    address: `http://${nameOf(host)}:${boundPort}/`,
+    address: `http://${nameOf(host)}:${boundPort(server, port)}/`,
     loopback: isLoopback(host),
     kept: data,
     close: async () => {
+      await hall.close();
       await server.close();
       await store.close();
     },

@@ -86,6 +86,13 @@ const lines: { file: string; line: string; fires?: string }[] = [
   { file: 'src/proof/signed.ts', line: "import '@noble/curves';", fires: 'one-signature-library' },
   { file: 'src/record/ed25519.ts', line: "import '@noble/curves';" },
   {
+    file: 'src/server/tls.ts',
+    line: "import '@peculiar/asn1-x509';",
+    fires: 'one-certificate-library',
+  },
+  { file: 'src/server/hall/certificate.ts', line: "import '@peculiar/asn1-x509';" },
+  { file: 'src/server/hall-api.ts', line: "import 'zod';" },
+  {
     file: 'src/papers/second.ts',
     line: "import '@myriaddreamin/typst-ts-node-compiler';",
     fires: 'one-typesetter',
@@ -119,7 +126,7 @@ const lines: { file: string; line: string; fires?: string }[] = [
 
 const ground: Record<string, string> = {
   'package.json':
-    '{"name":"fixture","type":"module","dependencies":{"zod":"1","libsql":"1","fastify":"1","fflate":"1","@noble/curves":"1"}}',
+    '{"name":"fixture","type":"module","dependencies":{"zod":"1","libsql":"1","fastify":"1","fflate":"1","@noble/curves":"1","@peculiar/asn1-x509":"1"}}',
   'src/sheets/one.cases.ts': 'export const a = 1;',
   'src/sheets/one.test.ts': 'export const a = 1;',
   'src/line/round.ts': "import './about.ts';",
@@ -139,6 +146,7 @@ describe('each rule', () => {
       'fastify',
       'fflate',
       '@noble/curves',
+      '@peculiar/asn1-x509',
       '@myriaddreamin/typst-ts-node-compiler',
     ]) {
       files[`node_modules/${name}/package.json`] = `{"name":"${name}","version":"1.0.0","main":"index.js"}`;
