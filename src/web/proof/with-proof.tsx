@@ -1,14 +1,22 @@
 import { createContext, type ReactElement, type ReactNode, useContext, useMemo, useState } from 'react';
 import type { Book } from '../../book/index.ts';
-import { type BookProof, type FloorProof, proofOfBook } from '../../proof/index.ts';
+import {
+  type BookProof,
+  type CheckSentences,
+  checkSentences,
+  type FloorProof,
+  proofOfBook,
+} from '../../proof/index.ts';
 import { useKeptRecords } from '../state/kept-records.tsx';
-import { usePage, usePagePart } from '../state/page-context.ts';
+import { usePage, usePagePart, useWords } from '../state/page-context.ts';
 
 /** What the page speaks of: the floor that is chosen, and what its records say of the checks of the book. */
 export interface ShownProof {
   readonly book: Book;
   readonly proof: BookProof;
   readonly floor: FloorProof;
+  /** What is said of its checks, in the words and units of the reader. */
+  readonly says: CheckSentences;
   readonly chooseFloor: (tag: string) => void;
   /** Id of the check that the address names. */
   readonly asked: string | undefined;
@@ -36,6 +44,8 @@ export const WithProof = ({
   const id = usePagePart((state) => state.id);
   const book = usePagePart((state) => state.book);
   const assessment = usePagePart((state) => state.assessment);
+  const units = usePagePart((state) => state.units);
+  const words = useWords();
   const { records } = useKeptRecords();
   const note = `proof-floor/${id}`;
   const [chosen, setChosen] = useState(() => page.notes.read(note));
@@ -44,8 +54,20 @@ export const WithProof = ({
       book === undefined || assessment === undefined ? undefined : proofOfBook(book, assessment, records),
     [book, assessment, records],
   );
+  const says = useMemo(
+    () =>
+      book === undefined
+        ? undefined
+        : checkSentences(book, {
+            say: words.say,
+            has: words.has,
+            quantity: (value, kind) => words.quantity(value, kind, { units, book }).text,
+            number: (value) => words.number(value, 2),
+          }),
+    [book, words, units],
+  );
   const shown = useMemo((): ShownProof | undefined => {
-    if (book === undefined || proof === undefined) return undefined;
+    if (book === undefined || proof === undefined || says === undefined) return undefined;
     const floor =
       proof.floors.find((one) => one.floor === chosen) ??
       proof.floors.find(({ role }) => role === 'built on') ??
@@ -55,13 +77,14 @@ export const WithProof = ({
       book,
       proof,
       floor,
+      says,
       chooseFloor: (tag) => {
         page.notes.write(note, tag);
         setChosen(tag);
       },
       asked,
     };
-  }, [page, note, book, proof, chosen, asked]);
+  }, [page, note, book, proof, says, chosen, asked]);
   if (shown === undefined) return <>{absent}</>;
   return <ProofContext value={shown}>{children}</ProofContext>;
 };

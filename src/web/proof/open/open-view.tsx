@@ -1,7 +1,13 @@
 import type { ReactElement } from 'react';
-import { useProof } from '../with-proof.tsx';
+import { LatePart } from './late-part.tsx';
+import { ProgressPart } from './progress-part.tsx';
+import { PunchPart } from './punch-part.tsx';
 
-export const OpenView = (): ReactElement => {
-  const { floor } = useProof();
-  return <p className="quiet">{floor.name}</p>;
-};
+/** What keeps the floor open: points, results and waits with who holds each, and what is next. */
+export const OpenView = (): ReactElement => (
+  <div className="open-view">
+    <ProgressPart />
+    <PunchPart />
+    <LatePart />
+  </div>
+);
