@@ -13,7 +13,9 @@ import { type FindSheet, SheetContext } from '../sheets/sheet-context.ts';
 import { usePagePart } from '../state/page-context.ts';
 import { allWords } from '../words/all-words.ts';
 import { MoreWords } from '../words/more-words.tsx';
+import { proofOpenWords } from '../words/proof-open.text.ts';
 import { proofPageWords } from '../words/proof-page.text.ts';
+import { proofProtocolWords } from '../words/proof-protocol.text.ts';
 import { ProofPage } from './proof-page.tsx';
 
 const catalogue = allWords(sheetEntries, [
@@ -22,6 +24,8 @@ const catalogue = allWords(sheetEntries, [
   proofProblemText,
   mediaProblemText,
   proofPageWords,
+  proofProtocolWords,
+  proofOpenWords,
 ]);
 
 const findSheet: FindSheet = (id) => registry.get(id)?.sheet;
