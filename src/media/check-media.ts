@@ -38,3 +38,7 @@ export const checkMedia = (head: Uint8Array, said: SaidMedia, path = ''): readon
   const given = plainType(said.mediaType);
   return types.includes(given) ? [] : [mediaProblem('MEDIA_NOT_AS_SAID', path, { given, allowed: types })];
 };
+
+/** What is wrong where bytes give another digest than the one under which they came. */
+export const digestProblem = (given: string, allowed: string, path = ''): readonly Problem[] =>
+  given === allowed ? [] : [mediaProblem('MEDIA_DIGEST', path, { given, allowed })];

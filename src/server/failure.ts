@@ -1,4 +1,5 @@
 import { bookProblemText } from '../book/problems.text.ts';
+import { mediaProblemText } from '../media/problems.text.ts';
 import { kindText } from '../quantity/kinds.text.ts';
 import type { Problem } from '../quantity/problem.ts';
 import { quantityProblemText } from '../quantity/problems.text.ts';
@@ -13,6 +14,7 @@ const words = makeCatalogue([
   quantityProblemText,
   prefixed('kind.', kindText),
   bookProblemText,
+  mediaProblemText,
   recordProblemText,
   storeProblemText,
   serverProblemText,

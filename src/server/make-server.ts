@@ -58,9 +58,10 @@ export const makeServer = async (ports: ServerPorts): Promise<FastifyInstance> =
     if (request.url.startsWith('/api/')) reply.header('cache-control', 'no-store');
   });
   if (hallDoor !== undefined) await hallGate(server, hallDoor.gate);
-  server.setErrorHandler((error, _request, reply) => {
+  server.setErrorHandler((error, request, reply) => {
     const problems = problemsOfError(error);
-    if (problems === undefined) ports.onFault(error);
+    // a sender who went away in the middle is no mistake of ours, and hears no answer
+    if (problems === undefined && !request.raw.readableAborted) ports.onFault(error);
     return refuseWith(reply, problems ?? [serverProblem('SERVER_FAULT', '')]);
   });
 

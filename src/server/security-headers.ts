@@ -11,7 +11,9 @@ export const securityHeaders: FastifyHelmetOptions = {
       defaultSrc: ["'self'"],
       scriptSrc: ["'self'"],
       styleSrc: ["'self'"],
-      imgSrc: ["'self'"],
+      // a picture that the server does not have yet is shown out of the page's own storage
+      imgSrc: ["'self'", 'blob:'],
+      mediaSrc: ["'self'", 'blob:'],
       fontSrc: ["'self'"],
       connectSrc: ["'self'"],
       workerSrc: ["'self'"],

@@ -13,6 +13,9 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { writtenByOthers } from '../media/testing/written-by-others.ts';
+import { toHex } from '../record/hex.ts';
+import { sha256 } from '../record/sha256.ts';
 import { LATEST } from './migrations.ts';
 import { StoreFailure } from './problems.ts';
 import { openSqlite } from './sqlite-driver.ts';
@@ -297,6 +300,47 @@ describe('a busy store', () => {
     other.exec('ROLLBACK');
     expect(await store.appendRevision(next(1, 'two'))).toMatchObject({ ok: true });
     other.close();
+    await store.close();
+  });
+});
+
+describe('media', () => {
+  const { jpeg } = writtenByOthers;
+  const photo = { sha256: toHex(sha256(jpeg)), mediaType: 'image/jpeg' };
+  const place = () => join(folder, 'media', photo.sha256.slice(0, 2), photo.sha256);
+
+  it('whose file is gone are said to be, and healed by sending them again', async () => {
+    const store = await openSqliteStore(path);
+    await store.createBook(first);
+    await store.putMedia('b', photo, [jpeg]);
+    rmSync(place());
+    expect(await store.readMedia('b', photo.sha256)).toMatchObject({
+      ok: false,
+      problems: [{ code: 'STORE_MEDIA_GONE' }],
+    });
+    expect(await store.putMedia('b', photo, [jpeg])).toMatchObject({ ok: true, value: { isNew: false } });
+    expect(await store.readMedia('b', photo.sha256)).toMatchObject({ ok: true });
+    await store.close();
+  });
+
+  it('leave nothing half beside them', async () => {
+    const store = await openSqliteStore(path);
+    await store.createBook(first);
+    await store.putMedia('b', photo, [jpeg]);
+    await store.putMedia('b', photo, [jpeg.subarray(1)]);
+    expect(readdirSync(join(folder, 'media', 'arriving'))).toEqual([]);
+    await store.close();
+  });
+
+  it('that the disk refuses are refused, and the records go on', async () => {
+    const store = await openSqliteStore(path);
+    await store.createBook(first);
+    // a file where the folder should be: what root can't write either
+    writeFileSync(join(folder, 'media'), '');
+    const failure = await failureOf(store.putMedia('b', photo, [jpeg]));
+    expect(failure.code).toBe('STORE_FAILED');
+    expect(await store.listMedia('b')).toEqual({ ok: true, value: [] });
+    expect(await store.appendRevision(next(1, 'two'))).toMatchObject({ ok: true });
     await store.close();
   });
 });

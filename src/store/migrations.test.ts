@@ -65,8 +65,25 @@ const fill: Readonly<Record<number, (connection: SqliteConnection) => void>> = {
     );
     insertRecord(connection, 1);
   },
+  3: (connection) => {
+    fill[1]?.(connection);
+    connection.run(
+      'INSERT INTO media (book, sha256, media_type, bytes) VALUES (?, ?, ?, ?)',
+      'b',
+      DIGEST,
+      'image/png',
+      3,
+    );
+  },
 };
-const filledAt = (version: number) => fill[Math.min(version, Math.max(...Object.keys(fill).map(Number)))];
+const filledAt = (version: number) =>
+  fill[
+    Math.max(
+      ...Object.keys(fill)
+        .map(Number)
+        .filter((one) => one <= version),
+    )
+  ];
 
 const run = new Set<string>();
 
@@ -133,7 +150,7 @@ describe('migrations', () => {
 describe('the tables themselves', () => {
   const filled = (): SqliteConnection => {
     const connection = kept(openConnection(path));
-    fill[1]?.(connection);
+    fill[3]?.(connection);
     return connection;
   };
   const refused: readonly (readonly [string, string])[] = [
@@ -169,6 +186,9 @@ describe('the tables themselves', () => {
       'a record names the hash before it',
       `INSERT INTO record SELECT 2, book, 'r1', writer, 1, previous, previous, x'61' FROM record`,
     ],
+    ['a file is not said to be of another form', `UPDATE media SET media_type = 'image/jpeg'`],
+    ['a file is not removed', 'DELETE FROM media'],
+    ['a file is not replaced', 'INSERT OR REPLACE INTO media SELECT book, sha256, media_type, 4 FROM media'],
     ['a book is not removed', 'DELETE FROM book'],
     ['a book is not renamed', `UPDATE book SET id = 'c'`],
     [

@@ -74,9 +74,26 @@ const appendOnly = `
     BEGIN SELECT RAISE(ABORT, 'a record follows the last of its writer'); END;
 `;
 
+/** The bytes stand in a folder beside the file, each under its digest. */
+const media = `
+  CREATE TABLE media (
+    book       TEXT    NOT NULL REFERENCES book (id),
+    sha256     TEXT    NOT NULL CHECK (length(sha256) = 64),
+    media_type TEXT    NOT NULL,
+    bytes      INTEGER NOT NULL CHECK (bytes > 0),
+    PRIMARY KEY (book, sha256)
+  ) STRICT, WITHOUT ROWID;
+  CREATE TRIGGER media_unchanged BEFORE UPDATE ON media BEGIN SELECT RAISE(ABORT, 'media are only added'); END;
+  CREATE TRIGGER media_kept BEFORE DELETE ON media BEGIN SELECT RAISE(ABORT, 'media are only added'); END;
+  CREATE TRIGGER media_not_replaced BEFORE INSERT ON media
+    WHEN EXISTS (SELECT 1 FROM media WHERE book = NEW.book AND sha256 = NEW.sha256)
+    BEGIN SELECT RAISE(ABORT, 'media are only added'); END;
+`;
+
 export const migrations: readonly Migration[] = [
   { version: 1, name: 'books, revisions, records', sql: tables },
   { version: 2, name: 'rows are only added', sql: appendOnly },
+  { version: 3, name: 'media', sql: media },
 ];
 
 /** The version that this program writes. */

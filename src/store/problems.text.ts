@@ -12,6 +12,9 @@ export const storeProblemText: { readonly en: Readonly<Record<StoreProblemCode, 
     STORE_REVISION_UNKNOWN: 'There is no revision {given}. Stored: {allowed}.',
     STORE_RECORD_GAP:
       'Record {given} came before those in front of it; next is {allowed}. Nothing was saved. Send the missing records first.',
+    STORE_MEDIA_UNKNOWN: 'No file with the digest {given} is kept with this book.',
+    STORE_MEDIA_GONE:
+      'The file with the digest {given} belongs to this book but is not in the media folder any more. Send it again, or restore it from an archive of the book.',
     STORE_INPUT: '{path} cannot be stored. Expected: {allowed}. Nothing was saved.',
     STORE_READ_ONLY:
       'The data at {path} can be read but not written. Nothing was saved; what is stored is untouched. Give this user the right to write there, or choose another data folder.',

@@ -9,6 +9,9 @@ export const storeProblems = {
   STORE_BOOK_UNKNOWN: ['given'],
   STORE_REVISION_UNKNOWN: ['given', 'allowed'],
   STORE_RECORD_GAP: ['given', 'allowed'],
+  STORE_MEDIA_UNKNOWN: ['given'],
+  /** The book has it, the folder beside the database has not. */
+  STORE_MEDIA_GONE: ['given'],
   STORE_INPUT: ['allowed'],
   // failed: the disk, the file or another program
   STORE_READ_ONLY: [],

@@ -1,27 +1,19 @@
 import { closeSync, mkdirSync, openSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
+import { diskFailure } from './disk-failure.ts';
 import { LATEST, type Migration, migrations } from './migrations.ts';
-import { StoreFailure, type StoreProblemCode } from './problems.ts';
+import { StoreFailure } from './problems.ts';
 import { openSqlite, type SqliteConnection } from './sqlite-driver.ts';
 
 /** Marks our files among SQLite databases: the letters TWFL. */
 export const APPLICATION = 0x5457464c;
-
-const ERRNO: Readonly<Record<string, StoreProblemCode>> = {
-  EACCES: 'STORE_READ_ONLY',
-  EPERM: 'STORE_READ_ONLY',
-  EROFS: 'STORE_READ_ONLY',
-  ENOSPC: 'STORE_FULL',
-  EDQUOT: 'STORE_FULL',
-};
 
 /** The operating system names the reason; SQLite says only that it could not open. */
 const onDisk = <T>(path: string, work: () => T): T => {
   try {
     return work();
   } catch (error) {
-    const { code } = error as NodeJS.ErrnoException;
-    throw new StoreFailure(ERRNO[code ?? ''] ?? 'STORE_CANNOT_OPEN', path, error);
+    throw diskFailure(path, error, 'STORE_CANNOT_OPEN');
   }
 };
 

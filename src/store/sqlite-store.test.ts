@@ -1,8 +1,8 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { storeContract } from './contract.ts';
 import { openSqliteStore } from './sqlite-store.ts';
+import { storeContract } from './testing/contract.ts';
 
 storeContract('SQLite', async () => {
   const folder = await mkdtemp(join(tmpdir(), 'twinfloor-store-'));

@@ -7,6 +7,7 @@ import { recordProblem } from '../record/problems.ts';
 import { isTimestamp } from '../record/timestamp.ts';
 import { StoreFailure, storeProblem } from './problems.ts';
 import type { Row, SqliteConnection, SqlValue } from './sqlite-driver.ts';
+import { sqliteMedia } from './sqlite-media.ts';
 import { type OpenOptions, openConnection, PATIENCE } from './sqlite-open.ts';
 import type { Appended, BookEntry, NewBook, NewRevision, Revision, RevisionEntry, Store } from './store.ts';
 
@@ -314,6 +315,7 @@ export const sqliteStore = (connection: SqliteConnection): Store => {
     appendRecords: async (book, records) => appendRecords(book, records),
     readRecords,
     heads: async (book) => heads(book),
+    ...sqliteMedia(connection),
     close: async () => close(),
   };
 };

@@ -59,6 +59,23 @@ export interface ReadFrom {
   readonly most?: number;
 }
 
+/** A picture, film or sound as whoever brings it says that it is. */
+export interface SaidMedia {
+  /** SHA-256 of the bytes. */
+  readonly sha256: string;
+  readonly mediaType: string;
+}
+
+export interface MediaEntry extends SaidMedia {
+  readonly bytes: number;
+}
+
+/** Bytes from one place to before another. */
+export interface MediaPart {
+  readonly from: number;
+  readonly to: number;
+}
+
 /**
  * Where books and records are kept. Whoever is acknowledged is on the disk: a promise that resolves has
  * been synced.
@@ -79,6 +96,19 @@ export interface Store {
   readonly readRecords: (book: string, from?: ReadFrom) => Promise<Result<RecordPage>>;
   /** Last record of each writer, by writer. */
   readonly heads: (book: string) => Promise<Result<readonly Head[]>>;
+  /** Keeps a picture, film or sound of a book, once its bytes are what is said of them. */
+  readonly putMedia: (
+    book: string,
+    said: SaidMedia,
+    chunks: AsyncIterable<Uint8Array> | Iterable<Uint8Array>,
+  ) => Promise<Result<MediaEntry & { readonly isNew: boolean }>>;
+  /** By digest. */
+  readonly listMedia: (book: string) => Promise<Result<readonly MediaEntry[]>>;
+  readonly readMedia: (
+    book: string,
+    sha256: string,
+    part?: MediaPart,
+  ) => Promise<Result<MediaEntry & { readonly content: AsyncIterable<Uint8Array> }>>;
   /** Ends it; twice does no harm. */
   readonly close: () => Promise<void>;
 }

@@ -1,9 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import type { Result } from '../quantity/problem.ts';
-import { appendRecord, chainFrom, startChain } from '../record/append-record.ts';
-import type { Envelope, Head } from '../record/envelope.ts';
-import { verifyRecords } from '../record/verify-records.ts';
-import type { Store } from './store.ts';
+import { writtenByOthers } from '../../media/testing/written-by-others.ts';
+import type { Result } from '../../quantity/problem.ts';
+import { appendRecord, chainFrom, startChain } from '../../record/append-record.ts';
+import type { Envelope, Head } from '../../record/envelope.ts';
+import { toHex } from '../../record/hex.ts';
+import { sha256 } from '../../record/sha256.ts';
+import { verifyRecords } from '../../record/verify-records.ts';
+import type { Store } from '../store.ts';
 
 /** A place for one test: `open` may be called several times, also while another store is open on it. */
 export interface StorePlace {
@@ -315,6 +318,101 @@ export const storeContract = (name: string, makePlace: () => Promise<StorePlace>
         wholeOf(await store.appendRecords(BOOK, notes('alpha', 1)));
         expect(wholeOf(await store.readRecords('other')).records).toEqual([]);
         expect(wholeOf(await store.heads('other'))).toEqual([]);
+      });
+    });
+  });
+
+  describe(`${name}: media`, () => {
+    const { jpeg, png, mp4 } = writtenByOthers;
+    const said = (bytes: Uint8Array, mediaType: string) => ({ sha256: toHex(sha256(bytes)), mediaType });
+    const whole = async (chunks: AsyncIterable<Uint8Array>): Promise<Uint8Array> => {
+      const parts: Uint8Array[] = [];
+      for await (const chunk of chunks) parts.push(chunk);
+      return new Uint8Array(Buffer.concat(parts));
+    };
+
+    it('come back byte for byte, whole or in part, also after the store was closed', async () => {
+      await using(async (store, open) => {
+        wholeOf(await store.createBook(first));
+        const film = said(mp4, 'video/mp4');
+        // as a network brings them: in pieces
+        const pieces = [mp4.subarray(0, 3), mp4.subarray(3, 100), mp4.subarray(100)];
+        const entry = { ...film, bytes: mp4.length };
+        expect(wholeOf(await store.putMedia(BOOK, film, pieces))).toEqual({ ...entry, isNew: true });
+        await store.close();
+        const again = await open();
+        const { content, ...kept } = wholeOf(await again.readMedia(BOOK, film.sha256));
+        expect(kept).toEqual(entry);
+        expect(await whole(content)).toEqual(mp4);
+        const part = wholeOf(await again.readMedia(BOOK, film.sha256, { from: 100, to: 107 }));
+        expect(await whole(part.content)).toEqual(mp4.slice(100, 107));
+        expect(wholeOf(await again.listMedia(BOOK))).toEqual([entry]);
+      });
+    });
+
+    it('sent twice, or by two at once, are one', async () => {
+      await using(async (store, open) => {
+        wholeOf(await store.createBook(first));
+        const other = await open();
+        const photo = said(jpeg, 'image/jpeg');
+        const done = await Promise.all(
+          [store, other, store, other].map((one) => one.putMedia(BOOK, photo, [jpeg])),
+        );
+        expect(done.map((one) => wholeOf(one).isNew).filter(Boolean)).toHaveLength(1);
+        expect(wholeOf(await store.putMedia(BOOK, photo, [jpeg])).isNew).toBe(false);
+        expect(wholeOf(await store.listMedia(BOOK))).toHaveLength(1);
+      });
+    });
+
+    it('are refused where they are not what they are said to be, and nothing is kept', async () => {
+      await using(async (store) => {
+        wholeOf(await store.createBook(first));
+        const text = new TextEncoder().encode('<html>');
+        const endless = function* () {
+          yield jpeg;
+          for (;;) yield new Uint8Array(1024 * 1024);
+        };
+        const refused: readonly (readonly [string, ReturnType<Store['putMedia']>])[] = [
+          ['MEDIA_UNKNOWN', store.putMedia(BOOK, said(text, 'image/jpeg'), [text])],
+          ['MEDIA_NOT_AS_SAID', store.putMedia(BOOK, said(png, 'image/jpeg'), [png])],
+          ['MEDIA_DIGEST', store.putMedia(BOOK, said(jpeg, 'image/jpeg'), [jpeg.subarray(0, 300)])],
+          ['MEDIA_EMPTY', store.putMedia(BOOK, said(jpeg, 'image/jpeg'), [])],
+          ['MEDIA_TOO_LARGE', store.putMedia(BOOK, said(jpeg, 'image/jpeg'), endless())],
+          ['STORE_INPUT', store.putMedia(BOOK, { sha256: '../../x', mediaType: 'image/jpeg' }, [jpeg])],
+          ['STORE_BOOK_UNKNOWN', store.putMedia('other', said(jpeg, 'image/jpeg'), [jpeg])],
+        ];
+        for (const [code, put] of refused) expect(codesOf(await put), code).toEqual([code]);
+        expect(wholeOf(await store.listMedia(BOOK))).toEqual([]);
+        const { sha256: digest } = said(jpeg, 'image/jpeg');
+        expect(codesOf(await store.readMedia(BOOK, digest))).toEqual(['STORE_MEDIA_UNKNOWN']);
+        expect(codesOf(await store.readMedia('other', digest))).toEqual(['STORE_BOOK_UNKNOWN']);
+        expect(codesOf(await store.listMedia('other'))).toEqual(['STORE_BOOK_UNKNOWN']);
+      });
+    });
+
+    it('whose sender goes away are not kept, and may be sent again', async () => {
+      await using(async (store) => {
+        wholeOf(await store.createBook(first));
+        const photo = said(jpeg, 'image/jpeg');
+        const broken = function* () {
+          yield jpeg.subarray(0, 100);
+          throw new Error('the line is cut');
+        };
+        await expect(store.putMedia(BOOK, photo, broken())).rejects.toThrow('the line is cut');
+        expect(wholeOf(await store.listMedia(BOOK))).toEqual([]);
+        expect(wholeOf(await store.putMedia(BOOK, photo, [jpeg])).isNew).toBe(true);
+      });
+    });
+
+    it('of one book do not show in another', async () => {
+      await using(async (store) => {
+        wholeOf(await store.createBook(first));
+        wholeOf(await store.createBook({ ...first, book: 'other' }));
+        const photo = said(jpeg, 'image/jpeg');
+        wholeOf(await store.putMedia(BOOK, photo, [jpeg]));
+        expect(wholeOf(await store.listMedia('other'))).toEqual([]);
+        expect(codesOf(await store.readMedia('other', photo.sha256))).toEqual(['STORE_MEDIA_UNKNOWN']);
+        expect(wholeOf(await store.putMedia('other', photo, [jpeg])).isNew).toBe(true);
       });
     });
   });
