@@ -21,7 +21,14 @@ export { restOfBook } from './rest-of-book.ts';
 export { bookSchema, bookVersion } from './schema/book.ts';
 export type { Quantity } from './schema/quantity.ts';
 export type { Thing } from './schema/tag.ts';
-export { readSetting, type SettingForm, type SettingValue, settingForm } from './setting-value.ts';
+export { ownSettingForm, settingPlace } from './setting-problems.ts';
+export {
+  readSetting,
+  type SettingForm,
+  type SettingValue,
+  settingForm,
+  unitOfSetting,
+} from './setting-value.ts';
 export { type TagPlace, tagPath, tagsOf } from './tag-path.ts';
 export { valueAt } from './value-at.ts';
 export { writeBook } from './write-book.ts';

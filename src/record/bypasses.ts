@@ -20,9 +20,9 @@ export interface Bypass extends Omit<BypassBody, 'state'> {
   readonly removed?: { readonly by: string; readonly at: string };
 }
 
-/** Whether a record comes after another: of one device by its chain as well, since a clock can be set back. */
+/** Whether a record comes after another: of one device by its chain, since a clock can be set back; else by the clocks. */
 const isAfter = (a: Envelope<BypassBody>, b: Envelope<BypassBody>): boolean =>
-  Date.parse(a.deviceTime) > Date.parse(b.deviceTime) && (a.writer !== b.writer || a.sequence > b.sequence);
+  a.writer === b.writer ? a.sequence > b.sequence : Date.parse(a.deviceTime) - Date.parse(b.deviceTime) > 0;
 
 /**
  * What was forced or bypassed and whether it was taken out again.

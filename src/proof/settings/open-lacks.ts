@@ -1,0 +1,38 @@
+import type { Book } from '../../book/index.ts';
+import type { Assessment } from '../../floor/assessment.ts';
+import { bypassesOf } from '../../record/bypasses.ts';
+import type { Envelope } from '../../record/envelope.ts';
+import { settingRegister } from './register.ts';
+
+/** What the settings of a line keep a gate from: it is named by the id in a signature. */
+export interface SettingLack {
+  readonly id: string;
+  readonly sort: 'bypass' | 'setting';
+  readonly holder: 'builder';
+}
+
+/**
+ * What is forced or bypassed and was not taken out again: it travels with the line, so it keeps every gate of every floor.
+ */
+export const bypassLacks = (records: readonly Envelope[]): readonly SettingLack[] =>
+  bypassesOf(records)
+    .filter(({ removed }) => removed === undefined)
+    .map(({ bypass }) => ({ id: `bypass ${bypass}`, sort: 'bypass', holder: 'builder' }));
+
+/** Settings that were left at a floor beyond what is allowed there. */
+export const leftBeyond = (
+  book: Book,
+  assessment: Assessment,
+  floor: string,
+  records: readonly Envelope[],
+): readonly SettingLack[] => {
+  const left = records.filter(({ kind }) => kind === 'setting');
+  // the range of a setting asks the utilities of every floor
+  if (left.length === 0) return [];
+  return settingRegister(book, assessment, left)
+    .rows.filter(({ at }) => {
+      const value = at['as left'];
+      return value?.beyond !== undefined && value.record.floor === floor;
+    })
+    .map(({ row }) => ({ id: `setting ${row.id}`, sort: 'setting', holder: 'builder' }));
+};
