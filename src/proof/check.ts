@@ -7,6 +7,7 @@ import type { Stage } from './stage.ts';
 export const checkSorts = [
   'placed',
   'bond',
+  'insulation',
   'voltage',
   'rotation',
   'current',
@@ -27,10 +28,12 @@ export const checkSorts = [
   'washPressure',
   'washContact',
   'rinseResidue',
+  'drainAcidity',
   'fillLevel',
   'contents',
   'perBottle',
   'closing',
+  'leak',
   'removalTorque',
   'glassBreakage',
   'lineClearance',
@@ -58,6 +61,7 @@ export type InstrumentSort =
   | 'multimeter'
   | 'clampMeter'
   | 'lowOhmMeter'
+  | 'insulationMeter'
   | 'phaseMeter'
   | 'stopTimeMeter'
   | 'titration'
@@ -72,6 +76,7 @@ export type InstrumentSort =
 export type Judged =
   /** Each reading by itself. */
   | 'each'
+  /** The mean with the interval that holds it, by Student. */
   | 'mean'
   /** The stop time that distances are worked out with: the highest, or three standard deviations over the mean. */
   | 'stop time';

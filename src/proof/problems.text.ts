@@ -6,6 +6,10 @@ export const proofProblemText: { readonly en: Readonly<Record<ProofProblemCode, 
     PROOF_CHECK_UNKNOWN:
       'Floor {floor} has no check {given}. The book may have changed since: look whether the thing has another tag now.',
     PROOF_FLOOR_UNKNOWN: 'The book has no floor {given}. Known: {allowed}.',
+    PROOF_WAIT_UNKNOWN:
+      'The book waits for nothing named {given}. Known: {allowed}. The record is kept and counts nowhere.',
+    PROOF_CLOCK_BACK:
+      'The clock of {writer} went back: a record of {given} follows one of {before}. Its own records count in the order in which they were written; look which of the two moments is wrong before anything hangs on it.',
     PROOF_CONDITION_UNKNOWN: 'The check has no condition {given}. Known: {allowed}.',
     PROOF_CLAIM: '{path} says {given}. Expected: yes or no.',
     PROOF_READINGS_ABSENT: 'The check wants readings ({allowed}), and the record holds none.',

@@ -5,6 +5,9 @@ export const proofProblems = {
   /** No check of that floor has this id: the book has changed, or another was meant. */
   PROOF_CHECK_UNKNOWN: ['given', 'floor'],
   PROOF_FLOOR_UNKNOWN: ['given', 'allowed'],
+  PROOF_WAIT_UNKNOWN: ['given', 'allowed'],
+  /** A device's clock went back between two records of its chain. */
+  PROOF_CLOCK_BACK: ['given', 'writer', 'before'],
   PROOF_CONDITION_UNKNOWN: ['given', 'allowed'],
   /** A condition that is read as yes or no. */
   PROOF_CLAIM: ['given'],

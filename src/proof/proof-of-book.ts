@@ -4,14 +4,18 @@ import type { Problem } from '../quantity/problem.ts';
 import type { Envelope } from '../record/envelope.ts';
 import { placesOfBook } from './book-places.ts';
 import { type CarryOver, carriedOver, standing } from './carry-over.ts';
+import { claimedMoments } from './claimed-moments.ts';
 import { type Gate, gatesOf } from './gates.ts';
 import { plannedChecks } from './plan.ts';
+import { type PlanOfDays, planOfDays } from './plan-of-days.ts';
 import { proofProblem } from './problems.ts';
 import { type Progress, progressOf } from './progress.ts';
 import { proofContext } from './proof-context.ts';
 import { type ProvedCheck, provedCheck } from './proved-check.ts';
 import { type PunchPoint, punchPoints } from './punch-points.ts';
+import { type HeardReply, repliesOf } from './replies.ts';
 import { type RecordedResult, resultsOf } from './results.ts';
+import { type ProofWait, waitsOf } from './waits.ts';
 
 /** What is to be proved on a floor and what has been. */
 export interface FloorProof {
@@ -24,11 +28,19 @@ export interface FloorProof {
   readonly carryOver: readonly CarryOver[];
   readonly progress: Progress;
   readonly gates: readonly Gate[];
+  /** What is left of it, laid out in days. */
+  readonly days: PlanOfDays;
 }
 
 export interface BookProof {
   readonly floors: readonly FloorProof[];
   readonly punch: readonly PunchPoint[];
+  /** What witnesses wrote who had the witness file alone. */
+  readonly replies: readonly HeardReply[];
+  /** What others own, as it stands. */
+  readonly waits: readonly ProofWait[];
+  /** What may be other than it is said: a device whose clock went back. */
+  readonly doubts: readonly Problem[];
   /** Results that name no floor or check of the book, and what of others could not be taken. */
   readonly problems: readonly Problem[];
 }
@@ -59,7 +71,7 @@ const keeps =
  *
  * Method   checks from the book, each planned for its floor; results judged against them; what the floor that the line was
  *          built on leaves goes to every floor after it
- * Symbols  records  the set, whole by verifyRecords
+ * Symbols  records  the set, whole by verifyRecords;  from  day on which what is left begins, over the book's
  * Returns  floors in the order of the book, and every result that could not be taken
  * Cost     an assessment's utilities, if nobody asked for them yet; then O(checks) a floor and O(checks^2) for what waits
  */
@@ -67,9 +79,12 @@ export const proofOfBook = (
   book: Book,
   assessment: Assessment,
   records: readonly Envelope[] = [],
+  { from }: { readonly from?: string } = {},
 ): BookProof => {
   const places = placesOfBook(book);
-  const results = resultsOf(records);
+  const moments = claimedMoments(records);
+  const results = resultsOf(records, moments);
+  const { waits, problems: strangeWaits } = waitsOf(book, records, moments);
   const punch = punchPoints(records);
   const proved = assessment.floors.map((floor) => ({
     floor,
@@ -95,14 +110,19 @@ export const proofOfBook = (
       checks,
       carryOver: follows ? carriedOver(first.checks, first.floor.floor, ids.get(floor.floor)!) : [],
       progress: progressOf(checks),
+      days: planOfDays({ book, floor, checks, waits, ...(from === undefined ? {} : { from }) }),
       gates: gatesOf({ book, assessment, floor, checks, punch: punch.filter(keeps(floor)), records }),
     };
   });
   return {
     floors,
     punch,
+    replies: repliesOf(records),
+    waits,
+    doubts: moments.doubts,
     problems: [
       ...strangeResults(results, ids),
+      ...strangeWaits,
       ...proved.flatMap(({ checks }) => checks.flatMap(({ inForce }) => inForce?.problems ?? [])),
     ],
   };

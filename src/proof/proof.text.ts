@@ -29,6 +29,7 @@ const stage: Words<Stage> = {
 const sort: Words<CheckSort> = {
   placed: 'in its place, level and anchored: {a}',
   bond: 'bond: {a}',
+  insulation: 'insulation: {a}',
   voltage: 'voltage and order of phases',
   rotation: 'rotation: {a}',
   current: 'current: {a}',
@@ -49,10 +50,12 @@ const sort: Words<CheckSort> = {
   washPressure: 'spray pressure: {a}',
   washContact: 'contact: {a}',
   rinseResidue: 'residue after the rinse: {a}',
+  drainAcidity: 'pH let into the drain: {a}',
   fillLevel: 'level: {a}',
   contents: 'contents: {a}',
   perBottle: 'time of a cap: {a}',
   closing: 'closure: {a}',
+  leak: 'leak test: {a}',
   removalTorque: 'torque that opens: {a}',
   glassBreakage: 'broken glass',
   lineClearance: 'line clearance',
@@ -74,6 +77,8 @@ const sort: Words<CheckSort> = {
 const expect: Words<CheckSort> = {
   placed: 'Stands where the plan has it, level, on all feet, anchored; paint marks on what was tightened.',
   bond: 'From {from} to {to}, {size}: tight, clean, and a resistance that such a conductor has.',
+  insulation:
+    'At 500 V DC from the conductors of the power circuit to the protective conductor, supply isolated and locked, electronics that do not take it disconnected.',
   voltage:
     'Three line voltages near {voltage} at {frequency}, phases in order, read before anything is closed.',
   rotation: 'Turns the way of its arrow, seen uncoupled or told by a meter before it drives anything.',
@@ -96,10 +101,12 @@ const expect: Words<CheckSort> = {
   washPressure: 'Read at the nozzles while the zone sprays.',
   washContact: 'Time for which a bottle is wetted, through all rows of the zone.',
   rinseResidue: 'What is left in a rinsed bottle, taken by the laboratory at the end of the run.',
+  drainAcidity: 'Read where it goes into the drain, while the strongest bath is let go.',
   fillLevel: 'Bottle by bottle at or above the level, with a trace of overflow.',
   contents: 'Judged by {rule} over a lot that was weighed.',
   perBottle: 'From cap to cap, timed one after the other.',
-  closing: 'Right finish, right lot of caps, seated straight, and no leak on its side: {closure}.',
+  closing: 'Right finish, right lot of caps, seated straight: {closure}.',
+  leak: 'Filled, closed and rested, laid on its side on paper for as long as was agreed: dry.',
   removalTorque: 'After the rest that the closure wants.',
   glassBreakage: 'A bottle is broken on purpose: stopped, neighbours taken out, cleaned, looked at, signed.',
   lineClearance: 'No bottle, cap or label of before is left anywhere.',
@@ -183,6 +190,7 @@ const instrument: Words<InstrumentSort> = {
   multimeter: 'multimeter',
   clampMeter: 'clamp meter',
   lowOhmMeter: 'low-ohm meter',
+  insulationMeter: 'insulation tester, 500 V',
   phaseMeter: 'phase meter',
   stopTimeMeter: 'stop-time meter',
   titration: 'titration set',
@@ -202,6 +210,8 @@ const lack: Words<Lack['sort']> = {
   punch: 'punch points',
   instrument: 'instruments not in date',
   agreement: 'not agreed',
+  bypass: 'forced or bypassed and not taken out',
+  setting: 'settings left beyond what is allowed',
 };
 
 const holder: Words<Answerer> = { site: 'site', builder: 'builder' };

@@ -1,7 +1,7 @@
 import { currentRecords } from '../record/current-records.ts';
 import type { Envelope } from '../record/envelope.ts';
-import { byText } from '../record/heads.ts';
 import type { Basis } from './book-places.ts';
+import { type ClaimedMoments, claimedMoments } from './claimed-moments.ts';
 
 /** A condition as it was read when a check was tried. */
 export interface ConditionReading {
@@ -55,22 +55,21 @@ const ofFirst = ({ check, floor, by, result, witness, evidence, remark }: FirstB
   ...(remark === undefined ? {} : { remark }),
 });
 
-/** Earlier before later by the moment that the devices claim; of equal ones by id, so that the sets' order leaves no trace. */
-const byMoment = (a: RecordedResult, b: RecordedResult): number =>
-  Date.parse(a.at) - Date.parse(b.at) || byText(a.id, b.id);
-
 /**
  * The tries of checks that count now, each floor's and check's from the first to the last.
  *
  * Method   a correction replaces what it names; a later try stands beside the earlier one, which is kept
  * Symbols  records  the set, whole by verifyRecords
- * Returns  results sorted by moment; a version of the future is passed over
+ * Returns  results sorted by moment, those of one device as it wrote them whatever its clock said; a version of the future is passed over
  */
-export const resultsOf = (records: readonly Envelope[]): readonly RecordedResult[] =>
+export const resultsOf = (
+  records: readonly Envelope[],
+  { inOrder }: ClaimedMoments = claimedMoments(records),
+): readonly RecordedResult[] =>
   currentRecords(records)
     .current.flatMap(({ kind, version, id, deviceTime: at, body }): readonly RecordedResult[] => {
       if (kind !== 'check') return [];
       if (version === 1) return [{ ...ofFirst(body as FirstBody), id, at }];
       return version === 2 ? [{ ...(body as Body), id, at }] : [];
     })
-    .sort(byMoment);
+    .sort(inOrder);
