@@ -3,9 +3,9 @@ import type { Command } from './command.ts';
 /** A paper of a book as a PDF: to be read, signed, filled in and sent back. */
 export const printCommand: Command = {
   name: 'print',
-  usage: 'BOOK.json',
+  usage: 'BOOK.json [RECORDS]',
   options: [
-    { name: 'paper', value: 'PAPER', oneOf: ['prediction', 'preparation'] },
+    { name: 'paper', value: 'PAPER', oneOf: ['prediction', 'preparation', 'protocol'] },
     { name: 'floor', value: 'TAG' },
     { name: 'format', value: 'TAG' },
     { name: 'page', value: 'SIZE', oneOf: ['a4', 'letter'] },
@@ -13,10 +13,11 @@ export const printCommand: Command = {
     { name: 'date', value: 'DAY' },
     { name: 'out', value: 'FILE.pdf' },
   ],
-  operands: [1, 1],
+  operands: [1, 2],
   examples: [
     'twinfloor print examples/gravity.json --out prediction.pdf',
     'twinfloor print examples/main.json --paper preparation --page letter --units us',
+    'twinfloor print examples/main.json --paper protocol --floor OXBOW',
   ],
   // loaded only when it is called: the typesetter is the largest part of the program
   run: async (call, world) => (await import('./run-print.ts')).runPrint(call, world),

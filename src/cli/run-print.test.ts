@@ -75,6 +75,18 @@ describe('print', () => {
     expect(bookmarks).toContain('Electrician, Larkmoor');
   });
 
+  it('writes the protocol of a floor with what was recorded', async () => {
+    const file = join(folder, 'protocol.pdf');
+    const book = join(root, 'src/book/demo/flagon-line.json');
+    const records = join(root, 'examples/records/protocol.records');
+    const asked = ['--paper', 'protocol', '--floor', 'OXBOW', '--out', file];
+    expect((await call(book, records, ...asked)).status).toBe(0);
+    const { text } = await readPdf(readFileSync(file));
+    expect(text).toMatch(/Protocol, Oxbow/);
+    expect(text).toMatch(/stop button, filler/);
+    expect(text.replace(/\s+/g, ' ')).toMatch(/proved · as expected · the engineer/);
+  });
+
   it('gives the same bytes for the same book and day', async () => {
     const files = [join(folder, 'd.pdf'), join(folder, 'e.pdf')] as const;
     for (const file of files) await call(gravity, '--out', file);
@@ -83,7 +95,10 @@ describe('print', () => {
 
   it.each([
     [['--page', 'a3'], 'The option --page was given a3; it takes a4, letter.'],
-    [['--paper', 'poster'], 'The option --paper was given poster; it takes prediction, preparation'],
+    [
+      ['--paper', 'poster'],
+      'The option --paper was given poster; it takes prediction, preparation, protocol',
+    ],
     [['--floor', 'NOWHERE'], 'The book has no floor NOWHERE. It has: OXBOW, LARKMOOR.'],
     [['--format', 'X'], 'The book has no format X.'],
     [['--date', '2027-02-30'], 'The option --date was given 2027-02-30; it takes a day as 2027-03-08.'],

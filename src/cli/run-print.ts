@@ -12,10 +12,13 @@ import {
   preparationOf,
   printPrediction,
   printPreparation,
+  printProtocol,
 } from '../papers/index.ts';
+import { proofOfBook } from '../proof/index.ts';
 import type { UnitSystem } from '../quantity/index.ts';
 import type { Problem } from '../quantity/problem.ts';
 import { toHex } from '../record/hex.ts';
+import type { RecordFile } from '../record/record-file.ts';
 import { sha256 } from '../record/sha256.ts';
 import { askedInVain } from './asked-in-vain.ts';
 import type { Call, Ended } from './command.ts';
@@ -23,6 +26,7 @@ import { floorToPrepare } from './floor-to-prepare.ts';
 import type { printedSchema } from './print-document.ts';
 import { cliProblem } from './problems.ts';
 import { bookOf, headingOf } from './read-book-file.ts';
+import { readRecordsFile } from './read-records-file.ts';
 import { readText } from './read-text.ts';
 import { remediesOf } from './remedies-of.ts';
 import { words } from './words.ts';
@@ -51,7 +55,7 @@ const nameFor = (book: string, paper: string): string =>
   `${book === '-' ? 'book' : basename(book).replace(/\.json$/i, '')}-${paper}.pdf`;
 
 /** The paper that was asked for, with the floors that are on it. */
-const made = (book: Book, { values }: Call, options: PaperOptions) => {
+const made = (book: Book, { values }: Call, file: RecordFile | undefined, options: PaperOptions) => {
   const { format, floor, units, paper: kind } = values;
   const whole = assessBook(book, format === undefined ? {} : { format });
   const paper = makePaperWords(book, bookUnits(book, units as UnitSystem | undefined), 'en');
@@ -62,6 +66,13 @@ const made = (book: Book, { values }: Call, options: PaperOptions) => {
     const remedies = remediesOf(book, shown, format, findingsOfTrades);
     const asked = preparationOf(whole, tag, remedies, paper);
     return { floors: [tag], bytes: printPreparation(asked, options, paper, typesetter) };
+  }
+  if (kind === 'protocol') {
+    const proof = proofOfBook(book, whole, file?.records);
+    const tag = floorToPrepare(book, floor);
+    const on = proof.floors.find((one) => one.floor === tag)!;
+    const asked = { proof, floor: on, heads: file?.heads ?? [] };
+    return { floors: [tag], bytes: printProtocol(asked, options, paper, typesetter) };
   }
   const shown = whole.floors.filter((one) => floor === undefined || one.floor === floor);
   const remedies = remediesOf(book, shown, format);
@@ -84,10 +95,13 @@ export const runPrint = async (call: Call, world: World): Promise<Ended> => {
   const problems = [...wrong, ...askedInVain(book, path, call)];
   if (problems.length > 0) return { problems };
   const kind = values.paper ?? 'prediction';
+  const recordsPath = operands[1];
+  const records = recordsPath === undefined ? undefined : await readRecordsFile(recordsPath, world);
+  if (records?.ok === false) return { problems: records.problems, heading: records.heading };
   const page = values.page as PageSize | undefined;
   const hash = toHex(sha256(utf8.encode(text.value)));
   const date = values.date ?? world.today();
-  const { bytes, floors } = made(book, call, { date, hash, page });
+  const { bytes, floors } = made(book, call, records?.value, { date, hash, page });
   const out = values.out ?? nameFor(path, kind);
   const written = await world.writeBytes(out, bytes);
   if (!written.ok) return { problems: written.problems };

@@ -11,3 +11,4 @@ export type {
 export { findingsOfTrades, preparationOf } from './preparation/preparation-of.ts';
 export { printPrediction } from './print-prediction.ts';
 export { printPreparation } from './print-preparation.ts';
+export { printProtocol } from './print-protocol.ts';

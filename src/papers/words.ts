@@ -1,9 +1,11 @@
+import { proofText } from '../proof/proof.text.ts';
 import { kindText } from '../quantity/kinds.text.ts';
 import { sheetEntries } from '../sheets/registry.ts';
 import { fieldWords, makeCatalogue, prefixed, sharedWords } from '../text/index.ts';
 import { papersText } from './papers.text.ts';
 import { predictionText } from './prediction/prediction.text.ts';
 import { preparationText } from './preparation/preparation.text.ts';
+import { protocolText } from './protocol/protocol.text.ts';
 
 /** Every word that a paper may say. */
 export const words = makeCatalogue([
@@ -15,4 +17,6 @@ export const words = makeCatalogue([
   papersText,
   predictionText,
   preparationText,
+  proofText,
+  protocolText,
 ]);
