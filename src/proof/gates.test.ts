@@ -164,6 +164,27 @@ describe('a gate', () => {
     expect(gate(said, 'ready to energise')).toMatchObject({ passed: false, unnamed: [] });
   });
 
+  it('is passed no longer once a check has failed that was named as untried: nobody knew of it', () => {
+    const open = gate([note], 'ready to energise').lacks.map(({ id }) => id);
+    const signed = signedFor([note], 'LARKMOOR', 'ready to energise', open);
+    const body = signed.at(-1)!.body;
+    const later = [note, { kind: 'signature', version: 2, body }, seen('LARKMOOR', 'placed +S1', false)];
+    const of = (said: readonly Said[]) => gate(said, 'ready to energise');
+    expect(of(later.slice(0, 2)).passed).toBe(true);
+    expect(of(later)).toMatchObject({
+      passed: false,
+      unnamed: ['placed +S1'],
+      signatures: [{ by: 'the witness', right: true, unnamed: ['placed +S1'] }],
+    });
+    // known when it was signed and named, it is accepted by who signed
+    const known = [note, seen('LARKMOOR', 'placed +S1', false)];
+    const gates = floorOf(
+      proofOf(demo, signedFor(known, 'LARKMOOR', 'ready to energise', open)),
+      'LARKMOOR',
+    ).gates;
+    expect(gates.find((one) => one.gate === 'ready to energise')).toMatchObject({ passed: true });
+  });
+
   it('is not passed by a signature of another floor, another gate, or one that was changed', () => {
     const said = [note];
     const open = gate(said, 'ready to energise').lacks.map(({ id }) => id);

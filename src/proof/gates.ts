@@ -4,17 +4,27 @@ import { type Answerer, openQuestions } from '../floor/questions/index.ts';
 import type { Envelope } from '../record/envelope.ts';
 import { byText } from '../record/heads.ts';
 import { readingsOf } from '../record/readings.ts';
-import { isSignature, type SignatureRecord, signatureProblems } from '../record/signature.ts';
 import { type GateName, gateNames } from './gate-names.ts';
+import { type GateSignature, gateSignatures } from './gate-signatures.ts';
 import { isPassed, isSettled, type ProvedCheck } from './proved-check.ts';
 import type { PunchPoint } from './punch-points.ts';
+import { bypassLacks, leftBeyond } from './settings/open-lacks.ts';
 import { type Stage, stageOrder } from './stage.ts';
 
 /** Something that a gate still wants. */
 export interface Lack {
   /** What a signature names it by: the id of the check, finding or point. */
   readonly id: string;
-  readonly sort: 'check' | 'finding' | 'question' | 'reading' | 'punch' | 'instrument' | 'agreement';
+  readonly sort:
+    | 'check'
+    | 'finding'
+    | 'question'
+    | 'reading'
+    | 'punch'
+    | 'instrument'
+    | 'agreement'
+    | 'bypass'
+    | 'setting';
   readonly holder: Answerer;
   /** Place of the book that is asked for. */
   readonly path?: string;
@@ -31,6 +41,8 @@ export interface Gate {
   readonly signed?: { readonly by: string; readonly role: string; readonly record: string };
   /** Lacks that it does not name: it was left out, or has come up since. */
   readonly unnamed: readonly string[];
+  /** Everybody who signed for it, right by their own key or not. */
+  readonly signatures: readonly GateSignature[];
 }
 
 /** What the gates of one floor are worked out from. */
@@ -114,7 +126,11 @@ const wants: Readonly<Record<GateName, (ground: GateGround) => readonly Lack[]>>
     ...ofChecks(until(checks, 'wet'), isPassed),
     ...ofPunch(punch, ['A']),
   ],
-  accepted: ({ checks, punch }) => [...ofChecks(checks, isSettled), ...ofPunch(punch, ['A', 'B'])],
+  accepted: ({ book, assessment, floor, checks, punch, records }) => [
+    ...ofChecks(checks, isSettled),
+    ...ofPunch(punch, ['A', 'B']),
+    ...leftBeyond(book, assessment, floor.floor, records),
+  ],
 };
 
 const before: Readonly<Record<GateName, boolean>> = {
@@ -126,37 +142,24 @@ const before: Readonly<Record<GateName, boolean>> = {
   accepted: false,
 };
 
-/** Whether a text of a signature names a lack: the id alone, or the id and what is to be said of it. */
-const names = (text: string, id: string): boolean => text === id || text.startsWith(`${id}:`);
-
 const gateOf = (gate: GateName, ground: GateGround): Gate => {
   const { floor, records } = ground;
-  const lacks = wants[gate](ground);
-  const unnamedBy = ({ body: { open = [] } }: SignatureRecord): readonly string[] =>
-    lacks.filter(({ id }) => !open.some((text) => names(text, id))).map(({ id }) => id);
-  const [best] = records
-    .filter(isSignature)
-    .filter(({ body }) => body.passes === gate && body.floor === floor.floor)
-    .filter((one) => signatureProblems(one, undefined, '').length === 0)
-    .map((signature) => ({ signature, unnamed: unnamedBy(signature) }))
-    .sort((a, b) => a.unnamed.length - b.unnamed.length || byText(a.signature.id, b.signature.id));
-  if (best === undefined) return { gate, floor: floor.floor, lacks, passed: false, unnamed: [] };
-  const { by, role } = best.signature.body;
-  return {
-    gate,
-    floor: floor.floor,
-    lacks,
-    passed: best.unnamed.length === 0,
-    signed: { by, role, record: best.signature.id },
-    unnamed: best.unnamed,
-  };
+  const lacks = [...wants[gate](ground), ...bypassLacks(records)];
+  const signatures = gateSignatures(gate, floor.floor, lacks, ground.checks, records);
+  const [best] = signatures
+    .filter(({ right }) => right)
+    .toSorted((a, b) => a.unnamed.length - b.unnamed.length || byText(a.record, b.record));
+  const found = { gate, floor: floor.floor, lacks, signatures };
+  if (best === undefined) return { ...found, passed: false, unnamed: [] };
+  const { by, role, record, unnamed } = best;
+  return { ...found, passed: unnamed.length === 0, signed: { by, role, record }, unnamed };
 };
 
 /**
  * The gates of a floor: what each still lacks, who holds it, and whether somebody signed for it.
  *
  * Method   a gate is passed by a signature that names it, the floor and every point that is open now; one that leaves a
- *          point unnamed passes nothing
+ *          point unnamed, or was made before a check failed, passes nothing
  * Returns  the two gates of the floor that the line is built on, the four of the one that it is bound for; none of another
  * Assumes  whose key it is was compared by another way
  */
