@@ -36,6 +36,9 @@ const CycleDoor = lazy(() =>
 const ProofDoor = lazy(() =>
   untilFetched(() => import('./proof/proof-door.tsx').then((m) => ({ default: m.ProofDoor }))),
 );
+const HallDoor = lazy(() =>
+  untilFetched(() => import('./hall/hall-door.tsx').then((m) => ({ default: m.HallDoor }))),
+);
 const NewDoor = lazy(() =>
   untilFetched(() => import('./first-book/new-door.tsx').then((m) => ({ default: m.NewDoor }))),
 );
@@ -86,6 +89,13 @@ const Shown = ({ route }: { readonly route: Route }): ReactElement => {
     return (
       <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
         <NewDoor form={route.form} />
+      </Suspense>
+    );
+  }
+  if (route.page === 'hall') {
+    return (
+      <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
+        <HallDoor />
       </Suspense>
     );
   }
@@ -241,6 +251,9 @@ export const App = (): ReactElement => {
           </GoLink>
           <GoLink to="/new" current={route.page === 'new'}>
             {say('page.new')}
+          </GoLink>
+          <GoLink to="/hall" current={route.page === 'hall'}>
+            {say('page.hall')}
           </GoLink>
         </nav>
         <main>

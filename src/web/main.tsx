@@ -31,6 +31,7 @@ import { observe } from './state/observed.ts';
 import type { Page } from './state/page.ts';
 import { PageContext } from './state/page-context.ts';
 import { emptyPage } from './state/page-state.ts';
+import { randomId } from './state/random-id.ts';
 import { solveInWorker } from './state/solve-in-worker.ts';
 import { allWords } from './words/all-words.ts';
 import { makeWords } from './words/words.ts';
@@ -52,11 +53,11 @@ const start = async (): Promise<void> => {
       local: window.localStorage,
       session: window.sessionStorage,
       locks: window.navigator.locks,
-      newTab: () => crypto.randomUUID(),
+      newTab: () => randomId(crypto),
     }),
     notes: keepNotes({ local: window.localStorage, changes: window }),
     media: makeMediaQueue({ blobs: keepBlobs(window.indexedDB), client, later }),
-    newId: () => crypto.randomUUID(),
+    newId: () => randomId(crypto),
     random: (bytes) => crypto.getRandomValues(new Uint8Array(bytes)),
     subtle: crypto.subtle,
     words,

@@ -32,6 +32,10 @@ describe('an address', () => {
     expect(routeOf('/new', '')).toEqual({ page: 'new', form: false });
     expect(routeOf('/new', '?from=form')).toEqual({ page: 'new', form: true });
   });
+  it('of the door for phones holds nothing else', () => {
+    expect(routeOf('/hall', '')).toEqual({ page: 'hall' });
+    expect(routeOf('/hall/more', '')).toEqual({ page: 'nowhere' });
+  });
   it('of the fill keeps the question that is open', () => {
     expect(routeOf('/books/x/fill', '')).toEqual({ page: 'fill', id: 'x' });
     const [path, query] = fillAddress('flagon line', 'presets').split('?');

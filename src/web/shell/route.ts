@@ -21,6 +21,8 @@ export type Route =
     }
   | { readonly page: 'sheets' }
   | { readonly page: 'sheet'; readonly sheet: string; readonly inputs: Readonly<Record<string, string>> }
+  /** Where a phone or tablet is let in. */
+  | { readonly page: 'hall' }
   | { readonly page: 'nowhere' };
 
 const revisionIn = (text: string | null): number | undefined =>
@@ -67,6 +69,7 @@ export const routeOf = (pathname: string, search: string): Route => {
   if (steps[0] === 'new' && steps.length === 1) {
     return { page: 'new', form: new URLSearchParams(search).get('from') === 'form' };
   }
+  if (steps[0] === 'hall' && steps.length === 1) return { page: 'hall' };
   if (steps[0] === 'sheets' && steps.length === 1) return { page: 'sheets' };
   if (steps[0] === 'sheets') {
     const inputs = Object.fromEntries(new URLSearchParams(search));

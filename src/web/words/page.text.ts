@@ -15,6 +15,7 @@ export const pageWords: Bundle = {
     'page.proof': 'Proof',
     'page.sheets': 'Sheets',
     'page.new': 'New book',
+    'page.hall': 'Join a phone',
     'page.fromTo': '{builder} to {customer}',
     'page.revision': 'revision {number}',
     'page.kept': 'kept on this machine',
