@@ -224,6 +224,23 @@ export const sessionParts = {
   optional: { of: tags, afterwards: text, who: text, remote: flag, changed: listOf(text), remark: text },
 } as const;
 
+/** One join as it stands after this record: parted, made, tested, or in trouble. */
+export const joinParts = {
+  needed: { join: text, state: oneOf('parted', 'made', 'tested', 'trouble'), by: text },
+  optional: {
+    floor: text,
+    /** What was read, with its unit where it has one, and how: continuity, insulation, pull, torque, leak. */
+    reading: text,
+    method: text,
+    instrument: text,
+    /** Media by their digest. */
+    evidence: listOf(digest),
+    /** Records of this join that this one follows: two that follow none of each other were written apart. */
+    follows: listOf(token),
+    remark: text,
+  },
+} as const;
+
 /** A picture, film, sound or document that belongs to things of the book. */
 export const mediaParts = {
   needed: { sha256: digest, mediaType: text, bytes: count, of: tags, by: text },
@@ -377,6 +394,11 @@ export const recordKinds: KindRegistry = kindRegistry(
       { join: text, state: oneOf('parted', 'made', 'tested'), by: text },
       { floor: text, remark: text },
     ),
+  },
+  {
+    kind: 'join',
+    version: 2,
+    body: members(joinParts.needed, joinParts.optional),
   },
   {
     kind: 'check',

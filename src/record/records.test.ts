@@ -207,6 +207,18 @@ describe('kinds', () => {
       remote: true,
     },
     'join/1': { join: 'X2:14', state: 'tested', by: 'electrician' },
+    'join/2': {
+      join: 'J-1',
+      state: 'tested',
+      by: 'electrician',
+      floor: 'LARKMOOR',
+      reading: '0.04 ohm',
+      method: 'continuity',
+      instrument: 'low-ohm meter',
+      evidence: ['a'.repeat(64)],
+      follows: ['r1'],
+      remark: 'marked in paint',
+    },
     'check/1': {
       check: 'rotation/-M3',
       floor: 'SITE',
