@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { keptFields, keptTexts } from './kept-texts.ts';
+import { keptFields, keptTexts } from '../state/kept-texts.ts';
 import { writtenShare } from './measured-allowances.ts';
 
 describe('what a browser kept', () => {

@@ -1,11 +1,11 @@
 import { type FormEvent, type ReactElement, useId, useState } from 'react';
 import { parseQuantity } from '../../quantity/index.ts';
 import { useKeptRecords } from '../state/kept-records.tsx';
+import { keptFields, keptTexts } from '../state/kept-texts.ts';
 import { usePage, usePagePart } from '../state/page-context.ts';
 import { useBottleUnits } from './bottle-units.ts';
 import { useFillPlace } from './fill-place.tsx';
 import { ImportPart } from './import-part.tsx';
-import { keptFields, keptTexts } from './kept-texts.ts';
 
 interface LotDraft {
   readonly packages: readonly { readonly gross: string; readonly lane?: string }[];

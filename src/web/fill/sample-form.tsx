@@ -2,9 +2,9 @@ import { type FormEvent, type ReactElement, useId, useRef, useState } from 'reac
 import { sampleKinds } from '../../floor/fill/sample-kinds.ts';
 import { parseQuantity } from '../../quantity/index.ts';
 import { useKeptRecords } from '../state/kept-records.tsx';
+import { keptTexts } from '../state/kept-texts.ts';
 import { usePage, usePagePart } from '../state/page-context.ts';
 import { useBottleUnits } from './bottle-units.ts';
-import { keptTexts } from './kept-texts.ts';
 import { type SampleField, sampleFields } from './sample-fields.ts';
 
 type Texts = Readonly<Record<string, string>>;

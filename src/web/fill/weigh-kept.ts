@@ -1,6 +1,6 @@
 import { writerOf } from '../commands/add-record.ts';
+import { keptFields, keptTexts } from '../state/kept-texts.ts';
 import type { Page } from '../state/page.ts';
-import { keptFields, keptTexts } from './kept-texts.ts';
 import { firstDraft, type Measure, massUnits, measures, type WeighDraft } from './weigh-draft.ts';
 
 /** Which draft: each floor and format has its own. */
