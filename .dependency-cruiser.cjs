@@ -45,11 +45,12 @@ const layers = {
   proof: aboveStore,
   joins: aboveStore,
   archive: ['quantity', 'table', 'book', 'media', 'record'],
+  witness: [...computation, 'book', 'media', 'record'],
   store: ['quantity', 'book', 'media', 'record'],
   papers: [...computation, 'table', 'book', 'media', 'record'],
   server: [...computation, 'table', 'book', 'media', 'record', 'archive', 'store', 'papers'],
-  cli: [...computation, 'table', 'book', 'media', 'record', 'archive', 'store', 'papers'],
-  web: [...computation, 'table', 'book', 'media', 'record', 'archive'],
+  cli: [...computation, 'table', 'book', 'media', 'record', 'archive', 'witness', 'store', 'papers'],
+  web: [...computation, 'table', 'book', 'media', 'record', 'archive', 'witness'],
 };
 
 const pure = [
@@ -68,6 +69,7 @@ const pure = [
   'floor',
   'proof',
   'joins',
+  'witness',
 ];
 
 /** Tests may look anywhere: they hold one layer against another. */

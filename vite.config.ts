@@ -1,13 +1,14 @@
 import { fileURLToPath } from 'node:url';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
+import { inlinedScript } from './scripts/inlined-script.mjs';
 
 const at = (path: string): string => fileURLToPath(new URL(path, import.meta.url));
 
 /** The page: `src/web` into `dist/web`, everything but index.html with a digest of its content in the name. */
 export default defineConfig({
   root: at('./src/web'),
-  plugins: [react()],
+  plugins: [react(), inlinedScript()],
   // the strict content security policy allows no data: address, so nothing is inlined
   build: {
     outDir: at('./dist/web'),

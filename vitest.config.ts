@@ -1,6 +1,8 @@
 import { defineConfig } from 'vitest/config';
+import { inlinedScript } from './scripts/inlined-script.mjs';
 
 export default defineConfig({
+  plugins: [inlinedScript()],
   test: {
     include: ['src/**/*.test.ts', 'tests/**/*.test.ts'],
     exclude: ['tests/browser/**', 'node_modules/**'],

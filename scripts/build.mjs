@@ -4,6 +4,7 @@ import { pathToFileURL } from 'node:url';
 import { promisify } from 'node:util';
 import { brotliCompress, constants, gzip } from 'node:zlib';
 import { sourceDigest } from './freshness.mjs';
+import { inlinedScript } from './inlined-script.mjs';
 import { requireNode } from './node-version.mjs';
 import { projectRoot } from './project-root.mjs';
 
@@ -36,6 +37,7 @@ const doors = (outDir) => ({
   root: projectRoot,
   logLevel: 'warn',
   publicDir: false,
+  plugins: [inlinedScript()],
   ssr: { noExternal: ['zod'] },
   build: {
     ssr: true,

@@ -4,7 +4,15 @@ import { join } from 'node:path';
 import { projectRoot } from './project-root.mjs';
 
 /** Everything that the built files are made from. */
-const made = ['src', 'public', 'vite.config.ts', 'scripts/build.mjs', 'package-lock.json', 'tsconfig.json'];
+const made = [
+  'src',
+  'public',
+  'vite.config.ts',
+  'scripts/build.mjs',
+  'scripts/inlined-script.mjs',
+  'package-lock.json',
+  'tsconfig.json',
+];
 const isSource = (name) => !/\.test\.tsx?$/.test(name);
 
 const filesUnder = (root, path) => {

@@ -38,12 +38,13 @@ const table: Record<string, string> = {
   floor: 'quantity text table statistics sheets book hydraulics line fill',
   proof: 'quantity text table statistics sheets book record hydraulics line fill floor',
   joins: 'quantity text table statistics sheets book record hydraulics line fill floor',
+  witness: 'quantity text statistics sheets book media record hydraulics line fill floor proof joins',
   store: 'quantity text book media record',
   papers: 'quantity text table statistics sheets book media record hydraulics line fill floor proof joins',
   server:
     'quantity text table statistics sheets book media record hydraulics line fill floor proof joins archive store papers',
-  cli: 'quantity text table statistics sheets book media record hydraulics line fill floor proof joins archive store papers',
-  web: 'quantity text table statistics sheets book media record hydraulics line fill floor proof joins archive',
+  cli: 'quantity text table statistics sheets book media record hydraulics line fill floor proof joins archive witness store papers',
+  web: 'quantity text table statistics sheets book media record hydraulics line fill floor proof joins archive witness',
 };
 const layers = Object.keys(table);
 const allowed = (from: string, to: string): boolean =>

@@ -1,0 +1,42 @@
+import type { Book } from '../book/index.ts';
+import { type CheckSentences, checkSentences } from '../proof/index.ts';
+import { formatNumber, type Kind } from '../quantity/index.ts';
+import { shown, shownInterval } from '../quantity/shown.ts';
+import type { UnitWishes } from '../quantity/unit-choice.ts';
+import type { Parts } from '../text/index.ts';
+import type { ChosenMedia } from './choose-media.ts';
+import { words } from './words.ts';
+
+/** What every part of the file needs. */
+export interface Telling {
+  readonly book: Book;
+  readonly say: (key: string, parts?: Parts) => string;
+  readonly has: (key: string) => boolean;
+  readonly checks: CheckSentences;
+  readonly quantity: (value: number, kind: Kind, digits?: number) => string;
+  readonly interval: (value: number, ends: readonly [number, number], kind: Kind) => string;
+  readonly number: (value: number) => string;
+  readonly media: ChosenMedia;
+}
+
+/** The language of the file; its numbers follow it. */
+export const locale = 'en';
+
+export const makeTelling = (book: Book, wishes: UnitWishes, media: ChosenMedia): Telling => {
+  // a share is said in per cent
+  const inPercent: UnitWishes = { ...wishes, byKind: { ratio: '%', ...wishes.byKind } };
+  const { say, has } = words;
+  const quantity = (value: number, kind: Kind, digits?: number): string =>
+    shown(value, kind, inPercent, locale, digits);
+  const number = (value: number): string => formatNumber(value, locale, 2);
+  return {
+    book,
+    say,
+    has,
+    quantity,
+    number,
+    interval: (value, ends, kind) => shownInterval(value, ends, kind, inPercent, locale),
+    checks: checkSentences(book, { say, has, quantity, number }),
+    media,
+  };
+};

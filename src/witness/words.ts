@@ -1,0 +1,13 @@
+import { proofText } from '../proof/index.ts';
+import { kindText } from '../quantity/kinds.text.ts';
+import { fieldWords, makeCatalogue, prefixed, sharedWords } from '../text/index.ts';
+import { witnessText } from './witness.text.ts';
+
+/** Every word that a witness file may say. */
+export const words = makeCatalogue([
+  ...sharedWords,
+  fieldWords,
+  prefixed('kind.', kindText),
+  proofText,
+  witnessText,
+]);
