@@ -73,6 +73,7 @@ const start = async (): Promise<void> => {
     now: () => new Date().toISOString(),
     later,
     author: words.say('page.author'),
+    atLaptop: ['localhost', '127.0.0.1', '[::1]'].includes(window.location.hostname),
   };
   window.addEventListener('pagehide', () => keepUnsaved(page));
   window.addEventListener('online', () => void saveEdits(page));

@@ -71,6 +71,7 @@ it('a phone joins by the picture that the laptop shows, works in the book, and i
       true,
       'object',
     ]);
+    expect(await tooWide(phone.page)).toBe(0);
     await waitForText(page.locator('.hall-devices'), /Phone at the filler/);
 
     await phone.page.goto(`${door}books/flagon-line`);

@@ -74,7 +74,7 @@ export const PageHead = (): ReactElement => {
             {say('page.redo')}
           </button>
           <UnitSelect />
-          <span className="quiet">{say('page.kept')}</span>
+          <span className="quiet">{say(page.atLaptop ? 'page.kept' : 'page.kept.laptop')}</span>
         </div>
       )}
     </header>

@@ -73,4 +73,6 @@ export interface Page {
   /** Runs something later, e.g. the next try to reach the server. */
   readonly later: (run: () => void, milliseconds: number) => void;
   readonly author: string;
+  /** Whether the browser runs on the machine that keeps the books. */
+  readonly atLaptop: boolean;
 }

@@ -19,6 +19,7 @@ export const pageWords: Bundle = {
     'page.fromTo': '{builder} to {customer}',
     'page.revision': 'revision {number}',
     'page.kept': 'kept on this machine',
+    'page.kept.laptop': 'kept on the laptop',
     'page.demonstration': 'demonstration',
     'page.loading': 'Opening the book.',
     'page.absent': 'There is no such book here.',
