@@ -1,6 +1,8 @@
 import '../style/questions.css';
 import '../style/proof.css';
+import '../style/proof-protocol.css';
 import '../style/proof-run.css';
+import '../style/pad.css';
 import '../style/proof-settings.css';
 import '../style/proof-open.css';
 import type { ReactElement } from 'react';
@@ -13,9 +15,12 @@ import { type FindSheet, SheetContext } from '../sheets/sheet-context.ts';
 import { usePagePart } from '../state/page-context.ts';
 import { allWords } from '../words/all-words.ts';
 import { MoreWords } from '../words/more-words.tsx';
+import { padWords } from '../words/pad.text.ts';
+import { proofGatesWords } from '../words/proof-gates.text.ts';
 import { proofOpenWords } from '../words/proof-open.text.ts';
 import { proofPageWords } from '../words/proof-page.text.ts';
 import { proofProtocolWords } from '../words/proof-protocol.text.ts';
+import { proofRunWords } from '../words/proof-run.text.ts';
 import { ProofPage } from './proof-page.tsx';
 
 const catalogue = allWords(sheetEntries, [
@@ -25,7 +30,10 @@ const catalogue = allWords(sheetEntries, [
   mediaProblemText,
   proofPageWords,
   proofProtocolWords,
+  proofRunWords,
+  padWords,
   proofOpenWords,
+  proofGatesWords,
 ]);
 
 const findSheet: FindSheet = (id) => registry.get(id)?.sheet;

@@ -1,0 +1,57 @@
+import { useMemo } from 'react';
+import type { Lack } from '../../../proof/index.ts';
+import { figureName } from '../../floors/verdict-text.ts';
+import { bookPageAddress, proofAddress, utilitiesAddress } from '../../shell/route.ts';
+import { usePagePart, useWords } from '../../state/page-context.ts';
+import { useProof } from '../with-proof.tsx';
+
+export interface LackWords {
+  readonly name: string;
+  /** Where it is answered. */
+  readonly to: string;
+  /** The finding that is opened there. */
+  readonly finding?: string;
+}
+
+const parentOf = (path: string): string => path.replace(/\/[^/]+$/, '');
+
+/** What each lack of a gate is called, and the door to where it is answered. */
+export const useLackWords = (): ((lack: Lack) => LackWords) => {
+  const { book, proof, floor, says } = useProof();
+  const words = useWords();
+  const id = usePagePart((state) => state.id);
+  const assessment = usePagePart((state) => state.assessment);
+  return useMemo(() => {
+    const checks = new Map(floor.checks.map(({ check }) => [check.id, check]));
+    const points = new Map(proof.punch.map((one) => [one.point, one.text]));
+    const waits = new Map(proof.waits.map((one) => [one.wait, one.what]));
+    const utilities = assessment?.floors.find((one) => one.floor === floor.floor)?.utilities.findings ?? [];
+    const asUtility = new Set(utilities.map((one) => one.id));
+    const ofBook = (path: string | undefined): LackWords | undefined =>
+      path === undefined
+        ? undefined
+        : { name: words.placeName(book, path), to: bookPageAddress(id, parentOf(path)) };
+    return (lack) => {
+      const { sort, id: of, path } = lack;
+      if (sort === 'check') {
+        const check = checks.get(of);
+        return { name: check === undefined ? of : says.name(check), to: proofAddress(id, 'run', of) };
+      }
+      if (sort === 'finding') {
+        const to = asUtility.has(of) ? utilitiesAddress(id) : `/books/${encodeURIComponent(id)}`;
+        return { name: figureName(words, of), to, finding: of };
+      }
+      if (sort === 'punch') return { name: points.get(of) ?? of, to: proofAddress(id, 'open', of) };
+      if (sort === 'wait') return { name: waits.get(of) ?? of, to: proofAddress(id, 'open', of) };
+      if (sort === 'reading') return { name: words.say('gates.readings'), to: utilitiesAddress(id) };
+      if (sort === 'bypass' || sort === 'setting') return { name: of, to: proofAddress(id, 'settings') };
+      if (sort === 'instrument') {
+        return {
+          name: says.thing(of),
+          to: bookPageAddress(id, path === undefined ? undefined : parentOf(path)),
+        };
+      }
+      return ofBook(path) ?? { name: of, to: bookPageAddress(id) };
+    };
+  }, [book, proof, floor, says, words, id, assessment]);
+};
