@@ -31,6 +31,8 @@ export const serverProblemText: { readonly en: Readonly<Record<ServerProblemCode
     HALL_CANNOT_OPEN: 'The hall could not be opened on {given}: {allowed}.',
     HALL_NO_CERTIFICATE:
       'The key and the certificate of this laptop could not be kept in the folder of the books: {allowed}. Without them nothing is encrypted; the hall stays closed.',
+    HALL_CANNOT_KEEP:
+      'The list of joined devices could not be written: {allowed}. Who was removed is out until the program starts again; who wanted to join has not.',
     HALL_NOT_JOINED:
       'This device has not joined the laptop, or was removed there. Open the address anew and type a new code; what waits on this device stays on it.',
     HALL_CODE_LETTERS: 'No code has {given} in it. Codes are made of {allowed} alone.',

@@ -23,6 +23,7 @@ export const serverProblems = {
   HALL_PORT_TAKEN: ['given'],
   HALL_CANNOT_OPEN: ['given', 'allowed'],
   HALL_NO_CERTIFICATE: ['allowed'],
+  HALL_CANNOT_KEEP: ['allowed'],
   HALL_NOT_JOINED: [],
   HALL_CODE_LETTERS: ['given', 'allowed'],
   HALL_CODE_LENGTH: ['given', 'allowed'],

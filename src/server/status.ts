@@ -14,6 +14,8 @@ const statuses: Readonly<Record<string, number>> = {
   HALL_OPEN: 409,
   HALL_CLOSED: 409,
   HALL_PORT_TAKEN: 409,
+  HALL_NO_CERTIFICATE: 500,
+  HALL_CANNOT_KEEP: 500,
   BOOK_TOO_LARGE: 413,
   RECORD_TOO_LARGE: 413,
   MEDIA_TOO_LARGE: 413,

@@ -67,7 +67,6 @@ export const hallRoutes = (server: FastifyInstance, { hall }: ServerPorts): void
   });
   typed.route({
     ...routeOptions(routes.removeHallDevice),
-    handler: async (request, reply) =>
-      atLaptop(request, reply, async (own) => accept(await own.remove(request.body.device))),
+    handler: async (request, reply) => atLaptop(request, reply, (own) => own.remove(request.body.device)),
   });
 };

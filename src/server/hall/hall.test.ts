@@ -424,6 +424,57 @@ describe('the door', () => {
   });
 });
 
+describe('a hall that is opened unencrypted', () => {
+  const post = (url: string, code: string) =>
+    fetch(`${url}join`, {
+      method: 'POST',
+      redirect: 'manual',
+      headers: { origin: url.replace(/\/$/, '') },
+      body: new URLSearchParams({ code, name: 'Old tablet' }),
+    });
+
+  it('says so on the form, takes the code as ever, and opens nothing that is encrypted', async () => {
+    const hall = (await atLaptop('POST', '/open', { ...wanted, way: 'plain' })).json<HallOfLaptop>();
+    const url = hall.door?.url ?? '';
+    expect([url.startsWith('http://'), hall.door?.fingerprint]).toEqual([true, undefined]);
+    expect(await (await fetch(`${url}join`)).text()).toContain('This connection is not encrypted');
+    const joined = await post(url, hall.code?.text ?? '');
+    const set = joined.headers.get('set-cookie') ?? '';
+    expect([joined.status, set]).toMatchObject([303, expect.stringMatching(/^twinfloor-hall=[\w-]{43};/)]);
+    expect(set).not.toContain('Secure');
+    const token = /=([\w-]{43});/.exec(set)?.[1] ?? '';
+    expect((await fetch(`${url}api/books`, { headers: { cookie: `twinfloor-hall=${token}` } })).status).toBe(
+      200,
+    );
+    expect((await seen()).devices).toMatchObject([{ name: 'Old tablet', way: 'plain' }]);
+    await atLaptop('POST', '/close', {});
+    const secure = doorOf(await opened());
+    for (const name of ['twinfloor-hall', '__Host-twinfloor-hall']) {
+      const cookie = `${name}=${token}`;
+      expect((await call(`${secure.url}api/books`, { headers: { cookie } })).status).toBe(403);
+    }
+  });
+});
+
+describe('a folder that cannot be written', () => {
+  it('keeps the encrypted hall shut and lists nobody, and the books open as ever', async () => {
+    await end();
+    // a file stands where the folder of the hall would be
+    writeFileSync(join(data, 'hall'), '');
+    await start();
+    expect((await atLaptop('POST', '/open', wanted)).json()).toMatchObject({
+      problems: [{ code: 'HALL_NO_CERTIFICATE' }],
+    });
+    const hall = (await atLaptop('POST', '/open', { ...wanted, way: 'plain' })).json<HallOfLaptop>();
+    const { code, name } = { code: hall.code?.text ?? '', name: 'Tablet' };
+    expect(await gate.join({ from: '192.0.2.1', code, name })).toMatchObject({
+      problems: [{ code: 'HALL_CANNOT_KEEP' }],
+    });
+    expect((await seen()).devices).toEqual([]);
+    expect((await laptop.inject({ url: '/api/books', headers: { host: 'localhost' } })).statusCode).toBe(200);
+  });
+});
+
 describe('the certificate', () => {
   const files = () => [join(data, 'hall', 'key.pem'), join(data, 'hall', 'certificate.pem')] as const;
   const kept = (): X509Certificate => new X509Certificate(readFileSync(files()[1]));

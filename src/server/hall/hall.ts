@@ -59,7 +59,7 @@ export interface Hall {
   readonly close: () => Promise<HallState>;
   /** Makes a code; the one before is void. */
   readonly renewCode: () => Result<HallState>;
-  readonly remove: (device: string) => Promise<HallState>;
+  readonly remove: (device: string) => Promise<Result<HallState>>;
 }
 
 const addressText = (address: string): string => (address.includes(':') ? `[${address}]` : address);
@@ -150,7 +150,8 @@ export const makeHall = async (ports: HallPorts): Promise<Hall> => {
       }
       // void before anything is waited for: of two that send it at once, one joins
       endCode('used');
-      return accept(cookieOf(await devices.join(named, way), way));
+      const token = await devices.join(named, way);
+      return token.ok ? accept(cookieOf(token.value, way)) : token;
     },
   });
 
@@ -223,8 +224,8 @@ export const makeHall = async (ports: HallPorts): Promise<Hall> => {
       return accept(state());
     },
     remove: async (device) => {
-      await devices.remove(device);
-      return state();
+      const removed = await devices.remove(device);
+      return removed.ok ? accept(state()) : removed;
     },
   };
 };

@@ -1,6 +1,9 @@
 import { createHash } from 'node:crypto';
 import * as z from 'zod';
+import { accept, type Result, refuse } from '../../quantity/problem.ts';
+import { serverProblem } from '../problems.ts';
 import type { HallPorts, Visitor, Way } from './hall-ports.ts';
+import { worldCode } from './world-code.ts';
 
 /** A joined device stays so for a month: longer than a hand-over at the site, short enough to be forgotten. */
 const joinedFor = 30 * 24 * 3600_000;
@@ -24,10 +27,10 @@ export type JoinedDevice = z.infer<typeof deviceSchema> & { readonly seen?: numb
 export interface JoinedDevices {
   readonly list: () => readonly JoinedDevice[];
   /** Joins a device and gives the token that its cookie is to hold. */
-  readonly join: (name: string, way: Way) => Promise<string>;
+  readonly join: (name: string, way: Way) => Promise<Result<string>>;
   /** The device that holds this token and came by this way: what was sent unencrypted opens nothing else. */
   readonly holder: (token: string, way: Way) => Visitor | undefined;
-  readonly remove: (id: string) => Promise<boolean>;
+  readonly remove: (id: string) => Promise<Result<true>>;
 }
 
 const digest = (token: string): string => createHash('sha256').update(token).digest('hex');
@@ -39,25 +42,30 @@ export const deviceName = (name: string): string =>
     .trim()
     .slice(0, 60);
 
-const readKept = (text: string | undefined): readonly JoinedDevice[] => {
-  if (text === undefined) return [];
+const readKept = async (files: HallPorts['files']): Promise<readonly JoinedDevice[]> => {
   try {
+    const text = await files.read(deviceFile);
+    if (text === undefined) return [];
     return fileSchema.parse(JSON.parse(text)).devices;
   } catch {
-    // a file that can't be read joins nobody: each device types a new code
+    // a file that can't be read joins nobody, and keeps nobody from the books: each device types a new code
     return [];
   }
 };
 
 /** The devices that joined, kept over a restart of the program. */
 export const openJoinedDevices = async ({ files, clock, random }: HallPorts): Promise<JoinedDevices> => {
-  let devices = readKept(await files.read(deviceFile));
+  let devices = await readKept(files);
   const seen = new Map<string, number>();
-  const keep = (): Promise<void> =>
-    files.write(
-      deviceFile,
-      `${JSON.stringify({ twinfloorDevices: 1, devices } satisfies z.input<typeof fileSchema>, null, 2)}\n`,
-    );
+  const keep = async (): Promise<Result<true>> => {
+    const kept: z.input<typeof fileSchema> = { twinfloorDevices: 1, devices };
+    try {
+      await files.write(deviceFile, `${JSON.stringify(kept, null, 2)}\n`);
+      return accept(true);
+    } catch (cause) {
+      return refuse(serverProblem('HALL_CANNOT_KEEP', 'devices', { allowed: worldCode(cause) }));
+    }
+  };
   const living = () => devices.filter(({ until }) => clock() < until);
   return {
     list: () =>
@@ -70,8 +78,10 @@ export const openJoinedDevices = async ({ files, clock, random }: HallPorts): Pr
       const id = Buffer.from(random(9)).toString('base64url');
       const joined = clock();
       devices = [...living(), { id, name, way, joined, until: joined + joinedFor, token: digest(token) }];
-      await keep();
-      return token;
+      const kept = await keep();
+      if (kept.ok) return accept(token);
+      devices = devices.filter((device) => device.id !== id);
+      return kept;
     },
     holder: (token, way) => {
       const sought = digest(token);
@@ -81,13 +91,10 @@ export const openJoinedDevices = async ({ files, clock, random }: HallPorts): Pr
       return { id: found.id, name: found.name, way: found.way };
     },
     remove: async (id) => {
-      const left = devices.filter((device) => device.id !== id);
-      if (left.length === devices.length) return false;
       // shut out at once, whatever the disk says
-      devices = left;
+      devices = devices.filter((device) => device.id !== id);
       seen.delete(id);
-      await keep();
-      return true;
+      return keep();
     },
   };
 };
