@@ -66,6 +66,7 @@ const defaults: Readonly<Record<Kind, readonly [metric: string, us: string]>> = 
   cubicExpansion: ['1/K', '1/degF'],
   equivalentConcentration: ['N', 'N'],
   acidity: ['pH', 'pH'],
+  soundLevel: ['dB(A)', 'dB(A)'],
   lifetime: ['y', 'y'],
   failureRate: ['/h', '/h'],
 };

@@ -430,6 +430,7 @@ it('every unit is held against a table, another library or its definition', () =
     ratio: ['', '%', 'mm/m'],
     count: [''],
     acidity: ['pH'],
+    soundLevel: ['dB(A)'],
     massFraction: ['%', 'g/kg', 'mg/kg', 'kg/kg'],
     humidityRatio: ['g/kg', 'kg/kg', 'gr/lb', 'lb/lb'],
     relativeHumidity: ['%'],

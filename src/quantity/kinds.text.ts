@@ -66,6 +66,7 @@ export const kindText: { readonly en: Readonly<Record<Kind, string>> } = {
     cubicExpansion: 'cubic expansion',
     equivalentConcentration: 'normality',
     acidity: 'pH',
+    soundLevel: 'sound level',
     lifetime: 'lifetime',
     failureRate: 'rate of failures',
   },

@@ -87,6 +87,8 @@ export const kinds = {
   equivalentConcentration: 'mol/m3',
   /** pH. Kept as that number. */
   acidity: '1',
+  /** Sound pressure level, A-weighted, over 20 uPa. Kept as that number of decibels. */
+  soundLevel: '1',
   /** How long parts last: counted in years of 8760 h, which no clock of a shift wants. */
   lifetime: 's',
   /** Dangerous failures of a control in an hour: the PFHd of ISO 13849. */

@@ -78,6 +78,7 @@ export const unitsByKind: Readonly<Record<Kind, readonly Unit[]>> = {
   cubicExpansion: heat.cubicExpansions,
   equivalentConcentration: dissolved.equivalentConcentrations,
   acidity: dissolved.acidities,
+  soundLevel: mechanics.soundLevels,
   lifetime: energy.lifetimes,
   failureRate: rate.failureRates,
 };

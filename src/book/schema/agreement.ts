@@ -58,6 +58,11 @@ export const agreement = part(
         rule: words('Name of the rule, or who is to name it.'),
         edition: words('Edition of the rule.'),
         state: words('State or country.'),
+        residue: quantity(
+          'soluteConcentration',
+          'Most caustic, as NaOH, that may be left in what drips out of a rinsed bottle.',
+          least0,
+        ),
         note,
       },
     ),
@@ -83,7 +88,8 @@ export const agreement = part(
     shift: quantity('time', 'Length of a shift.', above0),
     confidence: quantity('ratio', 'Confidence at which an interval is stated. Absent: 95 %.', share),
     allowedStops: quantity('time', 'Time for which the line may stand in the acceptance run.', least0),
-    noise: words('Agreed noise limit, with how it is measured.'),
+    noise: words('How noise is measured: where, with what, under which load.'),
+    noiseLevel: quantity('soundLevel', 'Highest sound level where people stay.', { least: 0, most: 200 }),
     note,
   },
 );

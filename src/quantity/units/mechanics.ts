@@ -116,3 +116,6 @@ export const torques = [
   unit('kgf m', kilogramForce, { label: 'kgf·m', also: ['m kgf', 'kp m'] }),
   unit('kgf cm', product(kilogramForce, exact('0.01')), { label: 'kgf·cm', also: ['cm kgf', 'kp cm'] }),
 ];
+
+/** A-weighted, over 20 uPa: a logarithm, which no factor makes another unit of. */
+export const soundLevels = [unit('dB(A)', one, { also: ['dBA', 'dB A', 'db(a)'] })];

@@ -62,6 +62,9 @@ import { meanOfRunSheet } from './mean-of-run.ts';
 import { meanTimeBetweenStopsCases } from './mean-time-between-stops.cases.ts';
 import { meanTimeBetweenStopsText } from './mean-time-between-stops.text.ts';
 import { meanTimeBetweenStopsSheet } from './mean-time-between-stops.ts';
+import { meanTimeIntervalCases } from './mean-time-interval.cases.ts';
+import { meanTimeIntervalText } from './mean-time-interval.text.ts';
+import { meanTimeIntervalSheet } from './mean-time-interval.ts';
 import { meanTimeShownCases } from './mean-time-shown.cases.ts';
 import { meanTimeShownText } from './mean-time-shown.text.ts';
 import { meanTimeShownSheet } from './mean-time-shown.ts';
@@ -71,6 +74,9 @@ import { pairedChangeSheet } from './paired-change.ts';
 import { recoveryTimeCases } from './recovery-time.cases.ts';
 import { recoveryTimeText } from './recovery-time.text.ts';
 import { recoveryTimeSheet } from './recovery-time.ts';
+import { runGoodsCases } from './run-goods.cases.ts';
+import { runGoodsText } from './run-goods.text.ts';
+import { runGoodsSheet } from './run-goods.ts';
 import { runLengthForWaitingCases } from './run-length-for-waiting.cases.ts';
 import { runLengthForWaitingText } from './run-length-for-waiting.text.ts';
 import { runLengthForWaitingSheet } from './run-length-for-waiting.ts';
@@ -151,6 +157,8 @@ export const rateEntries: readonly SheetEntry[] = [
   sheetEntry(availabilityFromStopsSheet, availabilityFromStopsCases, availabilityFromStopsText),
   sheetEntry(runToShowAvailabilitySheet, runToShowAvailabilityCases, runToShowAvailabilityText),
   sheetEntry(meanCycleBoundSheet, meanCycleBoundCases, meanCycleBoundText),
+  sheetEntry(runGoodsSheet, runGoodsCases, runGoodsText),
+  sheetEntry(meanTimeIntervalSheet, meanTimeIntervalCases, meanTimeIntervalText),
   sheetEntry(acceptancePlanSheet, acceptancePlanCases, acceptancePlanText),
   sheetEntry(drivePaceSheet, drivePaceCases, drivePaceText),
   sheetEntry(beltTensionSheet, beltTensionCases, beltTensionText),

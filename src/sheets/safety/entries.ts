@@ -5,6 +5,9 @@ import { averageCoverageSheet } from './average-coverage.ts';
 import { beamDistanceCases } from './beam-distance.cases.ts';
 import { beamDistanceText } from './beam-distance.text.ts';
 import { beamDistanceSheet } from './beam-distance.ts';
+import { bondLimitCases } from './bond-limit.cases.ts';
+import { bondLimitText } from './bond-limit.text.ts';
+import { bondLimitSheet } from './bond-limit.ts';
 import { bondResistanceCases } from './bond-resistance.cases.ts';
 import { bondResistanceText } from './bond-resistance.text.ts';
 import { bondResistanceSheet } from './bond-resistance.ts';
@@ -17,6 +20,9 @@ import { failureRateSheet } from './failure-rate.ts';
 import { guardDistanceCases } from './guard-distance.cases.ts';
 import { guardDistanceText } from './guard-distance.text.ts';
 import { guardDistanceSheet } from './guard-distance.ts';
+import { insulationLimitCases } from './insulation-limit.cases.ts';
+import { insulationLimitText } from './insulation-limit.text.ts';
+import { insulationLimitSheet } from './insulation-limit.ts';
 import { levelOfRateCases } from './level-of-rate.cases.ts';
 import { levelOfRateText } from './level-of-rate.text.ts';
 import { levelOfRateSheet } from './level-of-rate.ts';
@@ -86,4 +92,6 @@ export const safetyEntries: readonly SheetEntry[] = [
   sheetEntry(subsystemsSheet, subsystemsCases, subsystemsText),
   sheetEntry(testRateSheet, testRateCases, testRateText),
   sheetEntry(bondResistanceSheet, bondResistanceCases, bondResistanceText),
+  sheetEntry(bondLimitSheet, bondLimitCases, bondLimitText),
+  sheetEntry(insulationLimitSheet, insulationLimitCases, insulationLimitText),
 ];
