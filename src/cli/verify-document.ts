@@ -4,7 +4,7 @@ import type { RecordFile } from '../record/record-file.ts';
 import { isSignature } from '../record/signature.ts';
 import { problemSchema } from './problem-document.ts';
 
-const headSchema = z.strictObject({
+export const headSchema = z.strictObject({
   book: z.string(),
   writer: z.string().describe('The device that wrote the chain'),
   sequence: z.number().int().describe('Place of its last record, from 0'),

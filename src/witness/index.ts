@@ -1,2 +1,2 @@
 export { type LeftOut, mostMediaOfMail } from './choose-media.ts';
-export { makeWitnessFile, type WitnessFile, type WitnessInput } from './witness-file.ts';
+export { makeWitnessFile, shownDigest, type WitnessFile, type WitnessInput } from './witness-file.ts';

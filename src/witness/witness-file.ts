@@ -52,6 +52,14 @@ export interface WitnessFile {
 
 const utf8 = new TextEncoder();
 const digestOf = (text: string): string => toHex(sha256(utf8.encode(text)));
+const ending = '</main>';
+
+/** The digest of what a witness file shows; undefined of any other text. */
+export const shownDigest = (text: string): string | undefined => {
+  const from = text.indexOf('<main>');
+  const to = text.indexOf(ending);
+  return from < 0 || to < from ? undefined : digestOf(text.slice(from, to + ending.length));
+};
 
 /** A source that a policy lets through by the digest of its text. */
 const allowed = (text: string): string => `'sha256-${base64(fromHex(digestOf(text)))}'`;

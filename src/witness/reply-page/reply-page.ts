@@ -71,7 +71,7 @@ const answer = (): void => {
     return;
   }
   complain(undefined);
-  const name = `reply-${seen.file.slice(0, 8)}-${publicKeyOf(secretKey).slice(0, 8)}.json`;
+  const name = `reply-${seen.file.slice(0, 8)}-${publicKeyOf(secretKey).slice(0, 8)}.reply`;
   saveText(name, text.value);
   found('reply-file').textContent = name;
   found('reply-digits').textContent = keyFingerprint(publicKeyOf(secretKey));
