@@ -7,11 +7,13 @@ import { openCommand } from './open-command.ts';
 import { printCommand } from './print-command.ts';
 import { proofCommand } from './proof-command.ts';
 import { questionsCommand } from './questions-command.ts';
+import { replyCommand } from './reply-command.ts';
 import { sheetCommand } from './sheet-command.ts';
 import { shiftCommand } from './shift-command.ts';
 import { utilitiesCommand } from './utilities-command.ts';
 import { validateCommand } from './validate-command.ts';
 import { verifyCommand } from './verify-command.ts';
+import { witnessCommand } from './witness-command.ts';
 
 /** The commands, in the order in which the help lists them. */
 export const commands: readonly Command[] = [
@@ -24,6 +26,8 @@ export const commands: readonly Command[] = [
   questionsCommand,
   answersCommand,
   printCommand,
+  witnessCommand,
+  replyCommand,
   sheetCommand,
   validateCommand,
   verifyCommand,

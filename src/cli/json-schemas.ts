@@ -10,11 +10,13 @@ import { printedSchema } from './print-document.ts';
 import { problemsSchema } from './problem-document.ts';
 import { proofSchema } from './proof-document.ts';
 import { questionsSchema } from './questions-document.ts';
+import { replySchema } from './reply-document.ts';
 import { sheetListSchema, sheetSchema } from './sheet-document.ts';
 import { shiftSchema } from './shift-document.ts';
 import { utilitiesDocumentSchema } from './utilities-document.ts';
 import { validationSchema } from './validate-document.ts';
 import { verificationSchema } from './verify-document.ts';
+import { witnessSchema } from './witness-document.ts';
 
 /** What the commands print with `--json`, by the name of the file in docs/schema. */
 export const documents = {
@@ -29,12 +31,14 @@ export const documents = {
   'problems-1': problemsSchema,
   'proof-1': proofSchema,
   'questions-1': questionsSchema,
+  'reply-1': replySchema,
   'sheet-1': sheetSchema,
   'sheets-1': sheetListSchema,
   'shift-1': shiftSchema,
   'utilities-1': utilitiesDocumentSchema,
   'validation-1': validationSchema,
   'verification-1': verificationSchema,
+  'witness-1': witnessSchema,
 } as const;
 
 /** The published JSON Schema of one of them. */

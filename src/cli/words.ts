@@ -25,6 +25,7 @@ import { questionsText } from './questions.text.ts';
 import { shiftText } from './shift.text.ts';
 import { utilitiesText } from './utilities.text.ts';
 import { verifyText } from './verify.text.ts';
+import { witnessCommandText } from './witness.text.ts';
 
 /** Every word that the command line may say, but those of the sheets, which come with their sheet. */
 export const words = makeCatalogue([
@@ -43,6 +44,7 @@ export const words = makeCatalogue([
   foundProblemText,
   recordProblemText,
   verifyText,
+  witnessCommandText,
   proofText,
   proofProblemText,
   proofCommandText,
