@@ -61,7 +61,9 @@ export const WithProof = ({
         : checkSentences(book, {
             say: words.say,
             has: words.has,
-            quantity: (value, kind) => words.quantity(value, kind, { units, book }).text,
+            // a share is said in per cent
+            quantity: (value, kind) =>
+              words.quantity(value, kind, { units, book, unit: kind === 'ratio' ? '%' : undefined }).text,
             number: (value) => words.number(value, 2),
           }),
     [book, words, units],

@@ -25,7 +25,7 @@ export const proofProtocolWords: Bundle = {
     'proving.conditions.what': 'What must be so',
     'proving.conditions.must': 'Must be',
     'proving.conditions.have': 'Is here',
-    'proving.conditions.can': 'So',
+    'proving.conditions.can': 'Can it be so',
     'proving.conditions.by': ', by {by} %',
     'proving.carried':
       '{n, plural, one {# check comes over from {from}, where it was} other {# checks come over from {from}, where they were}} not proved',

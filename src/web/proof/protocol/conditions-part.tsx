@@ -17,11 +17,14 @@ const ConditionRow = ({ condition }: { readonly condition: Condition }): ReactEl
     <tr data-condition={id} data-here={here}>
       <th scope="row">{says.condition(id)}</th>
       <td>
-        {word ?? limits.map((limit) => <LimitDoor key={limit.figure.id + limit.sense} limit={limit} />)}
+        {word === undefined
+          ? limits.map((limit) => <LimitDoor key={limit.figure.id + limit.sense} limit={limit} />)
+          : says.thing(word)}
       </td>
       <td>
-        {haveWord ??
-          (have?.value === undefined ? null : <ShownQuantity value={have.value} kind={have.kind} />)}
+        {haveWord === undefined
+          ? have?.value !== undefined && <ShownQuantity value={have.value} kind={have.kind} />
+          : says.thing(haveWord)}
       </td>
       <td>
         {say(`proof.here.${here}`)}

@@ -57,10 +57,11 @@ export const ConditionCell = ({ run, held, enter }: ConditionCellProps): ReactEl
         {condition.here === 'cannot' && (
           <p className="small run-cannot">
             {say('proving.run.cannot')}{' '}
-            {condition.haveWord ??
-              (condition.have?.value !== undefined && (
-                <ShownQuantity value={condition.have.value} kind={condition.have.kind} />
-              ))}
+            {condition.haveWord === undefined
+              ? condition.have?.value !== undefined && (
+                  <ShownQuantity value={condition.have.value} kind={condition.have.kind} />
+                )
+              : says.thing(condition.haveWord)}
           </p>
         )}
       </div>

@@ -38,6 +38,9 @@ export const VerdictPart = ({
       {verdict !== undefined && verdict.problems.length > 0 && (
         <p className="small problem">{[...new Set(verdict.problems.map(problem))].join(' ')}</p>
       )}
+      {one.check.point !== 'none' && draft.texts.witness.trim() === '' && (
+        <p className="small">{say(`proving.run.point.${one.check.point}`)}</p>
+      )}
       <button type="button" className="write-key" data-act="write" onClick={run.write}>
         {state === undefined
           ? say('proving.run.write')
