@@ -10,6 +10,15 @@ export const dayText = ({ numbers }: Words, day: string): string => {
   return new Intl.DateTimeFormat(numbers, { dateStyle: 'medium', timeZone: 'UTC' }).format(at);
 };
 
+/** A day with the one of its week, for a plan of few weeks. */
+export const weekdayText = ({ numbers }: Words, day: string): string =>
+  new Intl.DateTimeFormat(numbers, {
+    weekday: 'short',
+    day: 'numeric',
+    month: 'short',
+    timeZone: 'UTC',
+  }).format(new Date(`${day}T00:00:00Z`));
+
 /** The day of this device's clock, in ISO form. */
 export const today = (page: Pick<Page, 'now'>): string => page.now().slice(0, 10);
 

@@ -127,6 +127,7 @@ export const proofOpenWords: Bundle = {
     'open.days.end.undated':
       'The signature can be given {n, plural, one {on the first day} other {on day #}} at the earliest; the book does not say on which day work begins.',
     'open.days.how': '{crew, plural, one {One check} other {# checks}} at a time, {hours} h a day.',
+    'open.days.solid': 'A solid bar decides the end.',
     'open.days.usual': 'Where the book says no duration, a usual one is taken.',
     'open.days.what': 'What is left',
     'open.days.from': 'From',
@@ -135,8 +136,8 @@ export const proofOpenWords: Bundle = {
     'open.days.picture': 'Days, drawn',
     'open.days.day': 'day {n}',
     'open.days.result': 'result: {name}',
-    'open.days.spare': '{n, plural, one {one day} other {# days}} to spare',
-    'open.days.none': 'none: it decides the end',
+    'open.days.spare': '{n, plural, one {one day} other {# days}}',
+    'open.days.none': 'none',
     'open.days.path': 'The chain that decides the end: {n, plural, one {one step} other {# steps}}',
     'open.days.comes': '(its result comes later)',
     'open.days.work': '{n} h of work by hand in all.',

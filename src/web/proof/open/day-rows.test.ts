@@ -25,6 +25,7 @@ it('a plan is a bar for each stage and one for each thing of others, by their st
     step('check', 'b', 0.4, 1.1),
     step('result', 'c', 2, 6, 1),
     step('wait', 'W1', 0, 3, 4),
+    step('wait', 'promised', 3, 3, 1),
   ];
   const rows = dayRows({ steps }, checks);
   expect(
@@ -34,5 +35,6 @@ it('a plan is a bar for each stage and one for each thing of others, by their st
     ['stage', 'placed', 1, 2, true, 0],
     ['stage', 'wet', 2, 2, true, 0],
     ['result', 'c', 3, 6, false, 1],
+    ['wait', 'promised', 3, 3, false, 1],
   ]);
 });

@@ -25,16 +25,18 @@ export interface DayRow {
 const rowOf = (sort: DayRow['sort'], of: string, steps: readonly PlanStep[]): DayRow => {
   const start = Math.min(...steps.map((one) => one.start));
   const end = Math.max(...steps.map((one) => one.end));
-  const { from } = steps.find((one) => one.start === start)!;
   const { to } = steps.find((one) => one.end === end)!;
+  // what is promised for a day comes at its end, which is already the next day's beginning
+  const from = start === end ? to : steps.find((one) => one.start === start)!.from;
+  // what ends at midnight ends on the day before
+  const last = Math.max(1, Math.ceil(end / day));
   return {
     sort,
     of,
     start,
     end,
-    first: Math.floor(start / day) + 1,
-    // what ends at midnight ends on the day before
-    last: Math.max(1, Math.ceil(end / day)),
+    first: Math.min(Math.floor(start / day) + 1, last),
+    last,
     critical: steps.some(({ critical }) => critical),
     spare: Math.floor(Math.min(...steps.map(({ slack }) => slack)) / day),
     ...(from === undefined ? {} : { from }),

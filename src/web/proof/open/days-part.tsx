@@ -1,7 +1,7 @@
 import { type ReactElement, useMemo } from 'react';
 import { ScrollRegion } from '../../shell/scroll-region.tsx';
 import { useWords } from '../../state/page-context.ts';
-import { dayText } from '../day-text.ts';
+import { dayText, weekdayText } from '../day-text.ts';
 import { useProof } from '../with-proof.tsx';
 import { CheckLink } from './check-link.tsx';
 import { DayBar } from './day-bar.tsx';
@@ -29,7 +29,7 @@ export const DaysPart = (): ReactElement | null => {
     return sort === 'wait' ? waitName(of) : say('open.days.result', { name: checkName(of) });
   };
   const when = (on: string | undefined, number: number): string =>
-    on === undefined ? say('open.days.day', { n: number }) : dayText(words, on);
+    on === undefined ? say('open.days.day', { n: number }) : weekdayText(words, on);
   return (
     <section className="open-part" data-part="days">
       <h3>{say('open.days')}</h3>
@@ -39,7 +39,8 @@ export const DaysPart = (): ReactElement | null => {
           : say('open.days.end', { day: dayText(words, days.day), n: whole })}
       </p>
       <p className="quiet">
-        {say('open.days.how', { crew: days.crew, hours: words.number(days.hours / 3600, 3) })}
+        {say('open.days.how', { crew: days.crew, hours: words.number(days.hours / 3600, 3) })}{' '}
+        {say('open.days.solid')}
         {days.steps.some(({ usual }) => usual) && ` ${say('open.days.usual')}`}
       </p>
       <ScrollRegion label={say('open.days')}>
@@ -49,13 +50,13 @@ export const DaysPart = (): ReactElement | null => {
               <th scope="col" className="words">
                 {say('open.days.what')}
               </th>
+              <th scope="col" className="days-picture">
+                <span className="said">{say('open.days.picture')}</span>
+              </th>
               <th scope="col">{say('open.days.from')}</th>
               <th scope="col">{say('open.days.to')}</th>
               <th scope="col" className="words">
                 {say('open.days.room')}
-              </th>
-              <th scope="col" className="days-picture">
-                <span className="said">{say('open.days.picture')}</span>
               </th>
             </tr>
           </thead>
@@ -65,13 +66,13 @@ export const DaysPart = (): ReactElement | null => {
                 <th scope="row" className="words">
                   {nameOf(row)}
                 </th>
+                <td className="days-picture">
+                  <DayBar row={row} days={whole} />
+                </td>
                 <td>{when(row.from, row.first)}</td>
                 <td>{when(row.to, row.last)}</td>
                 <td className="words">
                   {row.spare > 0 ? say('open.days.spare', { n: row.spare }) : say('open.days.none')}
-                </td>
-                <td className="days-picture">
-                  <DayBar row={row} days={whole} />
                 </td>
               </tr>
             ))}
