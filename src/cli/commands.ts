@@ -8,6 +8,7 @@ import { printCommand } from './print-command.ts';
 import { proofCommand } from './proof-command.ts';
 import { questionsCommand } from './questions-command.ts';
 import { replyCommand } from './reply-command.ts';
+import { settingsCommand } from './settings-command.ts';
 import { sheetCommand } from './sheet-command.ts';
 import { shiftCommand } from './shift-command.ts';
 import { utilitiesCommand } from './utilities-command.ts';
@@ -23,6 +24,7 @@ export const commands: readonly Command[] = [
   foundCommand,
   fillCommand,
   proofCommand,
+  settingsCommand,
   questionsCommand,
   answersCommand,
   printCommand,

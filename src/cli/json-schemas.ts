@@ -11,6 +11,7 @@ import { problemsSchema } from './problem-document.ts';
 import { proofSchema } from './proof-document.ts';
 import { questionsSchema } from './questions-document.ts';
 import { replySchema } from './reply-document.ts';
+import { settingsSchema } from './settings-document.ts';
 import { sheetListSchema, sheetSchema } from './sheet-document.ts';
 import { shiftSchema } from './shift-document.ts';
 import { utilitiesDocumentSchema } from './utilities-document.ts';
@@ -32,6 +33,7 @@ export const documents = {
   'proof-1': proofSchema,
   'questions-1': questionsSchema,
   'reply-1': replySchema,
+  'settings-1': settingsSchema,
   'sheet-1': sheetSchema,
   'sheets-1': sheetListSchema,
   'shift-1': shiftSchema,

@@ -95,7 +95,17 @@ const gateSchema = z.strictObject({
   lacks: z.array(
     z.strictObject({
       id: text,
-      sort: z.enum(['check', 'finding', 'question', 'reading', 'punch', 'instrument', 'agreement']),
+      sort: z.enum([
+        'check',
+        'finding',
+        'question',
+        'reading',
+        'punch',
+        'instrument',
+        'agreement',
+        'bypass',
+        'setting',
+      ]),
       holder: z.enum(['builder', 'site']),
       path: text.optional(),
     }),

@@ -9,6 +9,8 @@ import { answerProblemText, questionSheetWords } from '../floor/questions/questi
 import { floorShiftText } from '../floor/shift/shift.text.ts';
 import { shiftProblemText as lineShiftText } from '../line/shift/shift-problems.text.ts';
 import { proofProblemText, proofText } from '../proof/index.ts';
+import { settingProblemText } from '../proof/settings/problems.text.ts';
+import { settingsText } from '../proof/settings/settings.text.ts';
 import { kindText } from '../quantity/kinds.text.ts';
 import { quantityProblemText } from '../quantity/problems.text.ts';
 import { recordProblemText } from '../record/problems.text.ts';
@@ -22,6 +24,7 @@ import { foundText } from './found.text.ts';
 import { cliProblemText } from './problems.text.ts';
 import { proofCommandText } from './proof.text.ts';
 import { questionsText } from './questions.text.ts';
+import { settingsCommandText } from './settings.text.ts';
 import { shiftText } from './shift.text.ts';
 import { utilitiesText } from './utilities.text.ts';
 import { verifyText } from './verify.text.ts';
@@ -48,6 +51,9 @@ export const words = makeCatalogue([
   proofText,
   proofProblemText,
   proofCommandText,
+  settingsText,
+  settingProblemText,
+  settingsCommandText,
   questionsText,
   questionSheetWords,
   ...sharedWords,

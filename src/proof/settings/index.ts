@@ -5,7 +5,7 @@ export {
   type SettingComparison,
 } from './compare-settings.ts';
 export { floorOfMoment } from './floor-of-moment.ts';
-export { type MovedFinding, movedFindings } from './moved-findings.ts';
+export { findingMover, type MovedFinding, movedFindings } from './moved-findings.ts';
 export { bypassLacks, leftBeyond, type SettingLack } from './open-lacks.ts';
 export { settingProblemText } from './problems.text.ts';
 export {

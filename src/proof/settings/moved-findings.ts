@@ -1,6 +1,7 @@
 import { type Book, type Patch, tryPatches } from '../../book/index.ts';
+import { assessFloor } from '../../floor/assess-floor.ts';
 import type { FloorAssessment, Verdict } from '../../floor/assessment.ts';
-import { assessBook } from '../../floor/index.ts';
+import { bookReader } from '../../floor/book-reader.ts';
 import type { AnyFinding } from '../../floor/utilities/utility-finding.ts';
 import type { SettingChange } from './compare-settings.ts';
 import { settingPatches } from './setting-patches.ts';
@@ -12,8 +13,8 @@ export interface MovedFinding {
   readonly to?: { readonly verdict: Verdict; readonly margin?: number };
 }
 
-/** A margin that moves by less than this, as a share of what is asked, has not moved: the balance is solved to less. */
-const still = 1e-6;
+/** A margin that moves by less than this, as a share of what is asked, shows in none of the three digits that are printed. */
+const still = 5e-4;
 
 const findingsOf = (floor: FloorAssessment | undefined): ReadonlyMap<string, AnyFinding> =>
   new Map(
@@ -45,38 +46,51 @@ export const bookWithSettings = (
 };
 
 /**
- * The findings of a floor that some changed settings move.
+ * Tells of any of some changed settings which findings of a floor they move while the others stay as they were.
  *
  * Method   the book with the values of the first moment and with those of the second, both assessed on the same floor
- * Symbols  changes  those that are looked at together; `others` keep the values of the first moment on both sides
- * Returns  findings whose verdict turns first, then those whose margin moves
- * Assumes  what is typed in SI-equal units moves nothing
- * Cost     two assessments with their utilities; none where no change has a place in the book
+ * Symbols  changes  all that differ between the two moments
+ * Returns  for some of the changes, findings whose verdict turns first, then those whose margin moves
+ * Cost     an assessment of the floor with its utilities once, and one for each question; none where no change that is
+ *          asked about has a place in the book
  */
+export const findingMover = (
+  book: Book,
+  floor: string,
+  changes: readonly SettingChange[],
+  format?: string,
+): ((some: readonly SettingChange[]) => readonly MovedFinding[]) => {
+  const index = (book.floors ?? []).findIndex(({ tag }) => tag === floor);
+  const base = bookWithSettings(book, floor, changes, 'from');
+  const assessed = (one: Book) =>
+    findingsOf(index < 0 ? undefined : assessFloor(bookReader(one), index, format));
+  let known: ReadonlyMap<string, AnyFinding> | undefined;
+  return (some) => {
+    const next = bookWithSettings(base, floor, some, 'to');
+    if (base === next) return [];
+    known ??= assessed(base);
+    const before = known;
+    const after = assessed(next);
+    return [...new Set([...before.keys(), ...after.keys()])]
+      .flatMap((id): readonly MovedFinding[] => {
+        const [was, is] = [before.get(id), after.get(id)];
+        if (was?.verdict === is?.verdict && !marginMoved(was?.margin, is?.margin)) return [];
+        return [
+          {
+            finding: id,
+            ...(was === undefined ? {} : { from: said(was) }),
+            ...(is === undefined ? {} : { to: said(is) }),
+          },
+        ];
+      })
+      .sort((a, b) => Number(turns(b)) - Number(turns(a)));
+  };
+};
+
+/** The findings of a floor that all of some changed settings together move. */
 export const movedFindings = (
   book: Book,
   floor: string,
   changes: readonly SettingChange[],
-  { format, others = [] }: { readonly format?: string; readonly others?: readonly SettingChange[] } = {},
-): readonly MovedFinding[] => {
-  const base = bookWithSettings(book, floor, [...others, ...changes], 'from');
-  const next = bookWithSettings(base, floor, changes, 'to');
-  if (base === next) return [];
-  const options = format === undefined ? {} : { format };
-  const assessed = (one: Book) =>
-    findingsOf(assessBook(one, options).floors.find((each) => each.floor === floor));
-  const [before, after] = [assessed(base), assessed(next)];
-  return [...new Set([...before.keys(), ...after.keys()])]
-    .flatMap((id): readonly MovedFinding[] => {
-      const [was, is] = [before.get(id), after.get(id)];
-      if (was?.verdict === is?.verdict && !marginMoved(was?.margin, is?.margin)) return [];
-      return [
-        {
-          finding: id,
-          ...(was === undefined ? {} : { from: said(was) }),
-          ...(is === undefined ? {} : { to: said(is) }),
-        },
-      ];
-    })
-    .sort((a, b) => Number(turns(b)) - Number(turns(a)));
-};
+  format?: string,
+): readonly MovedFinding[] => findingMover(book, floor, changes, format)(changes);

@@ -33,7 +33,7 @@ export const settingWords = (book: Book, say: Say, locale: string): SettingWords
     if (text !== undefined) return text;
     if (row.form.is !== 'quantity') return String(value);
     const wishes: UnitWishes = { system: 'metric', byKind: { [row.form.kind]: row.form.unit } };
-    return shown(value, row.form.kind, wishes, locale, 3);
+    return shown(value, row.form.kind, wishes, locale, 4);
   };
   return {
     thing,
