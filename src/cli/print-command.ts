@@ -5,7 +5,7 @@ export const printCommand: Command = {
   name: 'print',
   usage: 'BOOK.json [RECORDS]',
   options: [
-    { name: 'paper', value: 'PAPER', oneOf: ['prediction', 'preparation', 'protocol'] },
+    { name: 'paper', value: 'PAPER', oneOf: ['prediction', 'preparation', 'protocol', 'settings', 'card'] },
     { name: 'floor', value: 'TAG' },
     { name: 'format', value: 'TAG' },
     { name: 'page', value: 'SIZE', oneOf: ['a4', 'letter'] },
@@ -18,6 +18,7 @@ export const printCommand: Command = {
     'twinfloor print examples/gravity.json --out prediction.pdf',
     'twinfloor print examples/main.json --paper preparation --page letter --units us',
     'twinfloor print examples/main.json --paper protocol --floor OXBOW',
+    'twinfloor print examples/main.json --paper card --out card.pdf',
   ],
   // loaded only when it is called: the typesetter is the largest part of the program
   run: async (call, world) => (await import('./run-print.ts')).runPrint(call, world),

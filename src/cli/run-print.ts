@@ -10,11 +10,14 @@ import {
   type PageSize,
   type PaperOptions,
   preparationOf,
+  printCard,
   printPrediction,
   printPreparation,
   printProtocol,
+  printRegister,
 } from '../papers/index.ts';
 import { proofOfBook } from '../proof/index.ts';
+import { settingRegister } from '../proof/settings/index.ts';
 import type { UnitSystem } from '../quantity/index.ts';
 import type { Problem } from '../quantity/problem.ts';
 import { toHex } from '../record/hex.ts';
@@ -67,6 +70,17 @@ const made = (book: Book, { values }: Call, file: RecordFile | undefined, option
     const on = proof.floors.find((one) => one.floor === tag)!;
     const asked = { proof, floor: on, heads: file?.heads ?? [] };
     return { floors: [tag], bytes: printProtocol(asked, options, paper, typesetter) };
+  }
+  if (kind === 'settings') {
+    const register = settingRegister(book, whole, file?.records);
+    const floors = whole.floors.map((one) => one.floor);
+    return { floors, bytes: printRegister(register, options, paper, typesetter) };
+  }
+  if (kind === 'card') {
+    const tag = floorToPrepare(book, floor);
+    const on = whole.floors.find((one) => one.floor === tag)!;
+    const asked = { register: settingRegister(book, whole, file?.records), floor: on };
+    return { floors: [tag], bytes: printCard(asked, options, paper, typesetter) };
   }
   const shown = whole.floors.filter((one) => floor === undefined || one.floor === floor);
   const remedies = remediesOf(book, shown, format);

@@ -9,6 +9,8 @@ export type {
   TradePage,
 } from './preparation/preparation-content.ts';
 export { findingsOfTrades, preparationOf } from './preparation/preparation-of.ts';
+export { printCard } from './print-card.ts';
 export { printPrediction } from './print-prediction.ts';
 export { printPreparation } from './print-preparation.ts';
 export { printProtocol } from './print-protocol.ts';
+export { printRegister } from './print-register.ts';

@@ -1,11 +1,14 @@
 import { proofText } from '../proof/proof.text.ts';
+import { settingsText } from '../proof/settings/index.ts';
 import { kindText } from '../quantity/kinds.text.ts';
 import { sheetEntries } from '../sheets/registry.ts';
 import { fieldWords, makeCatalogue, prefixed, sharedWords } from '../text/index.ts';
+import { cardText } from './card/card.text.ts';
 import { papersText } from './papers.text.ts';
 import { predictionText } from './prediction/prediction.text.ts';
 import { preparationText } from './preparation/preparation.text.ts';
 import { protocolText } from './protocol/protocol.text.ts';
+import { registerText } from './register/register.text.ts';
 
 /** Every word that a paper may say. */
 export const words = makeCatalogue([
@@ -19,4 +22,7 @@ export const words = makeCatalogue([
   preparationText,
   proofText,
   protocolText,
+  settingsText,
+  registerText,
+  cardText,
 ]);

@@ -2,6 +2,7 @@ export { type AirReference, airReferences } from './air-reference.ts';
 export { fromSi, toSi, type UnitName, unitsOf } from './convert.ts';
 export { defaultUnit, type UnitSystem } from './default-unit.ts';
 export { type FormatOptions, formatNumber, formatQuantity, type QuantityText } from './format-quantity.ts';
+export { handwritten } from './handwritten.ts';
 export { kindText } from './kinds.text.ts';
 export { type Kind, kinds, type Si, si } from './kinds.ts';
 export type { ReadOptions } from './measure.ts';

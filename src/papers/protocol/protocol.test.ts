@@ -14,7 +14,7 @@ import { sayingOnPaper } from './saying-on-paper.ts';
 
 const typesetter = makeTypesetter();
 const demo = bookOf(demoText);
-const paper = makePaperWords(demo, bookUnits(demo), 'en');
+const paper = makePaperWords(demo, bookUnits(demo, undefined), 'en');
 const file = importRecords(readFileSync('examples/records/protocol.records', 'utf8'));
 if (!file.ok) throw new Error(JSON.stringify(file.problems));
 const { records, heads } = file.value;

@@ -1,6 +1,6 @@
 import type { Book } from '../../book/index.ts';
 import type { Remedy, RemedyChange } from '../../floor/assessment.ts';
-import { formatQuantity, type Kind, type Problem, si } from '../../quantity/index.ts';
+import { formatQuantity, handwritten, type Kind, type Problem, si } from '../../quantity/index.ts';
 import { type Catalogue, numberText, type Parts } from '../../text/index.ts';
 import { problemSentence } from '../../text/problem-sentence.ts';
 import type { UnitChoice } from '../state/page-state.ts';
@@ -48,15 +48,6 @@ export interface Words {
 
 const decimalMark = (locale: string): string =>
   new Intl.NumberFormat(locale).formatToParts(1.5).find((part) => part.type === 'decimal')?.value ?? '.';
-
-/** Units as one writes them by hand: `m²`, `°C`. They are read back the same. */
-const handwritten = (text: string): string =>
-  text
-    .replace(/\bdeg([CF])\b/g, '°$1')
-    .replace(
-      /\b(mm|cm|m|in|ft)([23])\b/g,
-      (_, unit: string, power: string) => unit + (power === '2' ? '²' : '³'),
-    );
 
 /** `"5 bar"`, `{ value, spread }` or `{ value: [low, high] }` of a book as one line of text. */
 export const entryText = (value: unknown): string => {
