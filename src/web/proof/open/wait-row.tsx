@@ -26,7 +26,14 @@ export const WaitRow = ({
   const late = !over && isPast(page, due);
   const moves = !over && floor.days.moving.includes(wait.wait);
   return (
-    <li className="open-row" data-wait={wait.wait} data-state={state} data-moves={moves} ref={row}>
+    <li
+      className="open-row"
+      data-wait={wait.wait}
+      data-state={state}
+      data-moves={moves}
+      ref={row}
+      tabIndex={-1}
+    >
       <h4>
         {what}
         {moves && <span className="short"> {say('open.wait.moves')}</span>}
