@@ -3,12 +3,13 @@ import type * as z from 'zod';
 import { bookUnits } from '../book/book-units.ts';
 import { assessBook } from '../floor/index.ts';
 import { largestMedia } from '../media/index.ts';
+import { proofOfBook } from '../proof/index.ts';
 import type { UnitSystem } from '../quantity/index.ts';
 import type { Problem } from '../quantity/problem.ts';
 import type { Envelope } from '../record/envelope.ts';
 import { toHex } from '../record/hex.ts';
 import { sha256 } from '../record/sha256.ts';
-import { makeWitnessFile, mostMediaOfMail } from '../witness/index.ts';
+import { makeWitnessFile, mediaWanted, mostMediaOfMail, type SaidOfMedia } from '../witness/index.ts';
 import { askedInVain } from './asked-in-vain.ts';
 import type { Call, Ended } from './command.ts';
 import { isDay } from './day.ts';
@@ -42,12 +43,14 @@ const wrongOptions = ({ values: { date, to, most } }: Call): readonly Problem[] 
 const mediaIn = async (
   folder: string,
   records: readonly Envelope[],
+  wanted: readonly string[],
   world: World,
 ): Promise<ReadonlyMap<string, Uint8Array>> => {
   const found = new Map<string, Uint8Array>();
   for (const { kind, body } of records) {
-    if (kind !== 'media' && kind !== 'photograph') continue;
-    const { sha256: digest, name } = body as { readonly sha256: string; readonly name?: string };
+    const { sha256: digest, name } = body as Partial<SaidOfMedia>;
+    if (digest === undefined || !wanted.includes(digest) || (kind !== 'media' && kind !== 'photograph'))
+      continue;
     // a name of a record never leads out of the folder
     const names = [join(digest.slice(0, 2), digest), digest, ...(name === undefined ? [] : [basename(name)])];
     for (const one of names) {
@@ -80,15 +83,19 @@ export const runWitness = async (call: Call, world: World): Promise<Ended> => {
   const hash = toHex(sha256(utf8.encode(text.value)));
   const date = values.date ?? world.today();
   const revision = records.reduce((highest, one) => Math.max(highest, one.revision), 1);
+  const assessment = assessBook(book, format === undefined ? {} : { format });
+  const mostMedia = most === undefined ? mostMediaOfMail : Number(most) * 1e6;
+  const wanted =
+    media === undefined ? [] : mediaWanted(records, proofOfBook(book, assessment, records), mostMedia);
   const made = makeWitnessFile({
     book,
     id,
     revision,
     hash,
-    assessment: assessBook(book, format === undefined ? {} : { format }),
+    assessment,
     records,
-    media: media === undefined ? new Map() : await mediaIn(media, records, world),
-    mostMedia: most === undefined ? mostMediaOfMail : Number(most) * 1e6,
+    media: media === undefined ? new Map() : await mediaIn(media, records, wanted, world),
+    mostMedia,
     date,
     units: bookUnits(book, units as UnitSystem | undefined),
   });

@@ -92,7 +92,8 @@ export const chooseMedia = (
     const record = said.get(digest);
     if (record === undefined) continue;
     const bytes = media.get(digest);
-    if (bytes === undefined) leftOut.set(digest, 'absent');
+    if (record.bytes > room) leftOut.set(digest, 'large');
+    else if (bytes === undefined) leftOut.set(digest, 'absent');
     else if (toHex(sha256(bytes)) !== digest) leftOut.set(digest, 'damaged');
     else if (checkMedia(bytes, { ...record, bytes: bytes.length }).length > 0) leftOut.set(digest, 'strange');
     else if (bytes.length > room) leftOut.set(digest, 'large');
@@ -102,4 +103,20 @@ export const chooseMedia = (
     }
   }
   return { said, included, leftOut, homes };
+};
+
+/** Digests of those for which there is room by what is said of their size: the others need not be fetched. */
+export const mediaWanted = (
+  records: readonly Envelope[],
+  proof: BookProof,
+  most: number = mostMediaOfMail,
+): readonly string[] => {
+  const said = mediaRecords(records);
+  let room = most;
+  return [...homesOf(proof, said.keys()).keys()].filter((digest) => {
+    const { bytes = Number.POSITIVE_INFINITY } = said.get(digest) ?? {};
+    if (bytes > room) return false;
+    room -= bytes;
+    return true;
+  });
 };

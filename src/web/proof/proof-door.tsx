@@ -9,6 +9,7 @@ import type { ReactElement } from 'react';
 import { mediaProblemText } from '../../media/problems.text.ts';
 import { proofProblemText } from '../../proof/problems.text.ts';
 import { proofText } from '../../proof/proof.text.ts';
+import { recordProblemText } from '../../record/problems.text.ts';
 import { registry, sheetEntries } from '../../sheets/registry.ts';
 import { utilityWords } from '../../text/words/utilities.text.ts';
 import { type FindSheet, SheetContext } from '../sheets/sheet-context.ts';
@@ -21,12 +22,14 @@ import { proofOpenWords } from '../words/proof-open.text.ts';
 import { proofPageWords } from '../words/proof-page.text.ts';
 import { proofProtocolWords } from '../words/proof-protocol.text.ts';
 import { proofRunWords } from '../words/proof-run.text.ts';
+import { proofSendWords } from '../words/proof-send.text.ts';
 import { ProofPage } from './proof-page.tsx';
 
 const catalogue = allWords(sheetEntries, [
   utilityWords,
   proofText,
   proofProblemText,
+  recordProblemText,
   mediaProblemText,
   proofPageWords,
   proofProtocolWords,
@@ -34,6 +37,7 @@ const catalogue = allWords(sheetEntries, [
   padWords,
   proofOpenWords,
   proofGatesWords,
+  proofSendWords,
 ]);
 
 const findSheet: FindSheet = (id) => registry.get(id)?.sheet;

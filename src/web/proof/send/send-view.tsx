@@ -1,7 +1,22 @@
 import type { ReactElement } from 'react';
-import { useProof } from '../with-proof.tsx';
+import { useWords } from '../../state/page-context.ts';
+import { HeadsPart } from '../gates/heads-part.tsx';
+import { RepliesPart } from './replies-part.tsx';
+import { ReplyPart } from './reply-part.tsx';
+import { WitnessPart } from './witness-part.tsx';
 
+/** What goes to the others and what comes back from them. */
 export const SendView = (): ReactElement => {
-  const { floor } = useProof();
-  return <p className="quiet">{floor.name}</p>;
+  const { say } = useWords();
+  return (
+    <div className="open-view">
+      <WitnessPart />
+      <ReplyPart />
+      <RepliesPart />
+      <section className="open-part" data-part="heads">
+        <h3>{say('gates.heads')}</h3>
+        <HeadsPart />
+      </section>
+    </div>
+  );
 };
