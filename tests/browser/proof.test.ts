@@ -200,7 +200,7 @@ describe('what is open, and the gates', () => {
     await page.locator('[data-act="add-point"]').click();
     await typed(page, 'text', 'guard of the capper rattles');
     await done(page);
-    await waitForText(page.locator('.punch-form'), /Say what it keeps.*Say who you are/);
+    await waitForText(page.locator('.punch-form'), /Say what it is in the way of.*Say who you are/);
     // what was typed is there after a reload
     await page.reload();
     expect(await page.locator('.punch-form [data-field="text"]').inputValue()).toBe(

@@ -15,12 +15,17 @@ export const proofGatesWords: Bundle = {
     'gates.state.unnamed':
       'signed by {by}, but not passed: {n, plural, one {one point is} other {# points are}} not named',
     'gates.state.open':
-      '{n, plural, =0 {nothing lacks, nobody has signed} one {one thing lacks} other {# things lack}}',
-    'gates.lacks.none': 'It lacks nothing that the book and the records tell of.',
+      '{n, plural, =0 {nothing is missing, nobody has signed} one {one thing is missing} other {# things are missing}}',
+    'gates.lacks.none': 'Nothing is missing, as far as the book and the records tell.',
     'gates.group': '{sort}: {n}',
     'gates.holder': 'held by the {holder}',
     'gates.unnamed.one': 'not named by who signed',
     'gates.readings': 'no reading of the site itself is there',
+    'gates.wait': '{kind}: the book says nothing of it',
+    'gates.goods.bottles': 'bottles: {have} at hand, the run takes {needed}',
+    'gates.goods.caps': 'caps: {have} at hand, the run takes {needed}',
+    'gates.goods.detergent': 'detergent, kg: {have} at hand, the run takes {needed}',
+    'gates.goods.unknown': 'not known how many',
     'gates.caution':
       'A gate records what people have said. It replaces no inspection, no licence and no rule of the place.',
 
