@@ -90,10 +90,30 @@ const media = `
     BEGIN SELECT RAISE(ABORT, 'media are only added'); END;
 `;
 
+/** What another laptop saved under a number that is taken here: nothing of it is lost, and nothing here is changed. */
+const aside = `
+  CREATE TABLE revision_aside (
+    book     TEXT    NOT NULL REFERENCES book (id),
+    number   INTEGER NOT NULL CHECK (number >= 1),
+    text     BLOB    NOT NULL,
+    sha256   TEXT    NOT NULL CHECK (length(sha256) = 64),
+    author   TEXT    NOT NULL,
+    reason   TEXT,
+    saved_at TEXT    NOT NULL,
+    follows  TEXT    CHECK (length(follows) = 64)
+  ) STRICT;
+  CREATE INDEX revision_aside_of_book ON revision_aside (book, number);
+  CREATE TRIGGER revision_aside_unchanged BEFORE UPDATE ON revision_aside
+    BEGIN SELECT RAISE(ABORT, 'revisions are only added'); END;
+  CREATE TRIGGER revision_aside_kept BEFORE DELETE ON revision_aside
+    BEGIN SELECT RAISE(ABORT, 'revisions are only added'); END;
+`;
+
 export const migrations: readonly Migration[] = [
   { version: 1, name: 'books, revisions, records', sql: tables },
   { version: 2, name: 'rows are only added', sql: appendOnly },
   { version: 3, name: 'media', sql: media },
+  { version: 4, name: 'revisions that came from elsewhere', sql: aside },
 ];
 
 /** The version that this program writes. */

@@ -1,55 +1,19 @@
-import { createHash } from 'node:crypto';
 import { accept, type Problem, type Result, refuse } from '../quantity/problem.ts';
 import { canonicalJson } from '../record/canonical-json.ts';
-import { type Envelope, envelopeProblems, type Head, isToken, ORIGIN } from '../record/envelope.ts';
+import { type Envelope, envelopeProblems, type Head, ORIGIN } from '../record/envelope.ts';
 import { hashRecord } from '../record/hash-record.ts';
 import { recordProblem } from '../record/problems.ts';
-import { isTimestamp } from '../record/timestamp.ts';
+import { groupedCommits, Refusal } from './grouped-commits.ts';
 import { StoreFailure, storeProblem } from './problems.ts';
-import type { Row, SqliteConnection, SqlValue } from './sqlite-driver.ts';
+import { bytesOf, ENTRY, entryOf, newBookProblems, sha256, utf8 } from './revision-row.ts';
+import type { Row, SqliteConnection } from './sqlite-driver.ts';
 import { sqliteMedia } from './sqlite-media.ts';
 import { type OpenOptions, openConnection, PATIENCE } from './sqlite-open.ts';
+import { sqliteRevisions } from './sqlite-revisions.ts';
 import type { Appended, BookEntry, NewBook, NewRevision, Revision, RevisionEntry, Store } from './store.ts';
 
 /** Between two attempts to open, in milliseconds. */
 const PAUSE = 20;
-
-const utf8 = new TextEncoder();
-const sha256 = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
-
-const bytesOf = (value: SqlValue | undefined): Uint8Array =>
-  value instanceof Uint8Array ? value : new Uint8Array();
-
-const entryOf = (row: Row): RevisionEntry => ({
-  book: String(row.book),
-  number: Number(row.number),
-  sha256: String(row.sha256),
-  author: String(row.author),
-  ...(row.reason === null ? {} : { reason: String(row.reason) }),
-  savedAt: String(row.saved_at),
-  ...(row.based_on === null ? {} : { basedOn: Number(row.based_on) }),
-});
-
-const ENTRY = 'book, number, sha256, author, reason, saved_at, based_on';
-
-/** A text that UTF-8 can hold, so that what comes back is what was given. NUL ends a text column's value. */
-const fits = (value: unknown): boolean =>
-  typeof value === 'string' && !/\p{Surrogate}/u.test(value) && !value.includes('\0');
-
-const newBookProblems = (given: NewBook): readonly Problem[] => {
-  const problems: Problem[] = [];
-  const want = (good: boolean, path: string, value: unknown, allowed: string): void => {
-    if (!good) problems.push(storeProblem('STORE_INPUT', path, { given: value, allowed }));
-  };
-  want(isToken(given.book), '/book', given.book, 'letters, digits and . _ : - (1 to 128)');
-  // the text itself is not put into the problem: it may be large
-  const whole = typeof given.text === 'string' && !/\p{Surrogate}/u.test(given.text);
-  want(whole, '/text', typeof given.text, 'a text of whole characters');
-  want(fits(given.author) && given.author.trim() !== '', '/author', given.author, 'a name');
-  want(given.reason === undefined || fits(given.reason), '/reason', given.reason, 'a text');
-  want(isTimestamp(given.at), '/at', given.at, 'date and time with offset, such as 2026-11-24T09:30:00Z');
-  return problems;
-};
 
 /** Every record must be what it claims before it may become part of what is kept for good. */
 const unfitRecords = (book: string, records: readonly Envelope[]): readonly Problem[] =>
@@ -68,15 +32,6 @@ const unfitRecords = (book: string, records: readonly Envelope[]): readonly Prob
     const rest = { given: record.hash, allowed: hash.value, parts: { writer, sequence } };
     return [recordProblem('RECORD_CHANGED', `${path}/hash`, rest)];
   });
-
-/** Carries problems out of a transaction, which must be rolled back when there are any. */
-class Refusal {
-  readonly problems: readonly Problem[];
-
-  constructor(problems: readonly Problem[]) {
-    this.problems = problems;
-  }
-}
 
 /** The store on a connection that openConnection made. */
 export const sqliteStore = (connection: SqliteConnection): Store => {
@@ -236,23 +191,19 @@ export const sqliteStore = (connection: SqliteConnection): Store => {
     return true;
   };
 
-  const appendRecords = (book: string, records: readonly Envelope[]): Result<Appended> => {
+  const grouped = groupedCommits(connection);
+  const appendRecords: Store['appendRecords'] = async (book, records) => {
     const problems = unfitRecords(book, records);
     if (problems.length > 0) return refuse(...problems);
-    try {
-      return connection.transaction(() => {
-        if (!hasBook(book)) return noBook(book);
-        const added: string[] = [];
-        const known: string[] = [];
-        records.forEach((record, i) => {
-          (appendOne(record, `/records/${i}`) ? added : known).push(record.id);
-        });
-        return accept({ added, known });
+    return grouped((): Result<Appended> => {
+      if (!hasBook(book)) return noBook(book);
+      const added: string[] = [];
+      const known: string[] = [];
+      records.forEach((record, i) => {
+        (appendOne(record, `/records/${i}`) ? added : known).push(record.id);
       });
-    } catch (error) {
-      if (error instanceof Refusal) return refuse(...error.problems);
-      throw error;
-    }
+      return accept({ added, known });
+    });
   };
 
   const readEnvelope = (row: Row): Envelope => {
@@ -279,8 +230,16 @@ export const sqliteStore = (connection: SqliteConnection): Store => {
 
   const heads = (book: string): Result<readonly Head[]> => {
     if (!hasBook(book)) return noBook(book);
-    const sql = `SELECT writer, sequence, hash FROM record AS r WHERE book = ?
-      AND sequence = (SELECT max(sequence) FROM record WHERE book = r.book AND writer = r.writer)`;
+    // from writer to writer by the index: a book of a hundred thousand records has some dozens of writers
+    const sql = `WITH RECURSIVE writers (writer) AS (
+        SELECT (SELECT min(writer) FROM record WHERE book = ?1)
+        UNION ALL
+        SELECT (SELECT min(writer) FROM record WHERE book = ?1 AND writer > writers.writer)
+        FROM writers WHERE writers.writer IS NOT NULL
+      )
+      SELECT r.writer, r.sequence, r.hash FROM writers AS w JOIN record AS r
+        ON r.book = ?1 AND r.writer = w.writer AND r.sequence =
+          (SELECT max(sequence) FROM record WHERE book = ?1 AND writer = w.writer)`;
     const found = rows(sql, book).map((row) => ({
       book,
       writer: String(row.writer),
@@ -312,10 +271,11 @@ export const sqliteStore = (connection: SqliteConnection): Store => {
     readRevision: async (book, number) => readRevision(book, number),
     listRevisions: async (book) => listRevisions(book),
     appendRevision: async (next) => appendRevision(next),
-    appendRecords: async (book, records) => appendRecords(book, records),
+    appendRecords,
     readRecords,
     heads: async (book) => heads(book),
     ...sqliteMedia(connection),
+    ...sqliteRevisions(connection),
     close: async () => close(),
   };
 };

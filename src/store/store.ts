@@ -1,3 +1,4 @@
+import type { RevisionMark } from '../book/by-revision.ts';
 import type { Result } from '../quantity/problem.ts';
 import type { Envelope, Head } from '../record/envelope.ts';
 
@@ -91,6 +92,19 @@ export interface Store {
   readonly readRevision: (book: string, number: number) => Promise<Result<Revision>>;
   readonly listRevisions: (book: string) => Promise<Result<readonly RevisionEntry[]>>;
   readonly appendRevision: (next: NewRevision) => Promise<Result<RevisionEntry>>;
+  /** Every revision with those that are kept aside, by number and moment. */
+  readonly allRevisions: (book: string) => Promise<Result<readonly RevisionMark[]>>;
+  /** Text of any of them, by its digest. */
+  readonly revisionText: (book: string, sha256: string) => Promise<Result<string>>;
+  /**
+   * Takes in a revision that was saved elsewhere, and makes the book where there is none: added where it follows what
+   * stands here, else kept aside.
+   */
+  readonly takeRevision: (
+    book: string,
+    revision: RevisionMark,
+    text: string,
+  ) => Promise<Result<'added' | 'known' | 'aside'>>;
   /** All of them or none. Each writer's records come in order and without gaps. */
   readonly appendRecords: (book: string, records: readonly Envelope[]) => Promise<Result<Appended>>;
   readonly readRecords: (book: string, from?: ReadFrom) => Promise<Result<RecordPage>>;

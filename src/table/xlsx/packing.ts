@@ -11,7 +11,8 @@ const piece = 4096;
 /** Thrown out of the library's callback, the one way to stop it. */
 const overrun = new Error('more than the directory states');
 
-const inflated = (packed: Uint8Array, size: number): Uint8Array | undefined => {
+/** Deflated bytes unpacked to exactly the size that was stated; nothing where they are broken or give more or less. */
+export const inflated = (packed: Uint8Array, size: number): Uint8Array | undefined => {
   const out = new Uint8Array(size);
   let filled = 0;
   let ended = false;
