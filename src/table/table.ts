@@ -37,4 +37,14 @@ export interface Tab {
   /** Empty for a text file. */
   readonly name: string;
   readonly rows: readonly (readonly string[])[];
+  /** Cells that were merged into one, of which the first holds the text. Absent: none. */
+  readonly merged?: readonly MergedCells[];
+}
+
+/** Rows and columns from 0, the last ones included. */
+export interface MergedCells {
+  readonly top: number;
+  readonly left: number;
+  readonly bottom: number;
+  readonly right: number;
 }

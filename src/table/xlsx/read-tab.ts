@@ -1,6 +1,7 @@
 import { accept, type Problem, type Result } from '../../quantity/problem.ts';
+import { limits } from '../limits.ts';
 import { rowList } from '../row-list.ts';
-import type { Tab } from '../table.ts';
+import type { MergedCells, Tab } from '../table.ts';
 import { cellValue, type RawCell } from './cell-value.ts';
 import type { WorkbookParts } from './workbook-parts.ts';
 import { readXml } from './xml.ts';
@@ -14,18 +15,26 @@ const placeOf = (reference: string): readonly [row: number, column: number] | un
   return [Number(match[2]) - 1, column - 1];
 };
 
+/** The area of `B2:B7`; undefined where it is none. */
+const areaOf = (reference: string): MergedCells | undefined => {
+  const [from, to] = reference.split(':').map(placeOf);
+  if (from === undefined || to === undefined) return undefined;
+  return { top: from[0], left: from[1], bottom: to[0], right: to[1] };
+};
+
 const blank: RawCell = { type: 'n', form: 'plain', value: '', inline: '', formula: '' };
 const whole = (text: string | undefined): number | undefined =>
   text !== undefined && /^[1-9][0-9]{0,6}$/.test(text) ? Number(text) - 1 : undefined;
 
 /**
- * The cells of one tab. Of merged cells the first holds the text, as the file has it.
+ * The cells of one tab. Of merged cells the first holds the text, as the file has it, and the tab says which they are.
  *
  * Method   cells and rows without their place follow the one before
  * Cost     O(length)
  */
 export const readTab = (name: string, part: string, xml: string, book: WorkbookParts): Result<Tab> => {
   const list = rowList();
+  const merged: MergedCells[] = [];
   let [row, column] = [-1, -1];
   let cell: { -readonly [K in keyof RawCell]: RawCell[K] } | undefined;
   let into: 'value' | 'inline' | 'formula' | undefined;
@@ -40,6 +49,9 @@ export const readTab = (name: string, part: string, xml: string, book: WorkbookP
         [row, column] = place ?? [row, column + 1];
         const form = book.forms[Number(attributes.get('s') ?? 0)] ?? 'plain';
         cell = { ...blank, type: attributes.get('t') ?? 'n', form };
+      } else if (tag === 'mergeCell') {
+        const area = areaOf(attributes.get('ref') ?? '');
+        if (area !== undefined && merged.length < limits.rows) merged.push(area);
       } else if (cell !== undefined) {
         if (tag === 'rPh') small += 1;
         into =
@@ -58,5 +70,5 @@ export const readTab = (name: string, part: string, xml: string, book: WorkbookP
       return list.put(Math.max(row, 0), Math.max(column, 0), text);
     },
   });
-  return read.ok ? accept({ name, rows: list.rows() }) : read;
+  return read.ok ? accept({ name, rows: list.rows(), ...(merged.length === 0 ? {} : { merged }) }) : read;
 };
