@@ -1,11 +1,12 @@
 import type { Envelope } from '../record/envelope.ts';
 import { byText } from '../record/heads.ts';
+import { isReply, type ReplyRecord, replyProblems } from '../record/reply.ts';
 import { isSignature, type SignatureRecord, signatureProblems } from '../record/signature.ts';
 import type { GateName } from './gate-names.ts';
 import type { Lack } from './gates.ts';
 import type { ProvedCheck } from './proved-check.ts';
 
-/** A signature that a gate was signed with. */
+/** A signature that a gate was signed with; the reply of a witness who accepts a gate is one. */
 export interface GateSignature {
   /** Id of its record. */
   readonly record: string;
@@ -28,7 +29,7 @@ const names = (text: string, id: string): boolean => text === id || text.startsW
 
 /** Checks that failed after a signature was made: who named one as untried did not know of it. */
 const failedSince = (
-  { body: { heads } }: SignatureRecord,
+  { body: { heads } }: SignatureRecord | ReplyRecord,
   checks: readonly ProvedCheck[],
   byId: ReadonlyMap<string, Envelope>,
 ): ReadonlySet<string> => {
@@ -43,6 +44,20 @@ const failedSince = (
       .map(({ check }) => check.id),
   );
 };
+
+/** What one who signed says, and whether it is right by their own key. */
+const saidBy = (one: SignatureRecord | ReplyRecord): Pick<GateSignature, 'statement' | 'at' | 'right'> =>
+  isReply(one)
+    ? {
+        statement: one.body.remark ?? one.body.accepted,
+        at: one.body.at,
+        right: replyProblems(one, undefined, '').length === 0,
+      }
+    : {
+        statement: one.body.statement,
+        at: one.deviceTime,
+        right: signatureProblems(one, undefined, '').length === 0,
+      };
 
 /**
  * Who signed for a gate, and what of its lacks each signature leaves unnamed.
@@ -60,22 +75,23 @@ export const gateSignatures = (
   checks: readonly ProvedCheck[],
   records: readonly Envelope[],
 ): readonly GateSignature[] => {
-  const own = records.filter(isSignature).filter(({ body }) => body.passes === gate && body.floor === floor);
+  const own = [
+    ...records.filter(isSignature),
+    ...records.filter(isReply).filter(({ body }) => body.accepted !== 'not'),
+  ].filter(({ body }) => body.passes === gate && body.floor === floor);
   if (own.length === 0) return [];
   const byId = new Map(records.map((record) => [record.id, record]));
   return own
     .map((signature) => {
-      const { by, role, statement, key, open = [] } = signature.body;
+      const { by, role, key, open = [] } = signature.body;
       const failed = failedSince(signature, checks, byId);
       return {
         record: signature.id,
         by,
         role,
-        statement,
         key,
         open,
-        at: signature.deviceTime,
-        right: signatureProblems(signature, undefined, '').length === 0,
+        ...saidBy(signature),
         unnamed: lacks
           .filter(
             ({ id, sort }) => !open.some((text) => names(text, id)) || (sort === 'check' && failed.has(id)),
