@@ -22,6 +22,7 @@ export const proofPageWords: Bundle = {
     'proving.noFloor.write': 'Write the floors',
     'proving.unreachable': 'The server is away: what is recorded waits in this browser.',
     'proving.waiting': '{n, plural, one {One record waits} other {# records wait}} for the server.',
+    'proving.media.camera': 'Take a photograph',
     'proving.media.attach': 'Add a photograph, film or sound',
     'proving.media.one': 'file {n}',
     'proving.media.of': 'evidence {n}: {of}',

@@ -19,8 +19,9 @@ export const proofProtocolWords: Bundle = {
     'proving.conditions.lacking':
       '{n, plural, one {# condition} other {# conditions}} that {floor} can’t give, or does not say',
     'proving.conditions.lacking.table': 'Conditions that are not given here',
-    'proving.conditions.all': '{floor} can give every condition',
+    'proving.conditions.all': '{floor} can give every condition that the book tells of',
     'proving.conditions.others': '{n, plural, one {# other condition} other {# other conditions}}',
+    'proving.conditions.each': '{n, plural, one {The condition} other {The # conditions}}',
     'proving.conditions.others.table': 'Conditions that can be so, or are told on the day',
     'proving.conditions.what': 'What must be so',
     'proving.conditions.must': 'Must be',

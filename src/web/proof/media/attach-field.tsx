@@ -3,6 +3,12 @@ import { type AttachedMedia, attachMedia } from '../../state/kept-media.ts';
 import { usePage } from '../../state/page-context.ts';
 import { MediaPiece } from './media-piece.tsx';
 
+/** Where files come from: the camera behind the tablet at once, or whatever the device offers. */
+const sources = [
+  { name: 'camera', field: 'camera', accept: 'image/*', capture: 'environment' },
+  { name: 'attach', field: 'media', accept: 'image/*,video/*,audio/*', multiple: true },
+] as const;
+
 /** A picture, film or sound taken at the machine or chosen from its files; it is in this browser at once. */
 export const AttachField = ({
   attached,
@@ -28,22 +34,25 @@ export const AttachField = ({
   };
   return (
     <div className="attach-field">
-      <label className="link" htmlFor={id}>
-        {say('proving.media.attach')}
-      </label>
-      <input
-        id={id}
-        type="file"
-        className="said"
-        data-field="media"
-        accept="image/*,video/*,audio/*"
-        multiple
-        onChange={({ target }) => {
-          const files = [...(target.files ?? [])];
-          target.value = '';
-          void take(files);
-        }}
-      />
+      {sources.map(({ name, field, ...own }) => (
+        <span key={name}>
+          <label className="link" htmlFor={`${id}${name}`}>
+            {say(`proving.media.${name}`)}
+          </label>
+          <input
+            {...own}
+            id={`${id}${name}`}
+            type="file"
+            className="said"
+            data-field={field}
+            onChange={({ target }) => {
+              const files = [...(target.files ?? [])];
+              target.value = '';
+              void take(files);
+            }}
+          />
+        </span>
+      ))}
       {attached.length > 0 && (
         <ul className="media-strip">
           {attached.map(({ sha256, mediaType }, i) => (

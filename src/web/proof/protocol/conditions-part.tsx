@@ -89,7 +89,11 @@ export const ConditionsPart = (): ReactElement | null => {
       )}
       {others.length > 0 && (
         <details>
-          <summary>{say('proving.conditions.others', { n: others.length })}</summary>
+          <summary>
+            {say(lacking.length === 0 ? 'proving.conditions.each' : 'proving.conditions.others', {
+              n: others.length,
+            })}
+          </summary>
           <ConditionTable conditions={others} title={say('proving.conditions.others.table')} />
         </details>
       )}

@@ -15,15 +15,13 @@ import { RunCheck } from './run-check.tsx';
 const isToTry = ({ state }: ProvedCheck): boolean =>
   state === 'open' || state === 'stale' || state === 'failed';
 
-/** The next check to try behind one, round to the first; one that nothing keeps waiting before one that something does. */
-const nextToTry = (
-  row: readonly ProvedCheck[],
-  at: number,
-  now: ReadonlySet<string>,
-): ProvedCheck | undefined => {
-  const behind = [...row.slice(at + 1), ...row.slice(0, Math.max(0, at))].filter(isToTry);
-  return behind.find(({ check }) => now.has(check.id)) ?? behind[0];
-};
+/** The next check to try behind one, round to the first. */
+const nextToTry = (row: readonly ProvedCheck[], at: number): ProvedCheck | undefined =>
+  [...row.slice(at + 1), ...row.slice(0, at)].find(isToTry);
+
+/** Where one begins: the first check that nothing keeps waiting. */
+const firstToTry = (row: readonly ProvedCheck[], now: ReadonlySet<string>): ProvedCheck | undefined =>
+  row.find((one) => isToTry(one) && now.has(one.check.id)) ?? row.find(isToTry) ?? row[0];
 
 /** One check at a time, in the order of the protocol or along the line. */
 export const RunView = (): ReactElement => {
@@ -34,9 +32,10 @@ export const RunView = (): ReactElement => {
   const says = useCheckSays();
   const { order, choose, row } = useCheckOrder();
   const go = useContext(GoContext);
-  const now = new Set(floor.progress.next);
   const one =
-    asked === undefined ? (nextToTry(row, -1, now) ?? row[0]) : row.find(({ check }) => check.id === asked);
+    asked === undefined
+      ? firstToTry(row, new Set(floor.progress.next))
+      : row.find(({ check }) => check.id === asked);
   const found = one?.check.id;
   useEffect(() => {
     // what is being tried stays before the person when its own result makes another the next
@@ -74,7 +73,7 @@ export const RunView = (): ReactElement => {
             )}
           </p>
         </div>
-        <RunCheck key={`${floor.floor} ${one.check.id}`} one={one} next={nextToTry(row, at, now)} />
+        <RunCheck key={`${floor.floor} ${one.check.id}`} one={one} next={nextToTry(row, at)} />
       </div>
       <Later>
         <WorkingPanel />
