@@ -1,9 +1,14 @@
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { verifySigned } from '../../src/record/verify-signed.ts';
 import { faults } from './axe.ts';
+import { openPage } from './browser.ts';
 import { goWithin, tooWide, waitForText } from './on-the-page.ts';
-import { ownServerForEach, server, watched } from './own-server.ts';
+import { browser, ownServerForEach, server, watched } from './own-server.ts';
 import { asEachReader } from './readers.ts';
 
 const address = (step: string, check?: string): string =>
@@ -287,5 +292,74 @@ describe('what is open, and the gates', () => {
     await waitForText(gate, /signed by the engineer, but not passed: one point is not named/);
     await waitForText(gate.locator('[data-lack="placed +S1"]'), /not named by who signed/);
     expect(complaints).toEqual([]);
+  });
+});
+
+describe('the file of a witness', () => {
+  it('opens without a network, is answered there, and what comes back is taken in with its comment', async () => {
+    const { page, complaints } = watched;
+    await page.goto(new URL(address('send'), server.address()).href);
+    const [made] = await Promise.all([
+      page.waitForEvent('download', { timeout: 30_000 }),
+      page.locator('[data-act="make-witness"]').click({ timeout: 20_000 }),
+    ]);
+    const folder = mkdtempSync(join(tmpdir(), 'twinfloor-witness-'));
+    const far = await openPage(browser, { offline: true });
+    try {
+      const path = join(folder, 'witness.html');
+      await made.saveAs(path);
+      await far.page.goto(pathToFileURL(path).href);
+      const check = far.page.locator('details.check').first();
+      await check.locator('summary').click();
+      await check.locator('textarea').fill('is the <third> foot down?');
+      await far.page.locator('[name="answers"]').selectOption({ label: 'Larkmoor: ready to energise' });
+      await far.page.locator('[name="accepted"][value="with open points"]').check();
+      await far.page.locator('#reply [type="submit"]').click();
+      await far.page.locator('#reply-name').waitFor();
+      await far.page.locator('[name="by"]').fill('the witness');
+      await far.page.locator('[name="role"]').fill('Larkmoor Juice Cooperative');
+      await far.page.locator('#reply [type="submit"]').click();
+      await far.page.locator('#reply-no-open').waitFor();
+      await far.page.locator('fieldset.open:visible .all').click();
+      const [answered] = await Promise.all([
+        far.page.waitForEvent('download'),
+        far.page.locator('#reply [type="submit"]').click(),
+      ]);
+      const digits = (await far.page.locator('#reply-digits').textContent()) ?? '';
+      expect(digits).toMatch(/^\d{5}( \d{5}){5}$/);
+      expect(await faults(far.page)).toEqual([]);
+      expect(far.complaints).toEqual([]);
+      expect(far.requests.filter((one) => !/^(?:file|blob):/.test(one))).toEqual([]);
+
+      const reply = join(folder, answered.suggestedFilename());
+      await answered.saveAs(reply);
+      const text = readFileSync(reply, 'utf8');
+      const take = (buffer: string): Promise<void> =>
+        page
+          .locator('input[data-field="reply"]')
+          .setInputFiles({ name: 'r.reply', mimeType: 'application/json', buffer: Buffer.from(buffer) });
+      await take(text.replace('third', 'fourth'));
+      await waitForText(page.locator('[data-part="reply"] [role="alert"]'), /was not made over what it now/);
+      await take(text);
+      await waitForText(
+        page.locator('[data-part="reply"] [role="status"]'),
+        new RegExp(`one comment.*${digits}`),
+      );
+      await waitForText(
+        page.locator('[data-part="replies"]'),
+        /accepts it with open points.*is the <third> foot down\?/,
+      );
+      await take(text);
+      await waitForText(page.locator('[data-part="reply"] [role="alert"]'), /among the records already/);
+      await expect
+        .poll(async () => (await recordsOf()).filter(({ kind }) => kind === 'reply').length)
+        .toBe(1);
+      expect(verifySigned(await recordsOf(), { book: 'flagon-line' })).toEqual([]);
+      expect(await faults(page, '.open-view')).toEqual([]);
+      expect(complaints).toEqual([]);
+    } finally {
+      await far.close();
+      rmSync(folder, { recursive: true, force: true });
+    }
   });
 });
