@@ -6,7 +6,7 @@ export interface TextFieldProps {
   readonly label: string;
   readonly value: string;
   readonly change: (value: string) => void;
-  readonly kind?: 'text' | 'date' | 'password';
+  readonly kind?: 'text' | 'date' | 'datetime-local' | 'password';
   readonly rows?: number;
   /** Why it can't be taken as it stands. */
   readonly problem?: string | undefined;

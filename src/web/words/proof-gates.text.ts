@@ -62,6 +62,7 @@ export const proofGatesWords: Bundle = {
     'gates.signature.said': '“{statement}”',
     'gates.signature.open':
       '{n, plural, =0 {Leaves nothing open.} one {Leaves one point open, named.} other {Leaves # points open, named.}}',
+    'gates.signature.named': 'What was left open, by name: {n}',
     'gates.signature.unnamed':
       '{n, plural, one {One that is open now is not named: it has come up since.} other {# that are open now are not named: they have come up since.}}',
     'gates.signature.wrong': 'This signature was changed or made with another key: it counts for nothing.',

@@ -1,5 +1,5 @@
 import { type FormEvent, type ReactElement, useId, useMemo, useRef, useState } from 'react';
-import type { Gate, Lack } from '../../../proof/index.ts';
+import type { Gate } from '../../../proof/index.ts';
 import { headsOf } from '../../../record/heads.ts';
 import { signStatement } from '../../../record/signature.ts';
 import { useKeptRecords } from '../../state/kept-records.tsx';
@@ -10,17 +10,8 @@ import { useProof } from '../with-proof.tsx';
 import { KeyForm } from './key-form.tsx';
 import { LackList } from './lack-list.tsx';
 import { useLackWords } from './lack-words.ts';
+import { stayingPoints } from './staying-points.ts';
 import type { Keys } from './use-keys.ts';
-
-/** Points that keep nothing, but stay open: who accepts the line names them too. */
-const useStaying = (gate: Gate): readonly Lack[] => {
-  const { proof } = useProof();
-  if (gate.gate !== 'accepted') return [];
-  const lacking = new Set(gate.lacks.map(({ id }) => id));
-  return proof.punch
-    .filter(({ state, point }) => state === 'open' && !lacking.has(point))
-    .map(({ point }) => ({ id: point, sort: 'punch', holder: 'builder' }));
-};
 
 /** Why nobody can sign yet, for reasons that are none of the gate's. */
 const useHindrance = (): string | undefined => {
@@ -45,12 +36,11 @@ export const SignForm = ({
   const { say } = page.words;
   const id = useId();
   const form = useRef<HTMLFormElement>(null);
-  const { floor } = useProof();
+  const { floor, proof } = useProof();
   const { records, write } = useKeptRecords();
   const lackWords = useLackWords();
   const hindered = useHindrance();
-  const staying = useStaying(gate);
-  const all = useMemo(() => [...gate.lacks, ...staying], [gate, staying]);
+  const all = useMemo(() => [...gate.lacks, ...stayingPoints(gate, proof.punch)], [gate, proof.punch]);
   const [read, setRead] = useState<ReadonlySet<string>>(new Set());
   const [chosen, setChosen] = useState<string | undefined>(keys.own.at(-1)?.key);
   const [making, setMaking] = useState(false);

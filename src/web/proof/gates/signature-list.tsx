@@ -24,6 +24,12 @@ const useWhose = ({ own, known }: Keys) => {
   };
 };
 
+/** What a signature leaves open: behind the id stand the words; an id alone is itself. */
+const nameIn = (named: string): string => {
+  const at = named.indexOf(': ');
+  return at < 0 ? named : named.slice(at + 2);
+};
+
 /** Who signed for a gate, when, with whose key, and what of it they could not know. */
 export const SignatureList = ({
   gate,
@@ -53,6 +59,16 @@ export const SignatureList = ({
                 {say('gates.signature.open', { n: one.open.length })}
                 {one.unnamed.length > 0 && ` ${say('gates.signature.unnamed', { n: one.unnamed.length })}`}
               </p>
+            )}
+            {one.open.length > 0 && (
+              <details>
+                <summary>{say('gates.signature.named', { n: one.open.length })}</summary>
+                <ul>
+                  {one.open.map((named) => (
+                    <li key={named}>{nameIn(named)}</li>
+                  ))}
+                </ul>
+              </details>
             )}
             <p className={sure ? 'small quiet' : 'small short'}>
               {text} <span className="fingerprint">{keyFingerprint(one.key)}</span>
