@@ -9,6 +9,7 @@ export const proofCommand: Command = {
     { name: 'format', value: 'TAG' },
     { name: 'floor', value: 'TAG' },
     { name: 'gate', value: 'NAME', oneOf: gateNames },
+    { name: 'from', value: 'DAY' },
     { name: 'units', value: 'SYSTEM', oneOf: ['metric', 'us'] },
   ],
   operands: [1, 2],

@@ -11,6 +11,8 @@ import {
   type GateName,
   gateNames,
   type Limit,
+  type PlanOfDays,
+  type ProofWait,
   type ProvedCheck,
   placesOfBook,
   restsOn,
@@ -19,6 +21,7 @@ import {
 } from '../proof/index.ts';
 import { figureDocument, figureSchema } from './finding-document.ts';
 import { given } from './given.ts';
+import { problemDocument, problemSchema } from './problem-document.ts';
 import { resultDocument, resultSchema } from './result-document.ts';
 import { words } from './words.ts';
 import { workingDocument, workingSchema } from './working-document.ts';
@@ -105,13 +108,65 @@ const gateSchema = z.strictObject({
         'agreement',
         'bypass',
         'setting',
+        'wait',
+        'goods',
       ]),
       holder: z.enum(['builder', 'site']),
       path: text.optional(),
+      needed: z.number().optional().describe('Of goods: pieces or kg that the run takes'),
+      have: z.number().optional().describe('Of goods: what is at hand'),
     }),
   ),
   signed: z.strictObject({ by: text, role: text, record: text }).optional(),
   unnamed: texts.describe('Lacks that the signature does not name'),
+});
+
+const daysSchema = z
+  .strictObject({
+    from: text.optional().describe('First day'),
+    crew: whole.describe('How many checks can be tried at once'),
+    hours: z.number().describe('Work in a day, s'),
+    end: z.number().describe('When the signature can be given, s from midnight before the first day'),
+    day: text.optional(),
+    work: z.number().describe('Work by hand, s'),
+    steps: z.array(
+      z.strictObject({
+        sort: z.enum(['check', 'result', 'wait']),
+        of: text.describe('Id of the check or tag of the wait'),
+        start: z.number(),
+        end: z.number(),
+        slack: z.number().describe('By how much it may end later before the signature does, s'),
+        critical: z.boolean(),
+        usual: z.boolean().describe('How long it takes is common practice, not the book’s'),
+        from: text.optional(),
+        to: text.optional(),
+      }),
+    ),
+    stages: z.array(z.strictObject({ stage: z.enum(stages), end: z.number(), day: text.optional() })),
+    path: z
+      .array(z.strictObject({ sort: z.enum(['check', 'result', 'wait']), of: text }))
+      .describe('The chain that decides the end'),
+    moving: texts.describe('Waits of which one day more moves the signature'),
+    untimed: texts.describe('Waits of which nobody says how long they take'),
+    overdue: texts.describe('Waits whose day is past before the plan begins'),
+  })
+  .describe('What is left, laid out in days');
+
+const waitSchema = z.strictObject({
+  wait: text,
+  what: text.optional(),
+  kind: text.optional(),
+  floor: text.optional(),
+  owner: text.optional(),
+  before: text.optional(),
+  after: text.optional(),
+  state: z.enum(['open', 'asked', 'granted', 'refused', 'delivered']),
+  duration: z.number().optional().describe('s'),
+  due: text.optional(),
+  asked: text.optional(),
+  on: text.optional().describe('Day of the last word'),
+  by: text.optional(),
+  why: text.optional(),
 });
 
 export const proofSchema = z
@@ -143,6 +198,15 @@ export const proofSchema = z
           blocked: z.array(z.strictObject({ check: text, by: texts })),
         }),
         gates: z.array(gateSchema),
+        days: daysSchema,
+        quarantine: z
+          .strictObject({
+            made: whole.describe('Bottles made before release'),
+            setAside: whole,
+            runs: texts,
+            released: text.optional(),
+          })
+          .optional(),
       }),
     ),
     punch: z.array(
@@ -165,6 +229,19 @@ export const proofSchema = z
         found: z.strictObject({ by: text, at: text }).describe('Who made it known first, and when'),
       }),
     ),
+    waits: z.array(waitSchema).describe('What others own'),
+    afterwards: z.array(
+      z.strictObject({
+        id: text,
+        kind: text,
+        what: text.optional(),
+        owner: text.optional(),
+        check: text.optional(),
+        day: text.optional(),
+        done: text.optional().describe('Record that says so'),
+      }),
+    ),
+    doubts: z.array(problemSchema).describe('What may be other than it is said'),
     caution: text,
   })
   .describe('Answer of `twinfloor proof BOOK.json [RECORDS] --json`: every number SI');
@@ -240,11 +317,34 @@ const conditionsOf = ({ checks }: FloorProof): z.infer<typeof conditionSchema>[]
   }));
 };
 
+const daysDocument = ({
+  steps,
+  stages: over,
+  path,
+  moving,
+  untimed,
+  overdue,
+  ...rest
+}: PlanOfDays): z.infer<typeof daysSchema> => ({
+  ...rest,
+  steps: steps.map((step) => ({ ...step })),
+  stages: over.map((one) => ({ ...one })),
+  path: path.map((one) => ({ ...one })),
+  moving: [...moving],
+  untimed: [...untimed],
+  overdue: [...overdue],
+});
+
+const waitDocument = (wait: ProofWait): z.infer<typeof waitSchema> => {
+  const { path: _path, sample: _sample, note: _note, ...rest } = wait;
+  return rest;
+};
+
 /** The protocol of each floor with what was recorded, what carries over and the gates; one gate where it is asked for. */
 export const proofDocument = (
   book: Book,
   format: string,
-  { floors, punch }: BookProof,
+  { floors, waits, afterwards, doubts, punch }: BookProof,
   gate: GateName | undefined,
 ): ProofDocument => {
   const say = checkWords(book, words.say, words.has);
@@ -274,6 +374,10 @@ export const proofDocument = (
         blocked: floor.progress.blocked.map(({ check, by }) => ({ check, by: [...by] })),
       },
       gates: floor.gates.filter((one) => gate === undefined || one.gate === gate).map(gateDocument),
+      days: daysDocument(floor.days),
+      ...(floor.quarantine === undefined
+        ? {}
+        : { quarantine: { ...floor.quarantine, runs: [...floor.quarantine.runs] } }),
     })),
     punch: punch.map((one) => ({
       ...one,
@@ -281,6 +385,9 @@ export const proofDocument = (
       evidence: [...one.evidence],
       last: [...one.last],
     })),
+    waits: waits.map(waitDocument),
+    afterwards: afterwards.map(({ path: _path, ...row }) => row),
+    doubts: doubts.map((doubt) => problemDocument(doubt)),
     caution: words.say('proof.caution'),
   };
 };

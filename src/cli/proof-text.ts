@@ -14,7 +14,9 @@ import {
 } from '../proof/index.ts';
 import { formatNumber } from '../quantity/index.ts';
 import { shown } from '../quantity/shown.ts';
+import { daysText } from './days-text.ts';
 import { nameOnFloor } from './finding-names.ts';
+import { sentenceOf } from './sentence.ts';
 import { textTable } from './text-table.ts';
 import type { Told } from './told.ts';
 import { words } from './words.ts';
@@ -150,7 +152,7 @@ export interface ProofTold {
 
 /** The protocol floor by floor with what was recorded, what carries over and the gates; of one gate all that it lacks. */
 export const proofTextOf = (
-  { floors, punch }: BookProof,
+  { floors, punch, waits, afterwards, doubts }: BookProof,
   gate: GateName | undefined,
   { assessment, before, told }: ProofTold,
 ): string => {
@@ -173,6 +175,7 @@ export const proofTextOf = (
       if (sort === 'finding')
         return nameOnFloor(told.book, assessment.find((one) => one.floor === floor)!, id);
       if (sort === 'question' || sort === 'agreement') return placeText(told.book, path ?? id);
+      if (sort === 'wait') return waits.find(({ wait }) => wait === id)?.what ?? id;
       return sort === 'punch' ? `${id}: ${punch.find((one) => one.point === id)?.text ?? ''}` : id;
     };
   const gatesText = (floor: FloorProof): readonly string[] =>
@@ -184,12 +187,36 @@ export const proofTextOf = (
       ? gatesText(floor).map((text) => `${floorTitle(floor)}\n${text}`)
       : [
           [floorTitle(floor), ...countsText(floor, telling)].join('\n'),
-          ...[conditionsText(floor, telling), carriedText(floor, before, telling)]
+          ...[
+            daysText(floor, { waits, say: telling.say, locale: world.locale }),
+            conditionsText(floor, telling),
+            carriedText(floor, before, telling),
+          ]
             .concat(stages.map((stage) => stageText(floor, stage, telling)))
             .filter((part) => part.length > 0)
             .map((part) => part.join('\n')),
           gatesText(floor).join('\n'),
         ],
   );
-  return [...blocks, words.say('proof.caution')].join('\n\n').concat('\n');
+  const after =
+    gate !== undefined || afterwards.length === 0
+      ? []
+      : [
+          [
+            words.say('proof.afterwards'),
+            textTable(
+              afterwards.map(({ kind, what = '', day = '', done }) => [
+                day,
+                words.say(`proof.after.${kind}`),
+                what,
+                done === undefined ? '' : words.say('proof.after.done'),
+              ]),
+            ),
+          ].join('\n'),
+        ];
+  const doubted =
+    doubts.length === 0
+      ? []
+      : [[words.say('proof.doubts'), ...doubts.map((doubt) => `  ${sentenceOf(doubt)}`)].join('\n')];
+  return [...blocks, ...after, ...doubted, words.say('proof.caution')].join('\n\n').concat('\n');
 };

@@ -59,7 +59,7 @@ describe('proof', () => {
   it('prints each floor’s protocol with limits and plan, conditions, what comes over, and the gates', async () => {
     const { status, out } = await call([]);
     expect(status).toBe(0);
-    expect(out).toContain('Oxbow (built on)\n51 checks: not tried 51.');
+    expect(out).toContain('Oxbow (built on)\n54 checks: not tried 54.');
     expect(out).toMatch(
       /manifold pressure, all lanes open +within 15 % of 0\.1571 bar\(g\) +0\.05464 bar\(g\) +can’t be so, by 50 %/,
     );
@@ -70,7 +70,7 @@ describe('proof', () => {
     const undone = carryOver.filter(({ reason }) => reason === 'undone').length;
     expect(out).toContain(`${carryOver.length} checks come over from Oxbow, where they were not proved`);
     expect(out).toContain(`  ${undone} of them were not tried there.`);
-    expect(out).toMatch(/ready to ship: lacks checks 51; nobody has signed/);
+    expect(out).toMatch(/ready to ship: lacks checks 54; nobody has signed/);
     expect(out).toContain('It does not judge safety');
     // a key without words would stand there as it is
     expect(out).not.toMatch(/\bproof\.[a-z]|\{[a-z]+\}/i);
@@ -103,6 +103,27 @@ describe('proof', () => {
       tries({ check: 'effect -S1 -M1', floor: 'LARKMOOR', basis: other, seen: true }),
     );
     expect(stale.out).toContain('stale: stop button, filler, effects 1');
+  });
+
+  it('lays out what is left in days, and says who owns what is waited for and what moves the signature', async () => {
+    const { out, status } = await call(['--floor', 'LARKMOOR']);
+    expect(status).toBe(0);
+    expect(out).toMatch(
+      /Left: [\d.]+ h of work by hand, one check at a time, 8 h a day from 2027-04-19\. The signature on 2027-\d\d-\d\d at the earliest\./,
+    );
+    expect(out).toMatch(/juice of the run released +the laboratory LAB +nobody has asked/);
+    expect(out).toMatch(/What decides the end: .* → /);
+    expect(out).toContain('Made before release: 0 bottles');
+    expect(out).toMatch(/After acceptance\n.*target +rate by the end of the second week/s);
+    const { days } = document.floors.find(({ floor }) => floor === 'LARKMOOR')!;
+    const later = proofSchema.parse(JSON.parse((await call(['--json', '--from', '2027-05-03'])).out));
+    const moved = later.floors.find(({ floor }) => floor === 'LARKMOOR')!.days;
+    expect([moved.from, moved.overdue]).toEqual([
+      '2027-05-03',
+      ['W-CREW', 'W-LIFT', 'W-FLUSH', 'W-INDUCTION'],
+    ]);
+    expect(moved.work).toBe(days.work);
+    expect((await call(['--from', '2027-02-30'])).status).toBe(2);
   });
 
   it('gives one gate with everything that it lacks; not passed is status 1', async () => {

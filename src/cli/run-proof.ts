@@ -4,6 +4,7 @@ import { type GateName, proofOfBook } from '../proof/index.ts';
 import type { UnitSystem } from '../quantity/index.ts';
 import { askedInVain } from './asked-in-vain.ts';
 import type { Call, Ended } from './command.ts';
+import { isDay } from './day.ts';
 import { cliProblem } from './problems.ts';
 import { proofDocument } from './proof-document.ts';
 import { proofTextOf } from './proof-text.ts';
@@ -23,10 +24,13 @@ export const runProof = async (call: Call, world: World): Promise<Ended> => {
   const file: RecordsFile | undefined =
     recordsPath === undefined ? undefined : await readRecordsFile(recordsPath, world);
   if (file?.ok === false) return { problems: file.problems, heading: file.heading };
-  const { format, floor, units } = call.values;
+  const { format, floor, units, from } = call.values;
+  if (from !== undefined && !isDay(from)) {
+    return { problems: [cliProblem('CLI_OPTION_VALUE', '--from', { given: from, allowed: '2027-03-08' })] };
+  }
   const gate = call.values.gate as GateName | undefined;
   const assessment = assessBook(book, format === undefined ? {} : { format });
-  const proof = proofOfBook(book, assessment, file?.value.records);
+  const proof = proofOfBook(book, assessment, file?.value.records, from === undefined ? {} : { from });
   const floors = proof.floors.filter((one) => floor === undefined || one.floor === floor);
   const asked = { ...proof, floors };
   const wrong = { problems: proof.problems, heading: recordsPath };

@@ -1,55 +1,10 @@
+import { checkSorts } from '../book/schema/check-sorts.ts';
 import type { Verdict } from '../floor/assessment.ts';
 import type { ConditionId } from './condition.ts';
 import type { Limit } from './limit.ts';
 import type { Stage } from './stage.ts';
 
-/** Sorts of checks that the book makes by itself; the words of each stand in `proof.text.ts`. */
-export const checkSorts = [
-  'placed',
-  'bond',
-  'insulation',
-  'voltage',
-  'rotation',
-  'current',
-  'states',
-  'utility',
-  'effect',
-  'noEffects',
-  'release',
-  'reset',
-  'powerLoss',
-  'airLoss',
-  'stopTime',
-  'interlock',
-  'holdRule',
-  'capChute',
-  'washTemperature',
-  'washConcentration',
-  'washPressure',
-  'washContact',
-  'rinseResidue',
-  'drainAcidity',
-  'fillLevel',
-  'contents',
-  'perBottle',
-  'closing',
-  'leak',
-  'removalTorque',
-  'glassBreakage',
-  'lineClearance',
-  'count',
-  'cycleTime',
-  'rate',
-  'efficiency',
-  'noise',
-  'program',
-  'documents',
-  'spares',
-  'asBuilt',
-  'training',
-  'warranty',
-  'own',
-] as const;
+export { checkSorts };
 
 export type CheckSort = (typeof checkSorts)[number];
 

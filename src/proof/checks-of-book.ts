@@ -2,6 +2,7 @@ import type { Check } from './check.ts';
 import type { ProofContext } from './proof-context.ts';
 import { bottleChecks } from './sorts/bottles.ts';
 import { closingChecks } from './sorts/closing.ts';
+import { drainChecks } from './sorts/drains.ts';
 import { fillingChecks } from './sorts/filling.ts';
 import { handingOverChecks } from './sorts/handing-over.ts';
 import { holdRuleChecks } from './sorts/hold-rules.ts';
@@ -27,6 +28,7 @@ const makers = [
   interlockChecks,
   closingChecks,
   washingChecks,
+  drainChecks,
   holdRuleChecks,
   fillingChecks,
   bottleChecks,

@@ -8,8 +8,11 @@ import { type GateName, gateNames } from './gate-names.ts';
 import { type GateSignature, gateSignatures } from './gate-signatures.ts';
 import { isPassed, isSettled, type ProvedCheck } from './proved-check.ts';
 import type { PunchPoint } from './punch-points.ts';
+import { isEnough, runGoodsOf } from './run-goods-of.ts';
 import { bypassLacks, leftBeyond } from './settings/open-lacks.ts';
 import { type Stage, stageOrder } from './stage.ts';
+import { waitLacks } from './wait-lacks.ts';
+import type { ProofWait } from './waits.ts';
 
 /** Something that a gate still wants. */
 export interface Lack {
@@ -24,10 +27,15 @@ export interface Lack {
     | 'instrument'
     | 'agreement'
     | 'bypass'
-    | 'setting';
+    | 'setting'
+    | 'wait'
+    | 'goods';
   readonly holder: Answerer;
   /** Place of the book that is asked for. */
   readonly path?: string;
+  /** Of goods: pieces or kg that the run takes and that are at hand, as far as the book tells. */
+  readonly needed?: number;
+  readonly have?: number;
 }
 
 /** A gate of a floor with what it lacks and who has passed it. */
@@ -52,6 +60,7 @@ export interface GateGround {
   readonly floor: FloorAssessment;
   readonly checks: readonly ProvedCheck[];
   readonly punch: readonly PunchPoint[];
+  readonly waits: readonly ProofWait[];
   readonly records: readonly Envelope[];
 }
 
@@ -108,13 +117,20 @@ const ofReadings = ({ records, floor }: GateGround): readonly Lack[] =>
     ? []
     : [{ id: 'readings of the site', sort: 'reading', holder: site }];
 
+/** Bottles, caps and detergent that are not there in the quantities that the run takes, or of which nobody says how many are. */
+const ofGoods = ({ book, floor }: GateGround): readonly Lack[] =>
+  runGoodsOf(book, book.floors?.findIndex(({ tag }) => tag === floor.floor) ?? 0)
+    .filter((one) => !isEnough(one))
+    .map(({ good, ...rest }) => ({ ...rest, id: good, sort: 'goods', holder: builder }));
+
 /** What each gate wants; those of the builder's floor first. */
 const wants: Readonly<Record<GateName, (ground: GateGround) => readonly Lack[]>> = {
-  'ready to run off': ({ book, checks, punch }) => [
-    ...ofAgreement(book),
-    ...ofInstruments(book),
-    ...ofChecks(until(checks, 'water'), isPassed),
-    ...ofPunch(punch, ['A']),
+  'ready to run off': (ground) => [
+    ...ofAgreement(ground.book),
+    ...ofInstruments(ground.book),
+    ...ofGoods(ground),
+    ...ofChecks(until(ground.checks, 'water'), isPassed),
+    ...ofPunch(ground.punch, ['A']),
   ],
   'ready to ship': ({ checks, punch }) => [...ofChecks(checks, isPassed), ...ofPunch(punch, ['A', 'B'])],
   'ready to travel': (ground) => [...ofFindings(ground), ...ofQuestions(ground), ...ofReadings(ground)],
@@ -144,7 +160,11 @@ const before: Readonly<Record<GateName, boolean>> = {
 
 const gateOf = (gate: GateName, ground: GateGround): Gate => {
   const { floor, records } = ground;
-  const lacks = [...wants[gate](ground), ...bypassLacks(records)];
+  const lacks = [
+    ...wants[gate](ground),
+    ...waitLacks(ground.book, floor.floor, gate, ground.waits),
+    ...bypassLacks(records),
+  ];
   const signatures = gateSignatures(gate, floor.floor, lacks, ground.checks, records);
   const [best] = signatures
     .filter(({ right }) => right)

@@ -1,6 +1,8 @@
 import type { Working } from '../floor/assessment.ts';
+import type { Kind } from '../quantity/kinds.ts';
 import type { Judged } from './check.ts';
 import { keeps, type Limit, marginOf } from './limit.ts';
+import { meanReading } from './mean-reading.ts';
 import { stopTimeOf } from './stop-time-of.ts';
 import type { TypedReading } from './typed-reading.ts';
 
@@ -17,12 +19,6 @@ export interface HeldLimit {
   readonly working?: Working;
 }
 
-const meanOf = (readings: readonly TypedReading[]): TypedReading => {
-  const of = (end: keyof TypedReading): number =>
-    readings.reduce((sum, reading) => sum + reading[end], 0) / readings.length;
-  return { value: of('value'), low: of('low'), high: of('high') };
-};
-
 /** Whether the whole spread of a reading keeps a limit, or none of it. */
 const keptBy = (limit: Limit, { value, low, high }: TypedReading): boolean | undefined => {
   const ends = [low, value, high].map((end) => keeps(limit, end));
@@ -34,16 +30,18 @@ const keptBy = (limit: Limit, { value, low, high }: TypedReading): boolean | und
 const countedOf = (
   readings: readonly TypedReading[],
   judged: Judged,
+  kind: Kind,
 ): { readonly counted: readonly TypedReading[]; readonly working?: Working } => {
   if (judged === 'each') return { counted: readings };
-  if (judged === 'mean') return { counted: readings.length === 0 ? [] : [meanOf(readings)] };
-  const used = stopTimeOf(readings);
-  return used === undefined ? { counted: [] } : { counted: [used.reading], working: used.working };
+  const used = judged === 'mean' ? meanReading(readings, kind) : stopTimeOf(readings);
+  if (used === undefined) return { counted: [] };
+  const { reading, working } = used;
+  return { counted: [reading], ...(working === undefined ? {} : { working }) };
 };
 
 /** The readings of a check against one of its limits: each, or what is made of all, by their least margin. */
 export const heldLimit = (limit: Limit, readings: readonly TypedReading[], judged: Judged): HeldLimit => {
-  const { counted, working } = countedOf(readings, judged);
+  const { counted, working } = countedOf(readings, judged, limit.figure.kind);
   if (counted.length === 0) return { limit };
   const margin = ({ value }: TypedReading): number => marginOf(limit, value) ?? 0;
   const worst = counted.reduce((least, one) => (margin(one) < margin(least) ? one : least));

@@ -1,3 +1,4 @@
+export type { AfterRow } from './afterwards.ts';
 export { type BookPlaces, placesOfBook, type StablePlace } from './book-places.ts';
 export type { CarryOver, CarryReason } from './carry-over.ts';
 export { type Check, type CheckSort, checkSorts } from './check.ts';
@@ -16,6 +17,7 @@ export { proofText } from './proof.text.ts';
 export { type BookProof, type FloorProof, proofOfBook } from './proof-of-book.ts';
 export { type CheckState, type ProvedCheck, restsOn } from './proved-check.ts';
 export type { PunchPoint } from './punch-points.ts';
+export type { Quarantine } from './quarantine.ts';
 export { roundTrip, type StopOfTrip } from './round-trip.ts';
 export { stages } from './stage.ts';
 export { isOver, type ProofWait, type WaitState } from './waits.ts';

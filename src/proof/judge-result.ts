@@ -25,6 +25,8 @@ const shortfallsInOrder = [
   'broken',
   /** A condition was not read, or what it must be is unknown. */
   'unread',
+  /** The run was shorter than agreed. */
+  'brief',
   /** Fewer readings than the check wants. */
   'few',
   /** The book does not say what the limit is. */
@@ -80,9 +82,10 @@ const absent = (check: PlannedCheck, result: RecordedResult, path: string): read
 
 const strange = (
   check: PlannedCheck,
-  { conditions = [] }: RecordedResult,
+  { conditions = [], shared = false }: RecordedResult,
   path: string,
 ): readonly Problem[] => {
+  if (shared) return [];
   const known = [...check.under.map(({ id }) => id as string), ...check.ownConditions];
   return conditions.flatMap(({ condition }, i) =>
     known.includes(condition)
@@ -136,6 +139,7 @@ export const judgeResult = (check: PlannedCheck, result: RecordedResult, path: s
     missed,
     broken,
     unread: all.includes(undefined),
+    brief: result.brief === true,
     few: check.limits.length > 0 && readings.typed.length < check.readings,
     limit: check.missing.length > 0 || limits.some(({ limit }) => limit.figure.value === undefined),
     unsure: limits.some(

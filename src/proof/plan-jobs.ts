@@ -122,7 +122,8 @@ export const isOverdue = ({ due }: ProofWait, first: number | undefined): boolea
  *
  * Method   a check comes after those that it names and after the begin of its stage; that waits for the begin of the one
  *          before, hold points of earlier stages, results that it may not outrun and what others own
- * Symbols  left  checks that are not passed where the line was built, not settled where it is bound for;  first  its day
+ * Symbols  left  checks that are not passed where the line was built, not settled where it is bound for;  first  day of the plan;
+ *          opens  s from midnight before it until anybody works on this floor
  * Returns  jobs in the order of the protocol; what a job names and is no longer to be done is left out
  * Cost     O(checks times hold points)
  */
@@ -132,6 +133,7 @@ export const planJobs = (
   builder: boolean,
   calendar: WorkingCalendar,
   first: number | undefined,
+  opens: number,
 ): readonly PlanJob[] => {
   const left = checks.filter((one) => !(builder ? isPassed(one) : isSettled(one)));
   const jobs = left.map((one) => ({ one, jobs: checkJobs(one, calendar, first) }));
@@ -148,6 +150,7 @@ export const planJobs = (
         is: 'begin',
         of: stage,
         id: jobId('begin', stage),
+        notBefore: opens,
         after: [
           ...(before === undefined ? [] : [jobId('begin', before)]),
           ...holds

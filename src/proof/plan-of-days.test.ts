@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { demo, demoWith, floorOf, proofOf, recorded, type Said } from './testing/demo-proof.ts';
+import { demoWith, floorOf, proofOf, recorded, type Said } from './testing/demo-proof.ts';
 
 const wait = (state: string, more: object = {}, at?: string): Said => ({
   kind: 'wait',
@@ -19,6 +19,9 @@ const waits = [
   },
 ];
 
+const without = (...patches: Parameters<typeof demoWith>) =>
+  demoWith({ path: '/waits', value: undefined }, ...patches);
+const still = without();
 const withWaits = demoWith({ path: '/waits', value: waits });
 const daysOf = (said: readonly Said[], book = withWaits) =>
   floorOf(proofOf(book, recorded(said)), 'LARKMOOR').days;
@@ -26,11 +29,11 @@ const stepOf = (days: ReturnType<typeof daysOf>, of: string) => days.steps.find(
 const note: Said = { kind: 'note', version: 1, body: { text: 'begun', by: 'the engineer' } };
 
 describe('the plan of days', () => {
-  const days = floorOf(proofOf(demo), 'LARKMOOR').days;
+  const days = floorOf(proofOf(still), 'LARKMOOR').days;
   const checks = days.steps.filter(({ sort }) => sort === 'check');
 
   it('holds every check that is not settled once, one after the other for a crew of one, in working hours', () => {
-    expect(checks).toHaveLength(floorOf(proofOf(demo), 'LARKMOOR').checks.length);
+    expect(checks).toHaveLength(floorOf(proofOf(still), 'LARKMOOR').checks.length);
     for (const [i, step] of checks.entries()) {
       const before = checks[i - 1];
       if (before !== undefined) expect(step.start).toBeGreaterThanOrEqual(before.end);
@@ -56,7 +59,7 @@ describe('the plan of days', () => {
   });
 
   it('is shorter with a crew of two, and never shorter than what the longest check takes', () => {
-    const two = daysOf([note], demoWith({ path: '/floors/1/work', value: { crew: 2 } }));
+    const two = daysOf([note], without({ path: '/floors/1/work', value: { crew: 2 } }));
     expect(two.end).toBeLessThan(days.end);
     expect(two.work).toBe(days.work);
     expect(stepOf(two, 'training').start).toBeGreaterThanOrEqual(
@@ -67,7 +70,7 @@ describe('the plan of days', () => {
   it('takes the duration that the book says, else one of common practice, marked', () => {
     const own = daysOf(
       [note],
-      demoWith({ path: '/line/checks', value: [{ tag: 'training', duration: '2 h' }] }),
+      without({ path: '/line/checks', value: [{ tag: 'training', duration: '2 h' }] }),
     );
     const { start, end, usual } = stepOf(own, 'training');
     expect([end - start <= 86_400, usual]).toEqual([true, false]);
@@ -76,7 +79,7 @@ describe('the plan of days', () => {
   });
 
   it('names no day where the book and the caller name none', () => {
-    const bare = daysOf([note], demoWith({ path: '/about/dates', value: undefined }));
+    const bare = daysOf([note], without({ path: '/about/dates', value: undefined }));
     expect([bare.from, bare.day, stepOf(bare, 'training').from]).toEqual([undefined, undefined, undefined]);
     expect(bare.end).toBeGreaterThan(0);
   });

@@ -81,15 +81,25 @@ const workOn = ({ book, floor, from: asked }: PlanGround) => {
   const place = (book.floors ?? []).findIndex(({ tag }) => tag === floor.floor);
   const { work = {} } = book.floors?.[place] ?? {};
   const { runOff, visit } = book.about?.dates ?? {};
-  const from = asked ?? work.from ?? (floor.role === 'built on' ? runOff : visit);
+  const own = work.from ?? (floor.role === 'built on' ? runOff : visit);
+  const from = asked ?? own;
   const first = dayNumber(from);
+  // what others own goes on from the day of the plan, work by hand from the day on which the crew is there
+  const opens = Math.max(0, (dayNumber(own) ?? first ?? 0) - (first ?? 0)) * day;
   const hours = placeFigure(book, `/floors/${place}/work/hours`, 'time').value ?? usualHours;
   const calendar = workingCalendar({
     hours,
     weekends: work.weekends === 'worked',
     ...(first === undefined ? {} : { from: first }),
   });
-  return { from: first === undefined ? undefined : from, first, hours, crew: work.crew ?? 1, calendar };
+  return {
+    from: first === undefined ? undefined : from,
+    first,
+    opens,
+    hours,
+    crew: work.crew ?? 1,
+    calendar,
+  };
 };
 
 /**
@@ -105,9 +115,9 @@ const workOn = ({ book, floor, from: asked }: PlanGround) => {
  */
 export const planOfDays = (ground: PlanGround): PlanOfDays => {
   const { floor, checks, waits } = ground;
-  const { from, first, hours, crew, calendar } = workOn(ground);
+  const { from, first, opens, hours, crew, calendar } = workOn(ground);
   const own = waits.filter((wait) => wait.floor === floor.floor && !isOver(wait));
-  const jobs = planJobs(checks, own, floor.role === 'built on', calendar, first);
+  const jobs = planJobs(checks, own, floor.role === 'built on', calendar, first, opens);
   const byId = new Map(jobs.map((job) => [job.id, job]));
   const { timed, end, path } = criticalPath(crewOrder(jobs, crew, calendar.next));
   const onDay = (moment: number, last: boolean) => dayAt(first, moment, last);

@@ -10,6 +10,8 @@ export const proofProblemText: { readonly en: Readonly<Record<ProofProblemCode, 
       'The book waits for nothing named {given}. Known: {allowed}. The record is kept and counts nowhere.',
     PROOF_CLOCK_BACK:
       'The clock of {writer} went back: a record of {given} follows one of {before}. Its own records count in the order in which they were written; look which of the two moments is wrong before anything hangs on it.',
+    PROOF_SOURCE_UNKNOWN:
+      'No run or lot {given} answers this check on this floor. Import the records of the other devices, or name another.',
     PROOF_CONDITION_UNKNOWN: 'The check has no condition {given}. Known: {allowed}.',
     PROOF_CLAIM: '{path} says {given}. Expected: yes or no.',
     PROOF_READINGS_ABSENT: 'The check wants readings ({allowed}), and the record holds none.',

@@ -8,6 +8,8 @@ export const proofProblems = {
   PROOF_WAIT_UNKNOWN: ['given', 'allowed'],
   /** A device's clock went back between two records of its chain. */
   PROOF_CLOCK_BACK: ['given', 'writer', 'before'],
+  /** A try that names a run or lot which is not there, or answers another check. */
+  PROOF_SOURCE_UNKNOWN: ['given'],
   PROOF_CONDITION_UNKNOWN: ['given', 'allowed'],
   /** A condition that is read as yes or no. */
   PROOF_CLAIM: ['given'],

@@ -2,6 +2,7 @@ import type { Book } from '../book/index.ts';
 import type { Assessment, FloorAssessment } from '../floor/assessment.ts';
 import type { Problem } from '../quantity/problem.ts';
 import type { Envelope } from '../record/envelope.ts';
+import { type AfterRow, afterwardsOf } from './afterwards.ts';
 import { placesOfBook } from './book-places.ts';
 import { type CarryOver, carriedOver, standing } from './carry-over.ts';
 import { claimedMoments } from './claimed-moments.ts';
@@ -13,9 +14,12 @@ import { type Progress, progressOf } from './progress.ts';
 import { proofContext } from './proof-context.ts';
 import { type ProvedCheck, provedCheck } from './proved-check.ts';
 import { type PunchPoint, punchPoints } from './punch-points.ts';
+import { type Quarantine, quarantineOf } from './quarantine.ts';
 import { type HeardReply, repliesOf } from './replies.ts';
 import { type RecordedResult, resultsOf } from './results.ts';
+import { resultsOfRuns } from './results-of-runs.ts';
 import { type ProofWait, waitsOf } from './waits.ts';
+import { withRuns } from './with-runs.ts';
 
 /** What is to be proved on a floor and what has been. */
 export interface FloorProof {
@@ -30,6 +34,8 @@ export interface FloorProof {
   readonly gates: readonly Gate[];
   /** What is left of it, laid out in days. */
   readonly days: PlanOfDays;
+  /** Product that was made before anybody released it; none where the floor waits for no release. */
+  readonly quarantine?: Quarantine;
 }
 
 export interface BookProof {
@@ -39,6 +45,8 @@ export interface BookProof {
   readonly replies: readonly HeardReply[];
   /** What others own, as it stands. */
   readonly waits: readonly ProofWait[];
+  /** What is due after acceptance. */
+  readonly afterwards: readonly AfterRow[];
   /** What may be other than it is said: a device whose clock went back. */
   readonly doubts: readonly Problem[];
   /** Results that name no floor or check of the book, and what of others could not be taken. */
@@ -59,6 +67,14 @@ const strangeResults = (
     const rest = { given: check, parts: { floor } };
     return [proofProblem('PROOF_CHECK_UNKNOWN', `/records/${id}/body/check`, rest)];
   });
+
+/** Day on which the line was accepted, by the record of the signature. */
+const acceptedOn = (floors: readonly FloorProof[], records: readonly Envelope[]): string | undefined => {
+  const signed = floors
+    .flatMap(({ gates }) => gates)
+    .find(({ gate, passed }) => gate === 'accepted' && passed)?.signed;
+  return records.find(({ id }) => id === signed?.record)?.deviceTime.slice(0, 10);
+};
 
 /** What was found on a later floor keeps nothing of the one before; what is found at the builder's goes with the line. */
 const keeps =
@@ -83,7 +99,11 @@ export const proofOfBook = (
 ): BookProof => {
   const places = placesOfBook(book);
   const moments = claimedMoments(records);
-  const results = resultsOf(records, moments);
+  const { results, problems: sourceless } = withRuns(
+    resultsOf(records, moments),
+    resultsOfRuns(book, records),
+    moments,
+  );
   const { waits, problems: strangeWaits } = waitsOf(book, records, moments);
   const punch = punchPoints(records);
   const proved = assessment.floors.map((floor) => ({
@@ -103,6 +123,7 @@ export const proofOfBook = (
   const floors = proved.map(({ floor, checks: own }): FloorProof => {
     const follows = first !== undefined && first.floor !== floor;
     const checks = follows ? standing(own, first.checks) : own;
+    const quarantine = quarantineOf(floor.floor, waits, records);
     return {
       floor: floor.floor,
       name: floor.name,
@@ -111,7 +132,8 @@ export const proofOfBook = (
       carryOver: follows ? carriedOver(first.checks, first.floor.floor, ids.get(floor.floor)!) : [],
       progress: progressOf(checks),
       days: planOfDays({ book, floor, checks, waits, ...(from === undefined ? {} : { from }) }),
-      gates: gatesOf({ book, assessment, floor, checks, punch: punch.filter(keeps(floor)), records }),
+      gates: gatesOf({ book, assessment, floor, checks, punch: punch.filter(keeps(floor)), waits, records }),
+      ...(quarantine === undefined ? {} : { quarantine }),
     };
   });
   return {
@@ -119,9 +141,11 @@ export const proofOfBook = (
     punch,
     replies: repliesOf(records),
     waits,
+    afterwards: afterwardsOf(book, records, acceptedOn(floors, records)),
     doubts: moments.doubts,
     problems: [
       ...strangeResults(results, ids),
+      ...sourceless,
       ...strangeWaits,
       ...proved.flatMap(({ checks }) => checks.flatMap(({ inForce }) => inForce?.problems ?? [])),
     ],

@@ -29,7 +29,7 @@ const stage: Words<Stage> = {
 const sort: Words<CheckSort> = {
   placed: 'in its place, level and anchored: {a}',
   bond: 'bond: {a}',
-  insulation: 'insulation: {a}',
+  insulation: 'insulation of the power circuits',
   voltage: 'voltage and order of phases',
   rotation: 'rotation: {a}',
   current: 'current: {a}',
@@ -49,6 +49,7 @@ const sort: Words<CheckSort> = {
   washConcentration: 'concentration: {a}',
   washPressure: 'spray pressure: {a}',
   washContact: 'contact: {a}',
+  carryOver: 'liquid that a bottle carries on: {a}',
   rinseResidue: 'residue after the rinse: {a}',
   drainAcidity: 'pH let into the drain: {a}',
   fillLevel: 'level: {a}',
@@ -101,6 +102,8 @@ const expect: Words<CheckSort> = {
   washPressure: 'Read at the nozzles while the zone sprays.',
   washContact: 'Time for which a bottle is wetted, through all rows of the zone.',
   rinseResidue: 'What is left in a rinsed bottle, taken by the laboratory at the end of the run.',
+  carryOver:
+    'Wet bottles as they come out, weighed, dried and weighed again; what they hold, one after the other.',
   drainAcidity: 'Read where it goes into the drain, while the strongest bath is let go.',
   fillLevel: 'Bottle by bottle at or above the level, with a trace of overflow.',
   contents: 'Judged by {rule} over a lot that was weighed.',
@@ -177,6 +180,7 @@ const shortfall: Words<Shortfall> = {
   missed: 'beyond the limit',
   broken: 'out of condition ({conditions})',
   unread: 'conditions not read ({conditions})',
+  brief: 'the run was shorter than agreed',
   few: '{read} of {wanted} readings',
   limit: 'the book does not say the limit',
   unsure: 'the spread of the reading lies on both sides of the limit',
@@ -212,6 +216,8 @@ const lack: Words<Lack['sort']> = {
   agreement: 'not agreed',
   bypass: 'forced or bypassed and not taken out',
   setting: 'settings left beyond what is allowed',
+  wait: 'waits that others own',
+  goods: 'goods for the run',
 };
 
 const holder: Words<Answerer> = { site: 'site', builder: 'builder' };

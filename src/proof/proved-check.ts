@@ -1,4 +1,4 @@
-import type { BookPlaces, StablePlace } from './book-places.ts';
+import { type BookPlaces, placeKey, type StablePlace } from './book-places.ts';
 import { type JudgedResult, judgeResult, type ResultVerdict } from './judge-result.ts';
 import type { PlannedCheck } from './plan.ts';
 import type { RecordedResult } from './results.ts';
@@ -42,7 +42,10 @@ export const provedCheck = (
   const earlier = judged.slice(0, -1);
   // a record that says nothing of what is asked is no try
   if (!inForce.told) return { check, state: 'open', inForce, earlier, changed: [] };
-  const { basis } = inForce.result;
+  const { shared } = inForce.result;
+  const own = new Set(restsOn(check).map((path) => placeKey(places.stable(path))));
+  // a record of several checks says what the book was at the places of all of them
+  const basis = inForce.result.basis?.filter((one) => shared !== true || own.has(placeKey(one)));
   const changed = basis === undefined ? [] : places.changedSince(basis, restsOn(check));
   // what failed or is still awaited must be done again as it is
   const stands = inForce.verdict === 'failed' || inForce.verdict === 'waits' || changed.length === 0;

@@ -30,6 +30,12 @@ export interface RecordedResult {
   readonly concession?: { readonly why: string; readonly until: string; readonly by: string };
   readonly late?: { readonly what: string; readonly who: string; readonly due: string };
   readonly remark?: string;
+  /** Id of the record of a run or lot that holds what was counted or weighed. */
+  readonly from?: string;
+  /** One record that answers several checks: conditions and places of the others stand in it too. */
+  readonly shared?: boolean;
+  /** The run was shorter than agreed. */
+  readonly brief?: boolean;
 }
 
 type Body = Omit<RecordedResult, 'id' | 'at'>;

@@ -29,6 +29,7 @@ const usual: Readonly<Record<CheckSort, number>> = {
   washConcentration: 45 * minute,
   washPressure: 20 * minute,
   washContact: 30 * minute,
+  carryOver: 30 * minute,
   rinseResidue: 30 * minute,
   drainAcidity: 15 * minute,
   fillLevel: 30 * minute,

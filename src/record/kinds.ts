@@ -169,6 +169,8 @@ export const checkParts = {
     witness: text,
     instrument: text,
     evidence: listOf(token),
+    /** Record of a run or lot that holds what was counted or weighed. */
+    from: token,
     /** Accepted as it is. */
     concession: members({ why: text, until: text, by: text }),
     /** A result that is still to come. */

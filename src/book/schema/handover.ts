@@ -1,4 +1,6 @@
 import * as z from 'zod';
+import { checkSorts } from './check-sorts.ts';
+import { stages } from './milestones.ts';
 import { claim, list, name, note, oneOf, part, whole, words } from './part.ts';
 import { above0, least0, quantity } from './quantity.ts';
 import { comesAfter, refersTo, tag } from './tag.ts';
@@ -253,6 +255,11 @@ export const check = part(
   { tag: tag('check') },
   {
     name,
+    sort: oneOf(
+      checkSorts,
+      'Sort of check that it changes, on every thing. Absent: the one with its tag, else a new one.',
+    ),
+    stage: oneOf(stages, 'Stage in which it is done.'),
     on: list(refersTo('any', 'Thing.'), 'Things that it proves.'),
     floors: list(refersTo(['floor'], 'Floor.'), 'Floors on which it is done. Absent: all.'),
     point: oneOf(['none', 'witness', 'hold'], 'Whether the other side may, or must, be there.'),

@@ -1,27 +1,7 @@
+import { milestones } from './milestones.ts';
 import { day, note, oneOf, part, whole, words } from './part.ts';
 import { above0, least0, quantity, share } from './quantity.ts';
 import { refersTo, tag } from './tag.ts';
-
-/** Stages of a protocol and gates of a hand-over, in order: what may not begin, or be passed, before a wait is over. */
-export const milestones = [
-  'placed',
-  'energised',
-  'signals',
-  'air',
-  'water',
-  'stops',
-  'dry',
-  'wet',
-  'product',
-  'run',
-  'handover',
-  'ready to run off',
-  'ready to ship',
-  'ready to travel',
-  'ready to energise',
-  'ready to produce',
-  'accepted',
-] as const;
 
 export const sample = part(
   'A sample that goes to a laboratory.',

@@ -60,6 +60,12 @@ export const closingChecks = (c: ProofContext): readonly Check[] => {
             missing: c.format.closure === undefined ? [`${c.formatPath}/closure`] : [],
             conditions: ['bottles', 'caps'],
           }),
+          makeCheck('leak', [station.tag, c.format.tag], 'product', {
+            readings: closures,
+            travels: true,
+            places: ['closure', 'neck', 'applicationTorque'].map((field) => `${c.formatPath}/${field}`),
+            conditions: ['bottles', 'caps', 'product'],
+          }),
           ...(c.format.removalTorque === undefined
             ? []
             : [

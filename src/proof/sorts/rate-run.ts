@@ -65,6 +65,7 @@ export const rateRunChecks = (c: ProofContext): readonly Check[] => {
   const efficiency = placeFigure(c.book, `${agreed}/efficiency`, 'ratio');
   const length = placeFigure(c.book, '/agreement/acceptanceRun', 'time');
   const period = rowTime(c);
+  const noise = placeFigure(c.book, '/agreement/noiseLevel', 'soundLevel');
   const foreseen = (id: string) => {
     const finding = c.finding(id);
     return finding === undefined ? {} : { foreseen: finding.verdict };
@@ -98,18 +99,19 @@ export const rateRunChecks = (c: ProofContext): readonly Check[] => {
       : [
           makeCheck('efficiency', [tag], 'run', {
             ...common,
-            ...duration,
             limits: [{ sense: 'least', figure: efficiency }],
             missing: length.missing,
             places: [...run, `${agreed}/efficiency`],
-            after: [`cycleTime ${tag}`],
+            // told from the same run
+            after: [`rate ${tag}`],
           }),
         ]),
     makeCheck('noise', [], 'run', {
       point: 'witness',
       instrument: 'soundLevelMeter',
-      places: ['/agreement/noise'],
-      missing: c.book.agreement?.noise === undefined ? ['/agreement/noise'] : [],
+      limits: [{ sense: 'most', figure: noise }],
+      places: ['/agreement/noise', '/agreement/noiseLevel'],
+      missing: noise.missing,
       parts: { limit: c.book.agreement?.noise ?? '' },
       conditions: ['lineAtIndex', 'bottles'],
     }),

@@ -3,6 +3,7 @@ import type { Check, CheckSort, InstrumentSort } from '../check.ts';
 import type { ConditionId } from '../condition.ts';
 import { drivenConditions } from '../driven-conditions.ts';
 import { makeCheck } from '../make-check.ts';
+import { placeFigure } from '../place-figure.ts';
 import type { ProofContext } from '../proof-context.ts';
 
 interface Asked {
@@ -17,6 +18,9 @@ interface Asked {
 
 /** Warm, half-way and at the end of a run: a bath that only starts warm is seen. Common practice. */
 const overTheRun = 3;
+
+/** Bottles that are left to drip and weighed; a scale tells of one little. Common practice. */
+const drainedBottles = 10;
 
 /** What is asked of a zone, named as the finding that asks it. */
 const askedOfZone: readonly Asked[] = [
@@ -88,6 +92,18 @@ export const washingChecks = (c: ProofContext): readonly Check[] =>
           ];
         }),
       ),
+      ...(station.carryOver === undefined
+        ? []
+        : [
+            makeCheck('carryOver', [station.tag], 'wet', {
+              instrument: 'scale',
+              readings: drainedBottles,
+              judged: 'mean',
+              limits: [{ sense: 'most', figure: placeFigure(c.book, `${path}/carryOver`, 'volume') }],
+              places: [`${path}/carryOver`, `${path}/dwell`],
+              conditions: ['lineAtIndex', 'bottles'],
+            }),
+          ]),
       ...(rinse === undefined || !zones.some(({ medium }) => washed(medium))
         ? []
         : [
@@ -96,7 +112,17 @@ export const washingChecks = (c: ProofContext): readonly Check[] =>
               late: { who: 'laboratory', before: 'handover' },
               places: [`${path}/zones`, `${path}/carryOver`, '/agreement/hygiene'],
               // what may be left is for the rule to say: no figure of it is held
-              missing: c.book.agreement?.hygiene?.edition === undefined ? ['/agreement/hygiene/rule'] : [],
+              ...(c.book.agreement?.hygiene?.residue === undefined
+                ? { missing: ['/agreement/hygiene/residue'] }
+                : {
+                    instrument: 'titration' as const,
+                    limits: [
+                      {
+                        sense: 'most' as const,
+                        figure: placeFigure(c.book, '/agreement/hygiene/residue', 'soluteConcentration'),
+                      },
+                    ],
+                  }),
               conditions: ['lineAtIndex', 'bottles', ...warmZones(c)],
             }),
           ]),
