@@ -184,6 +184,31 @@ export const routes = {
     bytes: true,
     answers: { 200: mediaSchema, 201: mediaSchema },
   },
+  /** Answers with the archive itself: for a link that saves it, not for the client. */
+  readArchive: {
+    method: 'GET',
+    path: '/api/books/:id/archive',
+    params: z.object({ id: identifier }),
+    answers: {},
+  },
+  /** Takes in an archive: the union of it and what is here. The same once more changes nothing. */
+  joinArchive: {
+    method: 'PUT',
+    path: '/api/archives',
+    bytes: true,
+    answers: {
+      200: z.object({
+        book: identifier,
+        revisions: z.object({ added: z.number().int(), aside: z.number().int(), known: z.number().int() }),
+        records: z.object({ added: z.number().int(), known: z.number().int() }),
+        media: z.object({ added: z.number().int(), known: z.number().int() }),
+        /** What a person should look at. */
+        told: z.array(problemSchema),
+        /** The same in words. */
+        sentences: z.array(z.string()),
+      }),
+    },
+  },
   /** Answers with the bytes themselves, or a part of them: for the address of a picture, not for the client. */
   readMedia: {
     method: 'GET',

@@ -1,3 +1,4 @@
+import { archiveProblemText } from '../archive/problems.text.ts';
 import { bookProblemText } from '../book/problems.text.ts';
 import { mediaProblemText } from '../media/problems.text.ts';
 import { kindText } from '../quantity/kinds.text.ts';
@@ -15,6 +16,7 @@ const words = makeCatalogue([
   prefixed('kind.', kindText),
   bookProblemText,
   mediaProblemText,
+  archiveProblemText,
   recordProblemText,
   storeProblemText,
   serverProblemText,

@@ -2,6 +2,7 @@ import fastifyHelmet from '@fastify/helmet';
 import Fastify, { type FastifyInstance } from 'fastify';
 import { serializerCompiler, validatorCompiler, type ZodTypeProvider } from 'fastify-type-provider-zod';
 import { bodyLimit, routes } from './api.ts';
+import { archiveRoutes } from './archive-routes.ts';
 import { bookRoutes } from './book-routes.ts';
 import { hallGate } from './hall/hall-gate.ts';
 import { hallRoutes } from './hall/hall-routes.ts';
@@ -73,6 +74,7 @@ export const makeServer = async (ports: ServerPorts): Promise<FastifyInstance> =
   bookRoutes(server, ports);
   recordRoutes(server, ports);
   await mediaRoutes(server, ports);
+  await archiveRoutes(server, ports);
   hallRoutes(server, ports);
   await servePages(server, ports.pages);
   return server;

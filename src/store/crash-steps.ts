@@ -6,6 +6,17 @@ export const BOOK = 'crash';
 /** How many records a step writes; none makes it a revision. */
 export const partsOf = (step: number): number => (step % 5 === 0 ? 0 : (step % 3) + 1);
 
+/** Whether a picture is put with a step: not with each, since it takes several syncs. */
+export const hasPicture = (step: number): boolean => step % 3 === 0;
+
+/** A picture for each step, no two alike: the first bytes of one, and what makes it some pages long. */
+export const pictureOf = (step: number): Uint8Array => {
+  const bytes = new Uint8Array(100 + ((step * 7919) % 60_000)).fill(step % 251);
+  bytes.set([0xff, 0xd8, 0xff, 0xe0]);
+  new DataView(bytes.buffer).setUint32(8, step);
+  return bytes;
+};
+
 /** How much of each step a store holds, by step; throws where a record or revision is not whole. */
 export const storedSteps = async (store: Store): Promise<ReadonlyMap<number, number>> => {
   const steps = new Map<number, number>();

@@ -2,12 +2,14 @@
  * Program of the crash test: writes steps to a store for ever and says on its output which step was
  * acknowledged. Each step is one call: every fifth a revision of the book, else one to three records.
  * It goes on where the store ends, as a server does after its machine came back.
- * Modes: `no-checkpoint` lets the log grow; `open` only opens the store and closes it.
+ * Modes: `no-checkpoint` lets the log grow; `media` puts a picture with some steps; `open` only opens the store and
+ * closes it.
  */
+import { createHash } from 'node:crypto';
 import { writeSync } from 'node:fs';
 import { appendRecord, type Chain, chainFrom, startChain } from '../record/append-record.ts';
 import type { Envelope } from '../record/envelope.ts';
-import { BOOK, lastStep, partsOf, storedSteps } from './crash-steps.ts';
+import { BOOK, hasPicture, lastStep, partsOf, pictureOf, storedSteps } from './crash-steps.ts';
 import { openConnection } from './sqlite-open.ts';
 import { openSqliteStore, sqliteStore } from './sqlite-store.ts';
 
@@ -63,6 +65,11 @@ for (;;) {
       chain = done.value.chain;
     }
     must(await store.appendRecords(BOOK, records));
+  }
+  if (mode === 'media' && hasPicture(step)) {
+    const picture = pictureOf(step);
+    const sha256 = createHash('sha256').update(picture).digest('hex');
+    must(await store.putMedia(BOOK, { sha256, mediaType: 'image/jpeg' }, [picture]));
   }
   // only now, and past any buffer: what is printed was promised
   writeSync(1, `${step}\n`);

@@ -1,4 +1,5 @@
 import { type ChildProcess, spawn } from 'node:child_process';
+import { createHash } from 'node:crypto';
 import {
   copyFileSync,
   existsSync,
@@ -13,11 +14,11 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { lastStep, storedSteps } from './crash-steps.ts';
+import { BOOK, hasPicture, lastStep, pictureOf, storedSteps } from './crash-steps.ts';
 import { openSqliteStore } from './sqlite-store.ts';
 
-/** How often the writer is killed. Fewer make a quick run; the full one is the default. */
-const KILLS = Number(process.env.TWINFLOOR_KILLS ?? 100);
+/** How often the writer is killed: a quick run; `TWINFLOOR_KILLS=500 npx vitest run src/store/crash` is the full one. */
+const KILLS = Number(process.env.TWINFLOOR_KILLS ?? 30);
 const CUTS = 1000;
 const FLIPS = 300;
 
@@ -50,6 +51,7 @@ interface Killed {
   /** Last step that the writer said was acknowledged; 0 when it said none. */
   readonly acknowledged: number;
   readonly steps: number;
+  readonly said: readonly number[];
 }
 
 /** Starts the writer and kills it: `delay` ms after the start, or after it is ready. */
@@ -83,7 +85,7 @@ const writeAndKill = async (
     .slice(0, -1)
     .filter((one) => one !== 'ready')
     .map(Number);
-  return { acknowledged: said.at(-1) ?? 0, steps: said.length };
+  return { acknowledged: said.at(-1) ?? 0, steps: said.length, said };
 };
 
 const stepsAt = async (path: string): Promise<number> => {
@@ -95,33 +97,56 @@ const stepsAt = async (path: string): Promise<number> => {
   }
 };
 
-describe('a writer killed in the middle of its work', () => {
-  it(`${KILLS} times: the store opens to a whole prefix with every acknowledged step in it`, async () => {
-    let steps = 0;
-    let path = '';
-    let before = 0;
-    for (let kill = 0; kill < KILLS; kill++) {
-      if (kill % 10 === 0) {
-        path = join(folder, `kill-${kill}.db`);
-        before = 0;
-      }
-      // one in five while it opens, recovers or migrates; the others while it writes
-      const early = kill % 5 === 0;
-      const after = Math.random() * (early ? 120 : 100);
-      const killed = await writeAndKill(path, '', (_, output) =>
-        early || output.startsWith('ready\n') ? after : undefined,
-      );
-      const stored = await stepsAt(path);
-      const promised = Math.max(before, killed.acknowledged);
-      expect(stored, `kill ${kill} after ${after} ms`).toBeGreaterThanOrEqual(promised);
-      // one step may have been on the disk when its writer died before saying so
-      expect(stored, `kill ${kill} after ${after} ms`).toBeLessThanOrEqual(promised + 1);
-      steps += killed.steps;
-      before = stored;
+/** Every picture that was acknowledged is there, byte for byte. */
+const assertMedia = async (path: string, said: readonly number[]): Promise<void> => {
+  const store = await openSqliteStore(path);
+  try {
+    for (const step of said.filter(hasPicture)) {
+      const bytes = pictureOf(step);
+      const sha256 = createHash('sha256').update(bytes).digest('hex');
+      const read = await store.readMedia(BOOK, sha256);
+      if (!read.ok) throw new Error(`the picture of step ${step}: ${JSON.stringify(read.problems)}`);
+      const chunks: Uint8Array[] = [];
+      for await (const chunk of read.value.content) chunks.push(chunk);
+      expect(Buffer.concat(chunks).equals(bytes), `the picture of step ${step}`).toBe(true);
     }
-    // else the kills came before anything was written, and proved nothing
-    expect(steps).toBeGreaterThan(KILLS);
-  }, 120_000);
+  } finally {
+    await store.close();
+  }
+};
+
+describe('a writer killed in the middle of its work', () => {
+  it(
+    `${KILLS} times: the store opens to a whole prefix with every acknowledged step in it`,
+    async () => {
+      let steps = 0;
+      let path = '';
+      let before = 0;
+      for (let kill = 0; kill < KILLS; kill++) {
+        if (kill % 10 === 0) {
+          path = join(folder, `kill-${kill}.db`);
+          before = 0;
+        }
+        // one in five while it opens, recovers or migrates; the others while it writes
+        const early = kill % 5 === 0;
+        const after = Math.random() * (early ? 120 : 200);
+        const killed = await writeAndKill(path, 'media', (_, output) =>
+          early || output.startsWith('ready\n') ? after : undefined,
+        );
+        const stored = await stepsAt(path);
+        await assertMedia(path, killed.said);
+        const promised = Math.max(before, killed.acknowledged);
+        expect(stored, `kill ${kill} after ${after} ms`).toBeGreaterThanOrEqual(promised);
+        // one step may have been on the disk when its writer died before saying so
+        expect(stored, `kill ${kill} after ${after} ms`).toBeLessThanOrEqual(promised + 1);
+        steps += killed.steps;
+        before = stored;
+      }
+      // else the kills came before anything was written, and proved nothing
+      expect(steps).toBeGreaterThan(KILLS / 4);
+    },
+    60_000 + 4000 * KILLS,
+  );
 });
 
 describe('programs that open one new store at the same moment', () => {

@@ -1,0 +1,82 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { FastifyInstance, InjectOptions } from 'fastify';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { writtenByOthers } from '../media/testing/written-by-others.ts';
+import { toHex } from '../record/hex.ts';
+import { sha256 } from '../record/sha256.ts';
+import { openSqliteStore } from '../store/sqlite-store.ts';
+import type { Store } from '../store/store.ts';
+import type { Failure } from './api.ts';
+import { makeServer } from './make-server.ts';
+
+let folder = '';
+const stores: Store[] = [];
+const servers: FastifyInstance[] = [];
+
+const serverWith = async (name: string): Promise<FastifyInstance> => {
+  const store = await openSqliteStore(join(folder, name, 'books.sqlite'));
+  const server = await makeServer({
+    store,
+    now: () => '2027-03-01T08:00:00.000Z',
+    makeId: () => 'made-here',
+    pages: join(folder, 'web'),
+    kept: folder,
+    version: '0.0.0',
+    allowHosts: new Set(),
+    onFault: (cause) => {
+      throw cause;
+    },
+  });
+  stores.push(store);
+  servers.push(server);
+  return server;
+};
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'server-archive-'));
+  await serverWith('here');
+  await serverWith('there');
+});
+afterAll(async () => {
+  for (const server of servers) await server.close();
+  for (const store of stores) await store.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+const call = (server: FastifyInstance, options: InjectOptions) =>
+  server.inject({ ...options, headers: { host: '127.0.0.1:4780', ...options.headers } });
+const put = (server: FastifyInstance, payload: Buffer) =>
+  call(server, {
+    method: 'PUT',
+    url: '/api/archives',
+    payload,
+    headers: { 'content-type': 'application/zip', origin: 'http://127.0.0.1:4780' },
+  });
+
+it('a book goes from one server to another as one file, with its pictures', async () => {
+  const [here, there] = servers as [FastifyInstance, FastifyInstance];
+  const { jpeg } = writtenByOthers;
+  const photo = { sha256: toHex(sha256(jpeg)), mediaType: 'image/jpeg' };
+  const first = { book: 'b', text: '{"twinfloor":1}', author: 'engineer', at: '2027-03-01T07:00:00Z' };
+  await stores[0]!.createBook(first);
+  await stores[0]!.putMedia('b', photo, [jpeg]);
+  const archive = await call(here, { method: 'GET', url: '/api/books/b/archive' });
+  expect(archive.headers['content-type']).toBe('application/zip');
+  expect(archive.headers['content-disposition']).toBe('attachment; filename="b.twinfloor.zip"');
+  const taken = await put(there, archive.rawPayload);
+  expect([taken.statusCode, taken.json()]).toMatchObject([
+    200,
+    { book: 'b', revisions: { added: 1 }, media: { added: 1 }, told: [], sentences: [] },
+  ]);
+  const back = await call(there, { method: 'GET', url: '/api/books/b/archive' });
+  expect(back.rawPayload).toEqual(archive.rawPayload);
+});
+
+it('what is no archive is refused in a sentence', async () => {
+  const refused = await put(servers[1]!, Buffer.from('not one'));
+  expect(refused.statusCode).toBe(422);
+  expect(refused.json<Failure>().message).toMatch(/^This is no archive/);
+  const absent = await call(servers[0]!, { method: 'GET', url: '/api/books/none/archive' });
+  expect(absent.statusCode).toBe(404);
+});

@@ -1,0 +1,71 @@
+import { randomUUID } from 'node:crypto';
+import { createWriteStream } from 'node:fs';
+import { type FileHandle, open, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { Readable } from 'node:stream';
+import { pipeline } from 'node:stream/promises';
+import type { FastifyInstance } from 'fastify';
+import type { ZodTypeProvider } from 'fastify-type-provider-zod';
+import { type ByteSource, joinArchive, openArchive, packArchive } from '../archive/index.ts';
+import { routes } from './api.ts';
+import { failureOf, sentenceOf } from './failure.ts';
+import type { ServerPorts } from './ports.ts';
+import { refuseWith } from './refuse-with.ts';
+import { routeOptions } from './route-options.ts';
+
+/** An archive that lies on the disk, read where it is wanted. */
+const fileSource = async (file: FileHandle): Promise<ByteSource> => ({
+  size: (await file.stat()).size,
+  read: async (from, to) => {
+    const bytes = new Uint8Array(Math.max(0, to - from));
+    const { bytesRead } = await file.read(bytes, 0, bytes.length, from);
+    return bytes.subarray(0, bytesRead);
+  },
+});
+
+/** The whole of a book as one file, out and in. */
+export const archiveRoutes = async (server: FastifyInstance, { store }: ServerPorts): Promise<void> => {
+  server.withTypeProvider<ZodTypeProvider>().route({
+    ...routeOptions(routes.readArchive),
+    handler: async (request, reply) => {
+      const { id } = request.params;
+      const packed = await packArchive(store, id);
+      if (!packed.ok) return refuseWith(reply, packed.problems);
+      return reply
+        .type('application/zip')
+        .header('content-disposition', `attachment; filename="${id.replaceAll(':', '-')}.twinfloor.zip"`)
+        .header('x-archive-sha256', packed.value.sha256)
+        .send(Readable.from(packed.value.pieces));
+    },
+  });
+
+  // a scope of its own: here the body is a file, which goes to the disk before anyone looks at it
+  await server.register(async (scope) => {
+    scope.removeAllContentTypeParsers();
+    scope.addContentTypeParser('application/zip', (_request, payload, done) => done(null, payload));
+    scope.withTypeProvider<ZodTypeProvider>().route({
+      ...routeOptions(routes.joinArchive),
+      handler: async (request, reply) => {
+        const arriving = join(tmpdir(), `twinfloor-${randomUUID()}.zip`);
+        try {
+          await pipeline(request.body as unknown as Readable, createWriteStream(arriving, { mode: 0o600 }));
+          const file = await open(arriving, 'r');
+          try {
+            const archive = await openArchive(await fileSource(file));
+            if (!archive.ok) return refuseWith(reply, archive.problems);
+            const joined = await joinArchive(store, archive.value);
+            if (!joined.ok) return refuseWith(reply, joined.problems);
+            const { told, ...taken } = joined.value;
+            const { problems } = failureOf(told);
+            return { ...taken, told: problems, sentences: told.map(sentenceOf) };
+          } finally {
+            await file.close();
+          }
+        } finally {
+          await rm(arriving, { force: true });
+        }
+      },
+    });
+  });
+};
