@@ -18,7 +18,7 @@ const at = (path: string): string => join(root, path);
 const demo = at('src/book/demo/flagon-line.json');
 const protocol = at('examples/records/protocol.records');
 const own = processWorld({ root, serve: () => Promise.reject(new Error('not asked')) });
-const secret = '03'.repeat(32);
+const secret = '4b'.repeat(32);
 
 const call = async (argv: readonly string[], files: Readonly<Record<string, string>> = {}) => {
   let [out, err] = ['', ''];
@@ -76,7 +76,9 @@ const replyTo = (rest: Partial<ReplyStatement> = {}): string => {
 describe('witness', () => {
   it('writes one file and says what it shows, how far the records reach and what was left out', async () => {
     expect(file.status).toBe(0);
-    expect(made).toMatchObject({ book: 'flagon-line', date: '2027-04-20', records: 79, leftOut: [] });
+    const [first = ''] = readFileSync(protocol, 'utf8').split('\n');
+    const { records, heads } = JSON.parse(first) as { records: number; heads: unknown };
+    expect(made).toMatchObject({ book: 'flagon-line', date: '2027-04-20', records, heads, leftOut: [] });
     expect(html).toContain('Made on 2027-04-20');
     expect(made.bytes).toBe(new TextEncoder().encode(html).length);
     const { out, written } = await call(['witness', demo, protocol]);
@@ -119,15 +121,14 @@ describe('reply', () => {
   it('of a file over fewer records says how many came since; one that accepts nothing is status 1', async () => {
     const all = importRecords(readFileSync(protocol, 'utf8'));
     if (!all.ok) throw new Error('the example does not read');
-    const heads = made.heads.map((head) =>
-      head.writer === 'proof-tablet'
-        ? {
-            ...head,
-            sequence: 70,
-            hash: all.value.records.find((one) => one.writer === head.writer && one.sequence === 70)!.hash,
-          }
-        : head,
-    );
+    const heads = made.heads.map((head) => {
+      if (head.writer !== 'proof-tablet') return head;
+      const sequence = head.sequence - 7;
+      const { hash } = all.value.records.find(
+        (one) => one.writer === head.writer && one.sequence === sequence,
+      )!;
+      return { ...head, sequence, hash };
+    });
     const older = await call(['reply', 'A', protocol], {
       A: replyTo({ heads, accepted: 'as it is', open: [] }),
     });
@@ -148,7 +149,7 @@ describe('reply', () => {
     expect(problemsOf(ofOther.out)).toContain('RECORD_WRONG_BOOK');
     const anew = replyTo({ heads: made.heads.map((head) => ({ ...head, hash: 'ab'.repeat(32) })) });
     const rewritten = await call(['reply', 'A', protocol, '--to', 'b.records', '--json'], { A: anew });
-    expect(problemsOf(rewritten.out)).toEqual(['RECORD_HEAD_DIFFERS', 'RECORD_HEAD_DIFFERS']);
+    expect(problemsOf(rewritten.out)).toEqual(made.heads.map(() => 'RECORD_HEAD_DIFFERS'));
     expect(rewritten.written).toEqual({});
     const cut = importRecords(readFileSync(protocol, 'utf8'));
     if (!cut.ok) throw new Error('the example does not read');
@@ -163,5 +164,25 @@ describe('reply', () => {
     const { status, out } = await call(['reply', 'A', '--file', 'W'], { A: replyTo(), W });
     expect(status).toBe(1);
     expect(out).toContain(`It does not answer W, but a file that shows ${made.shows}.`);
+  });
+
+  it('in the examples answers the protocol beside it', async () => {
+    // where the protocol was made anew: `npx vitest run src/cli/run-witness -u`
+    const text = replyTo({
+      // what the file showed that was sent; it differs from today's where words have changed since
+      file: '9a1a1d3aaa0fba3832373c660d5c99b00e3a9b91e00dbd04001b6c3b0d8248f9',
+      comments: [
+        {
+          check: 'current -M3',
+          floor: 'OXBOW',
+          text: 'Please read it again at 60 Hz before the first product.',
+        },
+      ],
+      remark: 'Send the pictures of the anchors with the next file.',
+    });
+    await expect(text).toMatchFileSnapshot('../../examples/records/protocol.reply');
+    const { status, out } = await call(['reply', at('examples/records/protocol.reply'), protocol]);
+    expect(status).toBe(0);
+    expect(out).toContain('Stays open: P1.');
   });
 });

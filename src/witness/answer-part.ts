@@ -46,7 +46,7 @@ const floorAnswer = (floor: FloorAssessment, hue: number, telling: Telling): Mar
 <p class="large">${rate === undefined ? telling.say('witness.unknown') : figureText(rate.have, telling, tellingDigits(rate))}
 <span data-verdict="${rate?.verdict ?? 'unknown'}">${rate === undefined ? '' : verdictText(rate, telling)}</span></p>
 <p>${own(holdText(floor, telling))}</p>
-<div class="wide"><table>
+<div class="wide" role="group" aria-label="${floor.name}" tabindex="0"><table>
 <thead><tr><th scope="col">${telling.say('witness.finding')}</th><th scope="col">${telling.say('witness.has')}</th><th scope="col" class="bar"><span class="aloud">${telling.say('witness.drawn')}</span></th><th scope="col">${telling.say('witness.verdict')}</th></tr></thead>
 <tbody>
 ${floor.findings.map((finding) => findingRow(finding, telling))}

@@ -21,12 +21,12 @@ const conditionRows = ({ conditions, ownConditions }: JudgedResult, telling: Tel
     })),
     ...ownConditions.map(({ text, held }) => ({ name: text, must: '', read: heldText(held, telling), held })),
   ];
-  return html`<div class="wide"><table><caption>${say('witness.conditions')}</caption>
+  return html`<table class="read"><caption>${say('witness.conditions')}</caption>
 <thead><tr><th scope="col">${say('witness.condition')}</th><th scope="col">${say('witness.must')}</th><th scope="col">${say('witness.read')}</th><th scope="col">${say('witness.held')}</th></tr></thead>
 <tbody>${rows.map(
     ({ name, must, read, held }) =>
       html`<tr><th scope="row">${own(name)}</th><td>${own(must)}</td><td>${own(read)}</td><td data-held="${held === undefined ? 'unknown' : held ? 'yes' : 'no'}">${heldText(held, telling)}</td></tr>`,
-  )}</tbody></table></div>`;
+  )}</tbody></table>`;
 };
 
 const row = (name: string, value: string | undefined): Markup | false =>

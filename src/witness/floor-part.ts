@@ -20,7 +20,7 @@ const conditionsPart = ({ checks }: FloorProof, telling: Telling): Markup | fals
   if (each.size === 0) return false;
   return html`<h3>${say('witness.conditions')}</h3>
 <p class="quiet">${say('witness.conditions.about')}</p>
-<div class="wide"><table>
+<div class="wide" role="group" aria-label="${say('witness.conditions')}" tabindex="0"><table>
 <thead><tr><th scope="col">${say('witness.condition')}</th><th scope="col">${say('witness.must')}</th><th scope="col">${say('witness.has')}</th><th scope="col">${say('witness.here')}</th></tr></thead>
 <tbody>${[...each.values()].map(
     ({ id, limits, word, have, haveWord, here, by }) =>

@@ -23,7 +23,7 @@ ${loose.map((digest) => mediaFigure(digest, '', telling))}
   }<section id="chains">
 <h2>${say('witness.chains')}</h2>
 <p class="quiet">${say('witness.chains.about', { n: records.length })}</p>
-<div class="wide"><table>
+<div class="wide" role="group" aria-label="${say('witness.chains')}" tabindex="0"><table>
 <thead><tr><th scope="col">${say('witness.chains.writer')}</th><th scope="col">${say('witness.chains.records')}</th><th scope="col">${say('witness.chains.head')}</th></tr></thead>
 <tbody>${heads.map(({ writer, sequence, hash }) => html`<tr><th scope="row">${own(writer)}</th><td>${sequence + 1}</td><td><code>${hash}</code></td></tr>`)}</tbody></table></div>
 </section>

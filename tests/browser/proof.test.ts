@@ -356,6 +356,8 @@ describe('the file of a witness', () => {
         .toBe(1);
       expect(verifySigned(await recordsOf(), { book: 'flagon-line' })).toEqual([]);
       expect(await faults(page, '.open-view')).toEqual([]);
+      await page.locator('[data-part="replies"] [data-comment] a').click();
+      await page.locator('.run [data-comment]', { hasText: 'is the <third> foot down?' }).waitFor();
       expect(complaints).toEqual([]);
     } finally {
       await far.close();

@@ -31,6 +31,7 @@ export const proofSendWords: Bundle = {
     'send.since':
       '{n, plural, one {One record came after what was shown: the answer does not speak of it.} other {# records came after what was shown: the answer does not speak of them.}}',
     'send.open': 'Stays open: {open}',
+    'send.comments': 'From witnesses far away',
     'send.digits': 'Digits of the key:',
   },
 };

@@ -3,6 +3,7 @@ import type { ProvedCheck } from '../../../proof/index.ts';
 import { KeyPad } from '../../pad/key-pad.tsx';
 import { useWords } from '../../state/page-context.ts';
 import { BesidePart } from './beside-part.tsx';
+import { CommentsTo } from './comments-to.tsx';
 import { ConditionsRead } from './conditions-read.tsx';
 import { ReadingsPart } from './readings-part.tsx';
 import { RunHead } from './run-head.tsx';
@@ -59,6 +60,7 @@ export const RunCheck = ({
         </div>
       </div>
       <TriesPart run={run} />
+      <CommentsTo check={check.id} />
     </section>
   );
 };
