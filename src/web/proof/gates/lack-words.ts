@@ -42,7 +42,26 @@ export const useLackWords = (): ((lack: Lack) => LackWords) => {
         return { name: figureName(words, of), to, finding: of };
       }
       if (sort === 'punch') return { name: points.get(of) ?? of, to: proofAddress(id, 'open', of) };
-      if (sort === 'wait') return { name: waits.get(of) ?? of, to: proofAddress(id, 'open', of) };
+      if (sort === 'wait') {
+        const known = proof.waits.some(({ wait }) => wait === of);
+        // what every hand-over needs is asked for by its kind where the book does not name it
+        return known
+          ? { name: waits.get(of) ?? of, to: proofAddress(id, 'open', of) }
+          : {
+              name: words.say('gates.wait', { kind: words.say(`open.kind.${of}`) }),
+              to: bookPageAddress(id, path),
+            };
+      }
+      if (sort === 'goods') {
+        const { needed, have } = lack;
+        const count = (n: number | undefined): string =>
+          n === undefined ? words.say('gates.goods.unknown') : words.number(n, 5);
+        const parts = { needed: count(needed), have: count(have) };
+        return {
+          name: words.say(`gates.goods.${of}`, parts),
+          to: bookPageAddress(id, path && parentOf(path)),
+        };
+      }
       if (sort === 'reading') return { name: words.say('gates.readings'), to: utilitiesAddress(id) };
       if (sort === 'bypass' || sort === 'setting') return { name: of, to: proofAddress(id, 'settings') };
       if (sort === 'instrument') {

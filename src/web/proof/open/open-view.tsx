@@ -1,5 +1,6 @@
 import { type ReactElement, useEffect, useRef } from 'react';
 import { useProof } from '../with-proof.tsx';
+import { AfterPart } from './after-part.tsx';
 import { DaysPart } from './days-part.tsx';
 import { LatePart } from './late-part.tsx';
 import { ProgressPart } from './progress-part.tsx';
@@ -23,6 +24,7 @@ export const OpenView = (): ReactElement => {
       <WaitsPart />
       <LatePart />
       <DaysPart />
+      <AfterPart />
     </div>
   );
 };

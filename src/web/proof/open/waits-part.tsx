@@ -4,6 +4,7 @@ import { GoLink } from '../../shell/go-link.tsx';
 import { bookPageAddress } from '../../shell/route.ts';
 import { usePagePart, useWords } from '../../state/page-context.ts';
 import { useProof } from '../with-proof.tsx';
+import { QuarantineLine } from './quarantine-line.tsx';
 import { WaitRow } from './wait-row.tsx';
 
 /** What others own, that which moves the signature first; what is over stands behind it. */
@@ -31,6 +32,7 @@ export const WaitsPart = (): ReactElement => {
           <WaitRow key={wait.wait} wait={wait} told={setTold} />
         ))}
       </ul>
+      <QuarantineLine />
       <p role="status">{told}</p>
       {over.length > 0 && (
         <details>
