@@ -50,7 +50,7 @@ describe('settings', () => {
     expect(out).toContain('9 settings are another as left than run-off; 12 the same');
     expect(out).toMatch(/overload dial, wash pump -M2: 4\.5 A → 5\.4 A \(beyond what is allowed\)/);
     expect(out).toContain('why: tripped twice at 60 Hz');
-    expect(out).toContain('hang on it: current: wash pump -M2');
+    expect(out).toMatch(/overload dial[\s\S]*?hang on it: [^\n]*current: wash pump -M2/);
     // 80 psi are 5.516 bar: 5.5 bar were set before
     expect(out).toMatch(/air regulator, filler and capper AIR-1: 5\.5 bar → 80 psi/);
     expect(out).toMatch(

@@ -9,6 +9,8 @@ import type { ReactElement } from 'react';
 import { mediaProblemText } from '../../media/problems.text.ts';
 import { proofProblemText } from '../../proof/problems.text.ts';
 import { proofText } from '../../proof/proof.text.ts';
+import { settingProblemText } from '../../proof/settings/problems.text.ts';
+import { settingsText } from '../../proof/settings/settings.text.ts';
 import { recordProblemText } from '../../record/problems.text.ts';
 import { registry, sheetEntries } from '../../sheets/registry.ts';
 import { utilityWords } from '../../text/words/utilities.text.ts';
@@ -23,6 +25,7 @@ import { proofPageWords } from '../words/proof-page.text.ts';
 import { proofProtocolWords } from '../words/proof-protocol.text.ts';
 import { proofRunWords } from '../words/proof-run.text.ts';
 import { proofSendWords } from '../words/proof-send.text.ts';
+import { proofSettingsWords } from '../words/proof-settings.text.ts';
 import { ProofPage } from './proof-page.tsx';
 
 const catalogue = allWords(sheetEntries, [
@@ -37,6 +40,9 @@ const catalogue = allWords(sheetEntries, [
   padWords,
   proofOpenWords,
   proofGatesWords,
+  settingsText,
+  settingProblemText,
+  proofSettingsWords,
   proofSendWords,
 ]);
 
