@@ -76,7 +76,7 @@ export const ReadingsPart = ({ run }: { readonly run: Run }): ReactElement | nul
       {check.ownLimit !== undefined && <p className="small">{check.ownLimit}</p>}
       {kind === 'time' && check.instrument !== 'stopTimeMeter' && (
         <TapTimer
-          what={say(has ? `proving.run.tap.${check.sort}` : 'proving.run.tap.other')}
+          what={several ? say(has ? `proving.run.tap.${check.sort}` : 'proving.run.tap.other') : undefined}
           clock={() => performance.now()}
           lap={lap}
         />

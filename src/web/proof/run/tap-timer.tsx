@@ -15,8 +15,8 @@ export const TapTimer = ({
   clock,
   lap,
 }: {
-  /** What passes at a tap. */
-  readonly what: string;
+  /** What passes at a tap; absent where one time alone is wanted, from its start to its end. */
+  readonly what: string | undefined;
   /** ms. */
   readonly clock: () => number;
   readonly lap: (seconds: number) => void;
@@ -26,7 +26,9 @@ export const TapTimer = ({
   const [runs, setRuns] = useState(false);
   const tap = (): void => {
     const seconds = watch.current.tap();
-    setRuns(true);
+    const over = what === undefined && seconds !== undefined;
+    if (over) watch.current.stop();
+    setRuns(!over);
     if (seconds !== undefined) lap(seconds);
   };
   const latest = useRef(tap);
@@ -57,7 +59,9 @@ export const TapTimer = ({
           if (event.detail === 0) tap();
         }}
       >
-        {say(runs ? 'proving.run.tap.next' : 'proving.run.tap.first', { what })}
+        {what === undefined
+          ? say(runs ? 'proving.run.tap.end' : 'proving.run.tap.start')
+          : say(runs ? 'proving.run.tap.next' : 'proving.run.tap.first', { what })}
       </button>
       {runs && (
         <button

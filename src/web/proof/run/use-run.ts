@@ -182,7 +182,11 @@ export const useRun = (one: ProvedCheck): Run => {
     unitOf,
     chooseUnit: units.choose,
     focus: setActive,
-    press: (key) => typeIn(active, pressed(textOf(active), key)),
+    press: (key) => {
+      const text = textOf(active);
+      // a text with its unit was taken over from a record: a digit begins a new one
+      typeIn(active, pressed(/\p{L}/u.test(text) ? '' : text, key));
+    },
     typeReading: (text) => typeIn('reading', text),
     takeReading: () => {
       const own = made.body.readings ?? [];
