@@ -48,6 +48,7 @@ const doors = (outDir) => ({
     rolldownOptions: {
       input: {
         cli: join(projectRoot, 'src/cli/run.ts'),
+        'shift-thread': join(projectRoot, 'src/cli/shift-thread.ts'),
         server: join(projectRoot, 'src/server/serve.ts'),
       },
       output: { format: 'es', entryFileNames: '[name].mjs', chunkFileNames: 'chunks/[name]-[hash].mjs' },

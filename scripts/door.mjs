@@ -11,8 +11,10 @@ export const runDoor = async (argv) => {
     process.stderr.write(`${cause instanceof Error ? cause.message : String(cause)}\n`);
     process.exit(1);
   }
-  const built = (name) => import(pathToFileURL(join(projectRoot, 'dist', 'node', name)).href);
+  const place = (name) => pathToFileURL(join(projectRoot, 'dist', 'node', name));
+  const built = (name) => import(place(name).href);
   const { run, processWorld } = await built('cli.mjs');
   const serve = async (options) => (await built('server.mjs')).serve({ ...options, root: projectRoot });
-  process.exitCode = await run(argv, processWorld({ root: projectRoot, serve }));
+  const world = processWorld({ root: projectRoot, serve, shiftThread: place('shift-thread.mjs') });
+  process.exitCode = await run(argv, world);
 };

@@ -4,6 +4,7 @@ import { join, resolve } from 'node:path';
 import process from 'node:process';
 import { accept, type Result, refuse } from '../quantity/problem.ts';
 import { cliProblem } from './problems.ts';
+import { runInThreads } from './run-in-threads.ts';
 import type { World } from './world.ts';
 
 const megabytes = (bytes: number): string => `${(bytes / 1024 / 1024).toFixed(1)} MB`;
@@ -54,7 +55,11 @@ const readBytes = async (path: string, cwd: string, most: number): Promise<Resul
 };
 
 /** Written beside its place and put there in one step: a disk that is full leaves the former file as it was. */
-const writeBytes = async (path: string, cwd: string, bytes: Uint8Array): Promise<Result<string>> => {
+const writePieces = async (
+  path: string,
+  cwd: string,
+  pieces: AsyncIterable<Uint8Array> | Iterable<Uint8Array>,
+): Promise<Result<{ readonly whole: string; readonly bytes: number }>> => {
   const asked = resolve(cwd, path);
   // a link stays one: what it points to is written
   const whole = await realpath(asked).catch(() => asked);
@@ -65,22 +70,55 @@ const writeBytes = async (path: string, cwd: string, bytes: Uint8Array): Promise
       () => undefined,
     );
     const file = await open(making, 'w');
+    let bytes = 0;
     try {
       if (mode !== undefined) await file.chmod(mode);
-      await file.writeFile(bytes);
+      for await (const piece of pieces) {
+        await file.writeFile(piece);
+        bytes += piece.length;
+      }
       // on the disk before it takes the place of the former one, or a cut of power could leave neither
       await file.sync();
     } finally {
       await file.close();
     }
     await rename(making, whole);
-    return accept(whole);
+    return accept({ whole, bytes });
   } catch (cause) {
     await rm(making, { force: true }).catch(() => {});
-    const code = (cause as { code?: string }).code ?? String(cause);
+    const { code } = cause as { code?: string };
+    // not of the disk: whoever makes the pieces failed
+    if (typeof code !== 'string' || !/^E[A-Z]+$/.test(code)) throw cause;
     if (code === 'ENOENT' || code === 'ENOTDIR') return refuse(cliProblem('CLI_FOLDER_ABSENT', path));
     if (code === 'EISDIR') return refuse(cliProblem('CLI_FILE_IS_FOLDER', path));
     return refuse(cliProblem('CLI_FILE_NOT_WRITTEN', path, { given: code }));
+  }
+};
+
+const writeBytes = async (path: string, cwd: string, bytes: Uint8Array): Promise<Result<string>> => {
+  const written = await writePieces(path, cwd, [bytes]);
+  return written.ok ? accept(written.value.whole) : written;
+};
+
+const openBytes: (path: string, cwd: string) => ReturnType<World['openBytes']> = async (path, cwd) => {
+  try {
+    const file = await open(resolve(cwd, path), 'r');
+    const found = await file.stat();
+    if (found.isDirectory()) {
+      await file.close();
+      return refuse(cliProblem('CLI_FILE_IS_FOLDER', path));
+    }
+    return accept({
+      size: found.size,
+      read: async (from, to) => {
+        const bytes = new Uint8Array(Math.max(0, to - from));
+        const { bytesRead } = await file.read(bytes, 0, bytes.length, from);
+        return bytes.subarray(0, bytesRead);
+      },
+      close: () => file.close(),
+    });
+  } catch (cause) {
+    return fileProblem(path, cause);
   }
 };
 
@@ -115,10 +153,12 @@ export interface ProcessWorld {
   /** Folder of the program. */
   readonly root: string;
   readonly serve: World['serve'];
+  /** What a thread runs that takes its share of the shifts, as it was built. */
+  readonly shiftThread?: URL;
 }
 
 /** The world of this process. */
-export const processWorld = ({ root, serve }: ProcessWorld): World => ({
+export const processWorld = ({ root, serve, shiftThread }: ProcessWorld): World => ({
   cwd: process.cwd(),
   root,
   version: (JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string }).version,
@@ -131,7 +171,13 @@ export const processWorld = ({ root, serve }: ProcessWorld): World => ({
     : {}),
   readBytes: (path, most) => readBytes(path, process.cwd(), most),
   writeBytes: (path, bytes) => writeBytes(path, process.cwd(), bytes),
+  writePieces: async (path, pieces) => {
+    const written = await writePieces(path, process.cwd(), pieces);
+    return written.ok ? accept(written.value.bytes) : written;
+  },
+  openBytes: (path) => openBytes(path, process.cwd()),
   today,
+  ...(shiftThread === undefined ? {} : { runParts: runInThreads(shiftThread) }),
   serve,
   untilStopped,
 });

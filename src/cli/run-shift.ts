@@ -31,6 +31,7 @@ const toldOf = (
     proof: flags.has('proof'),
     ...(values.format === undefined ? {} : { format: values.format }),
     ...(run === undefined ? {} : { run }),
+    ...(world.runParts === undefined ? {} : { runParts: world.runParts }),
     ...(world.progress === undefined
       ? {}
       : {

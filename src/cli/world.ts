@@ -1,3 +1,4 @@
+import type { RunParts } from '../line/shift/index.ts';
 import type { Problem, Result } from '../quantity/problem.ts';
 
 /** What the door to the pages is opened with. */
@@ -40,8 +41,20 @@ export interface World {
   readonly readBytes: (path: string, most: number) => Promise<Result<Uint8Array>>;
   /** Writes a file whole or not at all. */
   readonly writeBytes: (path: string, bytes: Uint8Array) => Promise<Result<string>>;
+  /** Writes a file of any size whole or not at all; gives its size. */
+  readonly writePieces: (path: string, pieces: AsyncIterable<Uint8Array>) => Promise<Result<number>>;
+  /** A file of any size, read where it is wanted. */
+  readonly openBytes: (path: string) => Promise<
+    Result<{
+      readonly size: number;
+      readonly read: (from: number, to: number) => Promise<Uint8Array>;
+      readonly close: () => Promise<void>;
+    }>
+  >;
   /** The day here, as 2027-03-08. */
   readonly today: () => string;
+  /** Runs shifts on several cores; where it is absent they run on one, to the same result. */
+  readonly runParts?: RunParts;
   readonly serve: (
     options: OpenOptions,
   ) => Promise<{ readonly ok: true; readonly value: Opened } | NotOpened>;

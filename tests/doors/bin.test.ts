@@ -1,10 +1,17 @@
 import { type ChildProcess, execFile, spawn } from 'node:child_process';
+import { once } from 'node:events';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { MessageChannel, Worker } from 'node:worker_threads';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { processWorld } from '../../src/cli/process-world.ts';
+import { run } from '../../src/cli/run.ts';
+import { runPart } from '../../src/line/shift/index.ts';
+import { flagonShift } from '../../src/line/testing/flagon-shift.ts';
 
 /** The commands as a person starts them: a process of its own, the built program, real signals. */
 const root = join(import.meta.dirname, '../..');
@@ -91,6 +98,39 @@ describe('the command line', () => {
     });
     expect(out).toHaveLength(10);
   });
+});
+
+describe('a thread that takes its share of the shifts', () => {
+  it('gives what this thread would give, and stops where none is left', async () => {
+    const worker = new Worker(pathToFileURL(join(root, 'dist/node/shift-thread.mjs')));
+    const { port1, port2 } = new MessageChannel();
+    const asked = { line: flagonShift, seed: 4, of: 'sums' as const };
+    const parts = [0, 3, 6].map((first) => ({ first, shifts: 3 }));
+    // the first is taken already
+    const next = new Int32Array(new SharedArrayBuffer(4)).fill(1);
+    const told: unknown[] = [];
+    port1.on('message', (one) => told.push(one));
+    worker.postMessage({ asked, parts, next, port: port2 }, [port2]);
+    await once(port1, 'close');
+    expect(told).toEqual([1, 2].map((at) => ({ at, ran: runPart(asked, parts[at]!) })));
+    await worker.terminate();
+  });
+
+  it('leaves the answer of the command as it is on one core', async () => {
+    const args = ['shift', demo, '--floor', 'LARKMOOR', '--brief', '--shifts', '110', '--json'];
+    const { out } = await ended('bin/twinfloor.mjs', ...args);
+    let alone = '';
+    const world = processWorld({ root, serve: () => Promise.reject(new Error('not asked')) });
+    await run(args, {
+      ...world,
+      cwd: root,
+      out: (text) => {
+        alone += text;
+      },
+    });
+    expect(JSON.parse(out)).toEqual(JSON.parse(alone));
+    // twice the shifts of a usual call, once without a second core
+  }, 120_000);
 });
 
 describe('npm start', () => {

@@ -13,7 +13,6 @@ export {
 export {
   type ChangeWorth,
   changeWorth,
-  goodsOf,
   type ShiftAnswer,
   type ShiftEfficiency,
   type ShiftOptions,

@@ -2,10 +2,12 @@ import type { Book } from '../../book/index.ts';
 import {
   type Bounds,
   boundsOf,
-  runShifts,
+  goodsOfShifts,
+  type RunParts,
   type ShiftFigures,
   type ShiftLine,
   shiftFigures,
+  sumsOfShifts,
 } from '../../line/shift/index.ts';
 import { bottleRateSheet } from '../../sheets/rate/bottle-rate.ts';
 import { efficiencyByOwnerSheet } from '../../sheets/rate/efficiency-by-owner.ts';
@@ -31,6 +33,8 @@ export interface ShiftOptions {
   readonly noWorth?: boolean;
   readonly proof?: boolean;
   readonly run?: RunMade;
+  /** Runs the shifts, where they are to run on several cores. */
+  readonly runParts?: RunParts;
   /** Share of the work that is over, for whoever waits. */
   readonly progress?: (share: number) => void;
 }
@@ -79,13 +83,6 @@ export interface ShiftAnswer {
   readonly shown?: RunShown;
   readonly workings: readonly Working[];
 }
-
-/** Good bottles of each shift alone, in their order. */
-export const goodsOf = (line: ShiftLine, seed: number, shifts: number): readonly number[] =>
-  Array.from({ length: shifts }, (_, shift) => {
-    const { goods } = runShifts(line, { seed, first: shift, shifts: 1 });
-    return goods.length - 1;
-  });
 
 /** Pairs of shifts for a change: they share their chances, so fewer tell as much. */
 const pairShare = 0.2;
@@ -182,7 +179,7 @@ const rateIn = (tracer: Tracer, { runningRate, period, loop }: BoundShift): Shif
  * Cost     so many shifts, and two fifths of them for each change
  */
 export const shiftAnswer = (book: Book, floor: number, options: ShiftOptions): ShiftAnswer => {
-  const { format, seed, shifts, progress } = options;
+  const { format, seed, shifts, progress, runParts } = options;
   const found = bindShift(book, floor, format);
   const { line, ...bound } = found;
   const tracer = makeTracer();
@@ -196,22 +193,28 @@ export const shiftAnswer = (book: Book, floor: number, options: ShiftOptions): S
   };
   if (line === undefined) return { ...common, minutes: [], changes: [] };
   const { confidence } = bound;
-  const figures = shiftFigures(line, runShifts(line, { seed, first: 0, shifts }));
+  const figures = shiftFigures(line, sumsOfShifts(line, { seed, shifts, runParts }));
   const good = intervalIn(tracer, figures, confidence);
   const tried = options.noWorth === true ? [] : shiftChanges(line);
   const pairs = Math.min(shifts, Math.max(leastPairs, Math.round(pairShare * shifts)));
   const whole = shifts + pairs * (tried.length + 3);
   progress?.(shifts / whole);
   const goodWith = (other: ShiftLine): number =>
-    shiftFigures(other, runShifts(other, { seed, first: 0, shifts: pairs })).good.mean;
+    shiftFigures(other, sumsOfShifts(other, { seed, shifts: pairs, runParts })).good.mean;
   const { fillEnds } = bound;
   const goodFrom =
     fillEnds === undefined || fillEnds[0] === fillEnds[1]
       ? undefined
       : ([goodWith(withFillBy(line, fillEnds[1])), goodWith(withFillBy(line, fillEnds[0]))] as const);
-  const before = tried.length === 0 || pairs < 2 ? [] : goodsOf(line, seed, pairs);
+  const before =
+    tried.length === 0 || pairs < 2 ? [] : goodsOfShifts(line, { seed, shifts: pairs, runParts });
   const changes = tried.flatMap(({ line: other, ...change }, i): ChangeWorth[] => {
-    const worth = changeWorth(tracer, before, goodsOf(other, seed, pairs), confidence);
+    const worth = changeWorth(
+      tracer,
+      before,
+      goodsOfShifts(other, { seed, shifts: pairs, runParts }),
+      confidence,
+    );
     progress?.((shifts + pairs * (i + 4)) / whole);
     return worth === undefined ? [] : [{ ...change, pairs, good: worth }];
   });

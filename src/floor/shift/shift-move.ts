@@ -1,7 +1,8 @@
 import type { Book } from '../../book/index.ts';
+import { goodsOfShifts, type RunParts } from '../../line/shift/index.ts';
 import { makeTracer } from '../tracer.ts';
 import { bindShift } from './bind-shift.ts';
-import { changeWorth, goodsOf, type Shown } from './shift-answer.ts';
+import { changeWorth, type Shown } from './shift-answer.ts';
 
 /**
  * Good bottles a shift that a change of the book gives on one floor, by shifts that met the same chances.
@@ -12,7 +13,12 @@ export const shiftMove = (
   before: Book,
   after: Book,
   floor: number,
-  plan: { readonly format?: string; readonly seed: number; readonly shifts: number },
+  plan: {
+    readonly format?: string;
+    readonly seed: number;
+    readonly shifts: number;
+    readonly runParts?: RunParts;
+  },
 ): Shown | undefined => {
   const one = bindShift(before, floor, plan.format);
   const other = bindShift(after, floor, plan.format);
@@ -20,8 +26,8 @@ export const shiftMove = (
   const { working: _, ...shown } =
     changeWorth(
       makeTracer(),
-      goodsOf(one.line, plan.seed, plan.shifts),
-      goodsOf(other.line, plan.seed, plan.shifts),
+      goodsOfShifts(one.line, plan),
+      goodsOfShifts(other.line, plan),
       other.confidence,
     ) ?? {};
   return 'mean' in shown ? shown : undefined;

@@ -5,6 +5,15 @@ export { lineAt } from './line-at.ts';
 export { meanTimes } from './mean-times.ts';
 export { nextWait } from './next-wait.ts';
 export { mergeChanges, runChange, shiftChange } from './run-change.ts';
+export {
+  goodsOfShifts,
+  type PartRan,
+  type RunAsked,
+  type RunPart,
+  type RunParts,
+  runPart,
+  sumsOfShifts,
+} from './run-parts.ts';
 export { mergeTallies, runShifts } from './run-shifts.ts';
 export { shiftFigures } from './shift-figures.ts';
 export type * from './shift-line.ts';
