@@ -22,6 +22,7 @@ import {
 import { figureDocument, figureSchema } from './finding-document.ts';
 import { given } from './given.ts';
 import { problemDocument, problemSchema } from './problem-document.ts';
+import { heardReplyDocument, heardReplySchema } from './reply-document.ts';
 import { resultDocument, resultSchema } from './result-document.ts';
 import { words } from './words.ts';
 import { workingDocument, workingSchema } from './working-document.ts';
@@ -209,6 +210,7 @@ export const proofSchema = z
           .optional(),
       }),
     ),
+    replies: z.array(heardReplySchema).describe('What witnesses wrote who had the witness file alone'),
     punch: z.array(
       z.strictObject({
         point: text,
@@ -344,7 +346,7 @@ const waitDocument = (wait: ProofWait): z.infer<typeof waitSchema> => {
 export const proofDocument = (
   book: Book,
   format: string,
-  { floors, waits, afterwards, doubts, punch }: BookProof,
+  { floors, waits, afterwards, doubts, punch, replies }: BookProof,
   gate: GateName | undefined,
 ): ProofDocument => {
   const say = checkWords(book, words.say, words.has);
@@ -379,6 +381,7 @@ export const proofDocument = (
         ? {}
         : { quarantine: { ...floor.quarantine, runs: [...floor.quarantine.runs] } }),
     })),
+    replies: replies.map(heardReplyDocument),
     punch: punch.map((one) => ({
       ...one,
       of: [...one.of],

@@ -16,6 +16,8 @@ import { formatNumber } from '../quantity/index.ts';
 import { shown } from '../quantity/shown.ts';
 import { daysText } from './days-text.ts';
 import { nameOnFloor } from './finding-names.ts';
+import { heardReplyDocument } from './reply-document.ts';
+import { replyLines } from './reply-text.ts';
 import { sentenceOf } from './sentence.ts';
 import { textTable } from './text-table.ts';
 import type { Told } from './told.ts';
@@ -152,7 +154,7 @@ export interface ProofTold {
 
 /** The protocol floor by floor with what was recorded, what carries over and the gates; of one gate all that it lacks. */
 export const proofTextOf = (
-  { floors, punch, waits, afterwards, doubts }: BookProof,
+  { floors, punch, waits, afterwards, doubts, replies }: BookProof,
   gate: GateName | undefined,
   { assessment, before, told }: ProofTold,
 ): string => {
@@ -214,9 +216,13 @@ export const proofTextOf = (
             ),
           ].join('\n'),
         ];
+  const answered =
+    gate !== undefined || replies.length === 0
+      ? []
+      : replies.map((one) => replyLines(heardReplyDocument(one)).join('\n'));
   const doubted =
     doubts.length === 0
       ? []
       : [[words.say('proof.doubts'), ...doubts.map((doubt) => `  ${sentenceOf(doubt)}`)].join('\n')];
-  return [...blocks, ...after, ...doubted, words.say('proof.caution')].join('\n\n').concat('\n');
+  return [...blocks, ...after, ...answered, ...doubted, words.say('proof.caution')].join('\n\n').concat('\n');
 };

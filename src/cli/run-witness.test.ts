@@ -8,6 +8,7 @@ import { type ReplyStatement, signReply } from '../record/reply.ts';
 import { exportReply } from '../record/reply-file.ts';
 import { problemsSchema } from './problem-document.ts';
 import { processWorld } from './process-world.ts';
+import { proofSchema } from './proof-document.ts';
 import { replySchema } from './reply-document.ts';
 import { run } from './run.ts';
 import { verificationSchema } from './verify-document.ts';
@@ -114,6 +115,10 @@ describe('reply', () => {
     expect(again.written['b.records']).toBe(R);
     expect(again.out).toContain('OXBOW, placed +S1: is the third foot down?');
     expect(again.out).toContain('Nothing was recorded after what was shown.');
+    const proof = await call(['proof', demo, 'R'], { R });
+    expect(proof.out).toContain('the witness (Larkmoor Juice Cooperative) accepts it with open points');
+    const told = proofSchema.parse(JSON.parse((await call(['proof', demo, 'R', '--json'], { R })).out));
+    expect(told.replies).toMatchObject([{ comments: [{ check: 'placed +S1' }], since: 0 }]);
     const verified = await call(['verify', 'R', '--json'], { R });
     expect(verificationSchema.parse(JSON.parse(verified.out)).whole).toBe(true);
   });
