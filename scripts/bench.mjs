@@ -59,6 +59,7 @@ try {
   const { shiftRows } = await bundled('shift');
   const { networkRows } = await bundled('network-solution', [engineFriction]);
   const { pageRows } = await bundled('page');
+  const { storeRows } = await bundled('store');
   const { doorRows } = await bundled('doors');
   const { table, isMet } = await bundled('table');
   const chromium = provideChromium();
@@ -68,6 +69,7 @@ try {
     ...fillRows(),
     ...(await shiftRows()),
     ...(await networkRows()),
+    ...(await storeRows()),
     ...(chromium === undefined ? [] : await pageRows(projectRoot, chromium)),
     ...(await doorRows(projectRoot)),
   ];

@@ -1,4 +1,5 @@
 import { answersCommand } from './answers-command.ts';
+import { archiveCommand } from './archive-command.ts';
 import { assessCommand } from './assess-command.ts';
 import type { Command } from './command.ts';
 import { fillCommand } from './fill-command.ts';
@@ -33,5 +34,6 @@ export const commands: readonly Command[] = [
   sheetCommand,
   validateCommand,
   verifyCommand,
+  archiveCommand,
   openCommand,
 ];

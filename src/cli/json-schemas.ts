@@ -1,5 +1,6 @@
 import * as z from 'zod';
 import { answersSchema } from './answers-document.ts';
+import { archivedSchema } from './archive-document.ts';
 import { assessmentSchema } from './assess-document.ts';
 import { fillSchema } from './fill-schema.ts';
 import { fillSheetSchema } from './fill-sheet.ts';
@@ -40,6 +41,7 @@ export const documents = {
   'utilities-1': utilitiesDocumentSchema,
   'validation-1': validationSchema,
   'verification-1': verificationSchema,
+  'archive-1': archivedSchema,
   'witness-1': witnessSchema,
 } as const;
 

@@ -1,3 +1,4 @@
+import { archiveProblemText } from '../archive/problems.text.ts';
 import { bookProblemText } from '../book/problems.text.ts';
 import { bottleSamplesText } from '../fill/bottle-samples.text.ts';
 import { lotText } from '../fill/lot.text.ts';
@@ -8,6 +9,7 @@ import { foundProblemText } from '../floor/found/problems.text.ts';
 import { answerProblemText, questionSheetWords } from '../floor/questions/questions.text.ts';
 import { floorShiftText } from '../floor/shift/shift.text.ts';
 import { shiftProblemText as lineShiftText } from '../line/shift/shift-problems.text.ts';
+import { mediaProblemText } from '../media/problems.text.ts';
 import { proofProblemText, proofText } from '../proof/index.ts';
 import { settingProblemText } from '../proof/settings/problems.text.ts';
 import { settingsText } from '../proof/settings/settings.text.ts';
@@ -18,6 +20,7 @@ import { sheetProblemText } from '../sheets/problems.text.ts';
 import { storeProblemText } from '../store/problems.text.ts';
 import { tableProblemText } from '../table/problems.text.ts';
 import { makeCatalogue, prefixed, sharedWords } from '../text/index.ts';
+import { archiveText } from './archive.text.ts';
 import { commandsText } from './commands.text.ts';
 import { fillText } from './fill.text.ts';
 import { foundText } from './found.text.ts';
@@ -47,6 +50,9 @@ export const words = makeCatalogue([
   foundProblemText,
   recordProblemText,
   verifyText,
+  archiveText,
+  archiveProblemText,
+  mediaProblemText,
   witnessCommandText,
   proofText,
   proofProblemText,

@@ -1,0 +1,34 @@
+import * as z from 'zod';
+import { problemSchema } from './problem-document.ts';
+
+const count = z.number().int();
+
+export const archivedSchema = z
+  .strictObject({
+    document: z.literal('twinfloor archive'),
+    version: z.literal(1),
+    path: z.string(),
+    book: z.string(),
+    out: z
+      .strictObject({
+        sha256: z.string().describe('SHA-256 of the manifest, which fixes everything in the archive'),
+        bytes: count,
+        revisions: count,
+        records: count,
+        media: count,
+      })
+      .optional(),
+    in: z
+      .strictObject({
+        revisions: z.strictObject({ added: count, aside: count, known: count }),
+        records: z.strictObject({ added: count, known: count }),
+        media: z.strictObject({ added: count, known: count }),
+        told: z
+          .array(problemSchema)
+          .describe('What a person should look at; the rest was taken all the same'),
+      })
+      .optional(),
+  })
+  .describe('Answer of `twinfloor archive --json`');
+
+export type Archived = z.infer<typeof archivedSchema>;

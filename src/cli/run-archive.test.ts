@@ -1,0 +1,75 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openSqliteStore } from '../store/sqlite-store.ts';
+import { archivedSchema } from './archive-document.ts';
+import { processWorld } from './process-world.ts';
+import { run } from './run.ts';
+
+const root = join(import.meta.dirname, '../..');
+const own = processWorld({ root, serve: () => Promise.reject(new Error('not asked')) });
+
+let folder = '';
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'cli-archive-'));
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+const call = async (...argv: string[]) => {
+  let [out, err] = ['', ''];
+  const status = await run(['archive', ...argv], {
+    ...own,
+    out: (text) => {
+      out += text;
+    },
+    err: (text) => {
+      err += text;
+    },
+  });
+  return { status, out, err };
+};
+const save = async (data: string, author: string): Promise<void> => {
+  const store = await openSqliteStore(join(folder, data, 'books.sqlite'));
+  const at = '2027-03-01T07:00:00Z';
+  const first = { book: 'b', text: '{"twinfloor":1}', author: 'engineer', at };
+  await store.createBook(first);
+  if (author !== 'engineer') await store.appendRevision({ ...first, author, basedOn: 1 });
+  await store.close();
+};
+
+describe('archive', () => {
+  it('takes a book from one data folder to another, and says what wants a person', async () => {
+    await save('here', 'engineer');
+    const file = join(folder, 'b.zip');
+    const written = await call('b', '--out', file, '--data', join(folder, 'here'));
+    expect([written.status, written.err]).toEqual([0, '']);
+    expect(written.out).toContain('book b, 1 revision, no record, no file.');
+    const taken = await call('--in', file, '--data', join(folder, 'there'));
+    expect([taken.status, taken.err]).toEqual([0, '']);
+    expect(taken.out).toContain('revisions: 1 new, 0 known, 0 kept aside');
+
+    await save('here', 'the engineer');
+    await save('there', 'a colleague');
+    await call('b', '--out', file, '--data', join(folder, 'here'));
+    const joined = await call('--in', file, '--data', join(folder, 'there'), '--json');
+    expect(joined.status).toBe(1);
+    const told = archivedSchema.parse(JSON.parse(joined.out));
+    expect(told.in?.revisions).toEqual({ added: 0, aside: 1, known: 1 });
+    expect(told.in?.told[0]?.text).toContain('saved by the engineer');
+  });
+
+  it('refuses what is no archive, another book, no book, and a call that says neither way', async () => {
+    const bad = join(folder, 'bad.zip');
+    writeFileSync(bad, 'not one');
+    const there = ['--data', join(folder, 'elsewhere')];
+    expect((await call('--in', bad, ...there)).err).toContain('This is no archive');
+    expect((await call('none', '--out', join(folder, 'x.zip'), ...there)).err).toContain('No book none');
+    expect((await call('--in', join(folder, 'absent.zip'), ...there)).status).toBe(2);
+    expect((await call(...there)).err).toContain('a book and --out, or --in');
+    await save('third', 'engineer');
+    const file = join(folder, 'third.zip');
+    await call('b', '--out', file, '--data', join(folder, 'third'));
+    expect((await call('other', '--in', file, ...there)).err).toContain('is of book b, not of other');
+  });
+});

@@ -1,0 +1,100 @@
+import { join, resolve } from 'node:path';
+import { type ByteSource, joinArchive, openArchive, packArchive } from '../archive/index.ts';
+import { StoreFailure } from '../store/problems.ts';
+import { openSqliteStore } from '../store/sqlite-store.ts';
+import type { Store } from '../store/store.ts';
+import type { Archived } from './archive-document.ts';
+import type { Call, Ended } from './command.ts';
+import { problemDocument } from './problem-document.ts';
+import { cliProblem } from './problems.ts';
+import { words } from './words.ts';
+import type { World } from './world.ts';
+
+const tell = (document: Archived, lines: readonly string[], json: boolean, world: World): void =>
+  world.out(json ? `${JSON.stringify(document, null, 2)}\n` : `${lines.join('\n')}\n`);
+
+const writeOut = async (
+  book: string,
+  path: string,
+  store: Store,
+  json: boolean,
+  world: World,
+): Promise<Ended> => {
+  const packed = await packArchive(store, book);
+  if (!packed.ok) return { problems: packed.problems };
+  const { manifest, sha256, pieces } = packed.value;
+  const written = await world.writePieces(path, pieces);
+  if (!written.ok) return { problems: written.problems };
+  const counts = {
+    revisions: manifest.revisions.length,
+    records: manifest.records.count,
+    media: manifest.media.length,
+  };
+  const out = { sha256, bytes: written.value, ...counts };
+  const lines = [
+    words.say('archive.written', { path, book, ...counts }),
+    words.say('archive.digest', { sha256 }),
+  ];
+  tell({ document: 'twinfloor archive', version: 1, path, book, out }, lines, json, world);
+  return 0;
+};
+
+const takeIn = async (
+  source: ByteSource,
+  { path, book, json }: { readonly path: string; readonly book: string | undefined; readonly json: boolean },
+  store: Store,
+  world: World,
+): Promise<Ended> => {
+  const archive = await openArchive(source);
+  if (!archive.ok) return { problems: archive.problems, heading: path };
+  const joined = await joinArchive(store, archive.value, book);
+  if (!joined.ok) return { problems: joined.problems, heading: path };
+  const { told, revisions, records, media } = joined.value;
+  const problems = told.map((problem) => problemDocument(problem));
+  const lines = [
+    words.say('archive.taken', { book: joined.value.book }),
+    words.say('archive.row.revisions', revisions),
+    words.say('archive.row.records', records),
+    words.say('archive.row.media', media),
+    ...problems.map(({ text }) => text),
+  ];
+  const taken = { revisions, records, media, told: problems };
+  tell(
+    { document: 'twinfloor archive', version: 1, path, book: joined.value.book, in: taken },
+    lines,
+    json,
+    world,
+  );
+  // what is kept aside or stands apart wants a person
+  return told.length > 0 ? 1 : 0;
+};
+
+/** Writes a book to one file, or takes one in; status 1 where something of it wants a person. */
+export const runArchive = async (call: Call, world: World): Promise<Ended> => {
+  const { out, in: from, data } = call.values;
+  const [book] = call.operands;
+  if ((out === undefined) === (from === undefined) || (out !== undefined && book === undefined)) {
+    const allowed = words.say('archive.direction');
+    return { problems: [cliProblem('CLI_OPTION_VALUE', 'archive', { given: '', allowed })] };
+  }
+  const folder = data === undefined ? join(world.root, '.twinfloor') : resolve(world.cwd, data);
+  const json = call.flags.has('json');
+  let store: Store | undefined;
+  try {
+    store = await openSqliteStore(join(folder, 'books.sqlite'));
+    if (out !== undefined && book !== undefined) return await writeOut(book, out, store, json, world);
+    const path = from ?? '';
+    const source = await world.openBytes(path);
+    if (!source.ok) return { problems: source.problems };
+    try {
+      return await takeIn(source.value, { path, book, json }, store, world);
+    } finally {
+      await source.value.close();
+    }
+  } catch (cause) {
+    if (cause instanceof StoreFailure) return { problems: [cause.problem] };
+    throw cause;
+  } finally {
+    await store?.close();
+  }
+};
