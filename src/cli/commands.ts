@@ -4,6 +4,7 @@ import { assessCommand } from './assess-command.ts';
 import type { Command } from './command.ts';
 import { fillCommand } from './fill-command.ts';
 import { foundCommand } from './found-command.ts';
+import { joinsCommand } from './joins-command.ts';
 import { openCommand } from './open-command.ts';
 import { printCommand } from './print-command.ts';
 import { proofCommand } from './proof-command.ts';
@@ -25,6 +26,7 @@ export const commands: readonly Command[] = [
   foundCommand,
   fillCommand,
   proofCommand,
+  joinsCommand,
   settingsCommand,
   questionsCommand,
   answersCommand,

@@ -5,6 +5,7 @@ import { assessmentSchema } from './assess-document.ts';
 import { fillSchema } from './fill-schema.ts';
 import { fillSheetSchema } from './fill-sheet.ts';
 import { foundSchema } from './found-document.ts';
+import { joinsSchema } from './joins-document.ts';
 import { lotSchema } from './lot-document.ts';
 import { openedSchema } from './open-document.ts';
 import { printedSchema } from './print-document.ts';
@@ -27,6 +28,7 @@ export const documents = {
   'fill-1': fillSchema,
   'fill-sheet-1': fillSheetSchema,
   'found-1': foundSchema,
+  'joins-1': joinsSchema,
   'lot-1': lotSchema,
   'open-1': openedSchema,
   'paper-1': printedSchema,

@@ -10,6 +10,7 @@ export const cliProblemText: { readonly en: Readonly<Record<CliProblemCode, stri
     CLI_OPTION_WANTS_VALUE: 'The option {given} wants a value after it: {allowed}.',
     CLI_OPTION_TAKES_NONE: 'The option {given} takes no value.',
     CLI_OPTION_VALUE: 'The option {path} was given {given}; it takes {allowed}.',
+    CLI_OPTION_WANTS_LIST: 'The option {path} is of a list: give {allowed} with it.',
     CLI_OPERAND_MISSING: '{path} wants {allowed} after it.',
     CLI_OPERAND_TOO_MANY: '{path} does not know what to do with {given}.',
     CLI_FILE_ABSENT: 'There is no file {path}.',

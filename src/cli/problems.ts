@@ -9,6 +9,8 @@ export const cliProblems = {
   CLI_OPTION_WANTS_VALUE: ['given', 'allowed'],
   CLI_OPTION_TAKES_NONE: ['given'],
   CLI_OPTION_VALUE: ['given', 'allowed'],
+  /** Options that mean nothing without another. */
+  CLI_OPTION_WANTS_LIST: ['allowed'],
   CLI_OPERAND_MISSING: ['allowed'],
   CLI_OPERAND_TOO_MANY: ['given'],
   CLI_FILE_ABSENT: [],

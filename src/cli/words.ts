@@ -8,6 +8,7 @@ import { fillSheetWords } from '../floor/fill/sheet/sheet-words.text.ts';
 import { foundProblemText } from '../floor/found/problems.text.ts';
 import { answerProblemText, questionSheetWords } from '../floor/questions/questions.text.ts';
 import { floorShiftText } from '../floor/shift/shift.text.ts';
+import { joinProblemText, joinsText } from '../joins/index.ts';
 import { shiftProblemText as lineShiftText } from '../line/shift/shift-problems.text.ts';
 import { mediaProblemText } from '../media/problems.text.ts';
 import { proofProblemText, proofText } from '../proof/index.ts';
@@ -24,6 +25,7 @@ import { archiveText } from './archive.text.ts';
 import { commandsText } from './commands.text.ts';
 import { fillText } from './fill.text.ts';
 import { foundText } from './found.text.ts';
+import { joinsCommandText } from './joins.text.ts';
 import { cliProblemText } from './problems.text.ts';
 import { proofCommandText } from './proof.text.ts';
 import { questionsText } from './questions.text.ts';
@@ -60,6 +62,9 @@ export const words = makeCatalogue([
   settingsText,
   settingProblemText,
   settingsCommandText,
+  joinsText,
+  joinProblemText,
+  joinsCommandText,
   questionsText,
   questionSheetWords,
   ...sharedWords,

@@ -19,6 +19,8 @@ export const joinProblemText: { readonly en: Readonly<Record<JoinProblemCode, st
     JOIN_ROW_QUANTITY: 'Row {row}, {column}: "{given}" can’t be read with its unit.',
     JOIN_ROW_PLACE: 'Row {row}: the book has no {given}. It has: {allowed}.',
     JOIN_ROW_TOO_LONG: 'Row {row}, {column}: more than {allowed} letters.',
+    JOIN_COLUMNS_UNREADABLE:
+      'The file does not say what headings stand for. Expected: a JSON object of headings, each with one of {allowed}, or with nothing where it is passed over.',
     JOIN_UNKNOWN: 'A record is of {given}, and the book has no such join.',
   },
 };

@@ -21,6 +21,8 @@ export const joinProblems = {
   /** A section or split that the book does not have. */
   JOIN_ROW_PLACE: ['row', 'given', 'allowed'],
   JOIN_ROW_TOO_LONG: ['row', 'column', 'allowed'],
+  /** A file that should say what headings stand for. */
+  JOIN_COLUMNS_UNREADABLE: ['allowed'],
   /** Records of a join that the book does not have. */
   JOIN_UNKNOWN: ['given'],
 } as const satisfies Readonly<Record<string, readonly string[]>>;

@@ -134,7 +134,27 @@ describe('the rebuild', () => {
       },
     };
     // a quarter turn takes (1, 0.5) to (-0.5, 1)
-    const { x, y } = placesOfBoxes(book).get('+JB1')!;
+    const { x, y } = placesOfBoxes(book).places.get('+JB1')!;
     expect([x, y].map((one) => Number(one.toFixed(9)))).toEqual([1.5, 2]);
+  });
+  it('takes sections end to end where the plan places none, and says so', () => {
+    const book: Book = {
+      twinfloor: 1,
+      line: {
+        sections: [{ tag: '+S1', length: '3.4 m' }, { tag: '+S2' }, { tag: '+S3' }],
+        boxes: ['+S1', '+S2', '+S3'].map((section) => ({
+          tag: `JB${section}`,
+          section,
+          x: '1 m',
+          y: '0.5 m',
+        })),
+      },
+    };
+    const { places, inRow } = placesOfBoxes(book);
+    expect(inRow).toBe(true);
+    expect([...places]).toEqual([
+      ['JB+S1', { x: 1, y: 0.5 }],
+      ['JB+S2', { x: 4.4, y: 0.5 }],
+    ]);
   });
 });

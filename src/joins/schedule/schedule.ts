@@ -28,6 +28,8 @@ export interface Schedule {
   readonly beforeShipping: readonly string[];
   readonly stages: readonly StagePlan[];
   readonly distance: number;
+  /** Assumed: sections end to end, since the plan places none. */
+  readonly inRow: boolean;
 }
 
 interface Placed {
@@ -112,7 +114,7 @@ const withSections: ReadonlySet<RebuildStage> = new Set(['set down', 'level', 'a
  * Cost     O(joins log joins + boxes^2)
  */
 export const scheduleOf = (joins: readonly LaidJoin[], book: Book): Schedule => {
-  const places = placesOfBoxes(book);
+  const { places, inRow } = placesOfBoxes(book);
   const all = placed(joins);
   const byStage = groupBy(all, ({ stage }) => `${stage}`);
   const sections = (book.line?.sections ?? []).map(({ tag }) => tag);
@@ -136,5 +138,6 @@ export const scheduleOf = (joins: readonly LaidJoin[], book: Book): Schedule => 
     beforeShipping: joins.filter((join) => stageOf(join) === undefined).map(({ tag }) => tag),
     stages: busy,
     distance: busy.reduce((sum, { distance }) => sum + distance, 0),
+    inRow,
   };
 };

@@ -1,0 +1,17 @@
+export { type Found, findCode, type Near } from './code/find-code.ts';
+export { codeOfJoin, isCode, printedCode } from './code/join-code.ts';
+export { type BoxLacks, type EnergisingLack, lacksOfBoxes } from './energising.ts';
+export { type FaultEnd, type JoinFault, type JoinFaultCode, joinFaults } from './integrity/fault.ts';
+export { faultsOfJoins } from './integrity/faults-of-joins.ts';
+export type { JoinKind } from './join-kinds.ts';
+export { joinsText } from './joins.text.ts';
+export type { JoinEnd, LaidJoin } from './laid-join.ts';
+export { laidJoins } from './laid-joins.ts';
+export { type ListField, listFields } from './list/list-fields.ts';
+export type { MatchedColumns, RememberedColumns } from './list/match-columns.ts';
+export { rememberedFrom } from './list/match-columns.ts';
+export { type JoinList, type ListOptions, readJoinList, withJoins } from './list/read-join-list.ts';
+export { joinProblemText } from './problems.text.ts';
+export { type JoinProblemCode, joinProblem, joinProblems } from './problems.ts';
+export { type JoinState, joinStates, type RecordedJoin } from './recorded-joins.ts';
+export { type Schedule, type StagePlan, type Stop, scheduleOf } from './schedule/schedule.ts';
