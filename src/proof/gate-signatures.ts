@@ -3,7 +3,7 @@ import { byText } from '../record/heads.ts';
 import { isReply, type ReplyRecord, replyProblems } from '../record/reply.ts';
 import { isSignature, type SignatureRecord, signatureProblems } from '../record/signature.ts';
 import type { GateName } from './gate-names.ts';
-import type { Lack } from './gates.ts';
+import type { Lack } from './lack.ts';
 import type { ProvedCheck } from './proved-check.ts';
 
 /** A signature that a gate was signed with; the reply of a witness who accepts a gate is one. */

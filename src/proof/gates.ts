@@ -1,11 +1,12 @@
 import type { Book } from '../book/index.ts';
 import type { Assessment, FloorAssessment } from '../floor/assessment.ts';
-import { type Answerer, openQuestions } from '../floor/questions/index.ts';
+import { openQuestions } from '../floor/questions/index.ts';
 import type { Envelope } from '../record/envelope.ts';
 import { byText } from '../record/heads.ts';
 import { readingsOf } from '../record/readings.ts';
 import { type GateName, gateNames } from './gate-names.ts';
 import { type GateSignature, gateSignatures } from './gate-signatures.ts';
+import type { Lack } from './lack.ts';
 import { isPassed, isSettled, type ProvedCheck } from './proved-check.ts';
 import type { PunchPoint } from './punch-points.ts';
 import { isEnough, runGoodsOf } from './run-goods-of.ts';
@@ -13,30 +14,6 @@ import { bypassLacks, leftBeyond } from './settings/open-lacks.ts';
 import { type Stage, stageOrder } from './stage.ts';
 import { waitLacks } from './wait-lacks.ts';
 import type { ProofWait } from './waits.ts';
-
-/** Something that a gate still wants. */
-export interface Lack {
-  /** What a signature names it by: the id of the check, finding or point. */
-  readonly id: string;
-  readonly sort:
-    | 'check'
-    | 'finding'
-    | 'question'
-    | 'reading'
-    | 'punch'
-    | 'instrument'
-    | 'agreement'
-    | 'bypass'
-    | 'setting'
-    | 'wait'
-    | 'goods';
-  readonly holder: Answerer;
-  /** Place of the book that is asked for. */
-  readonly path?: string;
-  /** Of goods: pieces or kg that the run takes and that are at hand, as far as the book tells. */
-  readonly needed?: number;
-  readonly have?: number;
-}
 
 /** A gate of a floor with what it lacks and who has passed it. */
 export interface Gate {

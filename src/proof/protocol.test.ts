@@ -164,4 +164,84 @@ describe('a check of the book', () => {
     expect(checkOf(own(one), 'LAMPS').check).toMatchObject({ sort: 'own', name: 'lamps of the panel' });
     expect(ids(own({ ...one, floors: ['OXBOW'] }))).not.toContain('LAMPS');
   });
+
+  it('of a sort changes every one of it, each keeping its own things', () => {
+    const { checks } = own({
+      tag: 'LEVELS',
+      sort: 'fillLevel',
+      readings: 20,
+      point: 'hold',
+      name: 'x',
+      on: ['+CAP'],
+    });
+    const levels = checks.filter(({ check }) => check.sort === 'fillLevel');
+    expect(levels).toHaveLength(4);
+    for (const { check } of levels) {
+      expect([check.readings, check.point, check.name, check.on]).toEqual([
+        20,
+        'hold',
+        undefined,
+        [check.id.slice(10)],
+      ]);
+    }
+    expect(
+      own({ tag: 'NONE', sort: 'effect', floors: ['OXBOW'] }).checks.some(
+        ({ check }) => check.sort === 'effect',
+      ),
+    ).toBe(false);
+    expect(checkOf(own({ tag: 'LAMPS', stage: 'signals' }), 'LAMPS').check.stage).toBe('signals');
+  });
+});
+
+describe('a check that asks for a number', () => {
+  const limitsOf = (id: string, book = demo) => {
+    const { check } = checkOf(floorOf(proofOf(book), 'LARKMOOR'), id);
+    return { values: check.limits.map(({ sense, figure }) => [sense, figure.value]), missing: check.missing };
+  };
+
+  it('of a bond is what its copper and contacts have: 1.2 m of 16 mm2, by hand', () => {
+    const bond = `/line/joins/${(demo.line?.joins ?? []).findIndex(({ tag }) => tag === 'J-2')}`;
+    // 0.01724 ohm mm2/m * 1.2 / 16 + 0.01
+    expect(limitsOf('bond J-2')).toEqual({ values: [['most', expect.closeTo(0.011293, 9)]], missing: [] });
+    expect(limitsOf('bond J-2', demoWith({ path: `${bond}/length`, value: undefined })).missing).toEqual([
+      `${bond}/length`,
+    ]);
+    expect(
+      limitsOf('bond J-2', demoWith({ path: '/agreement/electrical', value: { ruleSet: 'the usual' } }))
+        .missing,
+    ).toEqual(['/agreement/electrical/ruleSet']);
+  });
+
+  it('of the insulation is 1 Mohm for each power circuit', () => {
+    expect(limitsOf('insulation').values).toEqual([['least', 1e6]]);
+    // four motors, a heater and a load
+    expect(checkOf(larkmoor, 'insulation').check.readings).toBe(6);
+  });
+
+  it('of noise and residue is what was agreed, and asked for where nothing was', () => {
+    expect(limitsOf('noise')).toEqual({ values: [['most', undefined]], missing: ['/agreement/noiseLevel'] });
+    expect(limitsOf('noise', demoWith({ path: '/agreement/noiseLevel', value: '82 dB(A)' })).values).toEqual([
+      ['most', 82],
+    ]);
+    expect(limitsOf('rinseResidue +WASH.Z4').missing).toEqual(['/agreement/hygiene/residue']);
+    expect(
+      limitsOf('rinseResidue +WASH.Z4', demoWith({ path: '/agreement/hygiene/residue', value: '50 mg/L' }))
+        .values,
+    ).toEqual([['most', 0.05]]);
+  });
+
+  it('of what a bottle carries on is what the book takes the rinses by', () => {
+    expect(limitsOf('carryOver +WASH').values).toEqual([['most', 6e-6]]);
+  });
+
+  it('of a drain is the range that the site lets in', () => {
+    const drains = larkmoor.checks.filter(({ check }) => check.sort === 'drainAcidity');
+    expect(drains).toHaveLength(1);
+    for (const { check } of drains) {
+      expect(check.limits.map(({ sense, figure }) => [sense, figure.value])).toEqual([
+        ['least', 5.5],
+        ['most', 10],
+      ]);
+    }
+  });
 });

@@ -1,0 +1,25 @@
+import type { Answerer } from '../floor/questions/index.ts';
+
+/** Something that a gate still wants. */
+export interface Lack {
+  /** What a signature names it by: the id of the check, finding or point. */
+  readonly id: string;
+  readonly sort:
+    | 'check'
+    | 'finding'
+    | 'question'
+    | 'reading'
+    | 'punch'
+    | 'instrument'
+    | 'agreement'
+    | 'bypass'
+    | 'setting'
+    | 'wait'
+    | 'goods';
+  readonly holder: Answerer;
+  /** Place of the book that is asked for. */
+  readonly path?: string;
+  /** Of goods: pieces or kg that the run takes and that are at hand, as far as the book tells. */
+  readonly needed?: number;
+  readonly have?: number;
+}
