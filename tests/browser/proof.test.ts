@@ -366,5 +366,6 @@ describe('the file of a witness', () => {
       await far.close();
       rmSync(folder, { recursive: true, force: true });
     }
-  });
+    // two browser contexts and a file with every check in it
+  }, 120_000);
 });
