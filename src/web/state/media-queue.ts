@@ -40,6 +40,7 @@ export const makeMediaQueue = ({ blobs, client, later }: MediaPorts): MediaQueue
   const without = (names: ReadonlySet<string>, name: string) =>
     new Set([...names].filter((one) => one !== name));
   let busy = false;
+  let asked = false;
 
   const forget = async (name: string): Promise<void> => {
     await blobs.remove(name);
@@ -67,6 +68,16 @@ export const makeMediaQueue = ({ blobs, client, later }: MediaPorts): MediaQueue
     return true;
   };
 
+  /** One more try is enough, however many files came meanwhile. */
+  const again = (): void => {
+    if (asked) return;
+    asked = true;
+    later(() => {
+      asked = false;
+      void send();
+    }, patience);
+  };
+
   const send = async (): Promise<void> => {
     if (busy) return;
     busy = true;
@@ -77,7 +88,7 @@ export const makeMediaQueue = ({ blobs, client, later }: MediaPorts): MediaQueue
       if (name === undefined) break;
       tried.add(name);
       if (!(await sendOne(name))) {
-        later(() => void send(), patience);
+        again();
         break;
       }
     }
