@@ -64,7 +64,8 @@ it('a phone joins by the picture that the laptop shows, works in the book, and i
     expect(await phone.page.getByLabel('Code').inputValue()).toBe(code);
     await phone.page.getByLabel('What this device is called').fill('Phone at the filler');
     await phone.page.getByRole('button', { name: 'Join' }).tap();
-    await phone.page.locator('[data-step="run"]').waitFor();
+    // the whole page for the first time, on a device that holds nothing of it yet
+    await phone.page.locator('[data-step="run"]').waitFor({ timeout: 30_000 });
     expect(new URL(phone.page.url()).pathname).toBe('/books/flagon-line/proof');
     // what the camera and a key want of the browser
     expect(await phone.page.evaluate(() => [isSecureContext, typeof crypto.subtle])).toEqual([
