@@ -82,7 +82,7 @@ describe('a reply to a gate', () => {
   });
 
   it('does not speak of a check that failed after what the witness saw', () => {
-    const [id] = open as readonly [string];
+    const id = open[0]!;
     const failed = triedOn(demo, 'LARKMOOR', checkOf(floorOf(proofOf(demo), 'LARKMOOR'), id).check, {
       seen: false,
     });
