@@ -18,6 +18,7 @@ export const proofGatesWords: Bundle = {
       '{n, plural, =0 {nothing is missing, nobody has signed} one {one thing is missing} other {# things are missing}}',
     'gates.lacks.none': 'Nothing is missing, as far as the book and the records tell.',
     'gates.group': '{sort}: {n}',
+    'gates.field': '{name} ({part})',
     'gates.holder': 'held by the {holder}',
     'gates.unnamed.one': 'not named by who signed',
     'gates.readings': 'no reading of the site itself is there',

@@ -27,10 +27,17 @@ export const useLackWords = (): ((lack: Lack) => LackWords) => {
     const waits = new Map(proof.waits.map((one) => [one.wait, one.what]));
     const utilities = assessment?.floors.find((one) => one.floor === floor.floor)?.utilities.findings ?? [];
     const asUtility = new Set(utilities.map((one) => one.id));
-    const ofBook = (path: string | undefined): LackWords | undefined =>
-      path === undefined
-        ? undefined
-        : { name: words.placeName(book, path), to: bookPageAddress(id, parentOf(path)) };
+    const ofBook = (path: string | undefined): LackWords | undefined => {
+      if (path === undefined) return undefined;
+      const parent = parentOf(path);
+      const name = words.placeName(book, path);
+      // a field inside a part is told with the part: many parts have one of that name
+      const inside = !/(?:^|\/)\d*$/.test(parent);
+      return {
+        name: inside ? words.say('gates.field', { name, part: words.fieldName(parent) }) : name,
+        to: bookPageAddress(id, parent),
+      };
+    };
     return (lack) => {
       const { sort, id: of, path } = lack;
       if (sort === 'check') {
