@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Patch } from '../book/index.ts';
 import { demoWith, floorOf, proofOf, recorded, type Said } from './testing/demo-proof.ts';
 
 const wait = (state: string, more: object = {}, at?: string): Said => ({
@@ -19,8 +20,7 @@ const waits = [
   },
 ];
 
-const without = (...patches: Parameters<typeof demoWith>) =>
-  demoWith({ path: '/waits', value: undefined }, ...patches);
+const without = (...patches: readonly Patch[]) => demoWith({ path: '/waits', value: undefined }, ...patches);
 const still = without();
 const withWaits = demoWith({ path: '/waits', value: waits });
 const daysOf = (said: readonly Said[], book = withWaits) =>
