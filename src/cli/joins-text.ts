@@ -2,6 +2,7 @@ import { bookUnits } from '../book/book-units.ts';
 import type { Book } from '../book/index.ts';
 import {
   type BoxLacks,
+  energisingLacks,
   type FaultEnd,
   type JoinEnd,
   type JoinFault,
@@ -104,10 +105,13 @@ const lacksText = ({ box, lacks }: BoxLacks): string => {
   const name = box ?? words.say('joins.box.none');
   if (lacks.length === 0)
     return words.say('joins.energising.box', { box: name, lacks: words.say('joins.energising.recorded') });
-  const sorts = [...countsOf(lacks.map(({ why }) => why))].map(([why, n]) => {
+  const counts = countsOf(lacks.map(({ why }) => why));
+  const sorts = energisingLacks.flatMap((why) => {
+    const n = counts.get(why);
+    if (n === undefined) return [];
     const of = lacks.filter((lack) => lack.why === why).map(({ join }) => join);
     const joins = [...of.slice(0, mostNames), ...(of.length > mostNames ? ['…'] : [])].join(', ');
-    return words.say('joins.energising.lack', { why: words.say(`joins.lack.${why}`), n, joins });
+    return [words.say('joins.energising.lack', { why: words.say(`joins.lack.${why}`), n, joins })];
   });
   return words.say('joins.energising.box', { box: name, lacks: sorts.join('; ') });
 };

@@ -28,7 +28,7 @@ export const joinsCommandText: Bundle = {
     'joins.stage.sections': '{stage}: {sections}',
     'joins.walk': '{distance} between the boxes',
     'joins.box': 'in {box}',
-    'joins.box.none': 'where, nobody says',
+    'joins.box.none': 'outside of the boxes',
     'joins.box.unplaced': 'in {box} (the plan does not say where it stands)',
     'joins.way': 'Way between boxes in all: {distance}, in straight lines.',
     'joins.way.row':

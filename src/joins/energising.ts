@@ -6,26 +6,29 @@ import type { LaidJoin } from './laid-join.ts';
 import type { JoinState, RecordedJoin } from './recorded-joins.ts';
 
 /** Why a box is not to be energised yet, as far as records say; in this order. */
-export type EnergisingLack =
+export const energisingLacks = [
   /** A bond of one of its sections is not recorded as tested. */
-  | 'bond'
+  'bond',
   /** A fault of the list touches it. */
-  | 'fault'
-  | 'trouble'
+  'fault',
+  'trouble',
   /** Recorded differently by two who did not know of each other. */
-  | 'conflict'
-  | 'not made'
+  'conflict',
+  'not made',
   /** Made, but not tested from point to point. */
-  | 'not tested'
+  'not tested',
   /** No reading of the insulation of a conductor that carries power, or of which nobody says that it does not. */
-  | 'insulation'
+  'insulation',
   /** Its insulation was read below what the machine rules ask. */
-  | 'insulation low';
+  'insulation low',
+] as const;
+
+export type EnergisingLack = (typeof energisingLacks)[number];
 
 export interface BoxLacks {
-  /** Absent: joins of which nobody says where they are made. */
+  /** Absent: conductors of which nobody says in which box they end. */
   readonly box?: string;
-  /** Conductors that are made in it. */
+  /** Conductors that end or are made in it. */
   readonly joins: readonly string[];
   readonly lacks: readonly { readonly why: EnergisingLack; readonly join: string }[];
 }
@@ -60,6 +63,12 @@ const insulationLack = (
   return value < leastInsulation ? 'insulation low' : undefined;
 };
 
+/** A conductor is live in each box in which it ends. */
+const boxesOf = ({ box, from, to }: LaidJoin): readonly string[] => {
+  const boxes = [...new Set([from.box, to.box, box])].filter((one) => one !== undefined);
+  return boxes.length > 0 ? boxes : [''];
+};
+
 /**
  * What keeps each box from being energised, by the records there are.
  *
@@ -80,7 +89,9 @@ export const lacksOfBoxes = (
     .filter(({ kind }) => kind === 'bond')
     .filter(({ tag }) => lackOf(states.get(tag)) !== undefined);
   const conductors = joins.filter(({ kind }) => kind === 'conductor');
-  return [...groupBy(conductors, ({ box }) => box ?? '')].map(([box, here]) => {
+  const ended = conductors.flatMap((join) => boxesOf(join).map((box) => ({ box, join })));
+  return [...groupBy(ended, ({ box }) => box)].map(([box, ends]) => {
+    const here = ends.map(({ join }) => join);
     const sections = new Set(here.flatMap(({ from, to }) => [from.section, to.section]));
     const bonds = openBonds.filter(({ from, to }) =>
       // a bond of which nobody says where it is may be any

@@ -64,7 +64,7 @@ describe('removing a thing to which others refer', () => {
     const book = patched(demo, removalOf(demo, '/line/sections/0').patches);
     expect(book.line?.splits).toEqual([]);
     expect(book.line?.joins?.every(({ split }) => split === undefined)).toBe(true);
-    expect(book.line?.joins).toHaveLength(3);
+    expect(book.line?.joins).toHaveLength(demo.line!.joins!.length);
   });
   it('leaves a book that reads, whichever thing of the demo book goes', () => {
     for (const { path } of tagsOf(demo)) {
