@@ -29,12 +29,16 @@ export const useLackWords = (): ((lack: Lack) => LackWords) => {
     const asUtility = new Set(utilities.map((one) => one.id));
     const ofBook = (path: string | undefined): LackWords | undefined => {
       if (path === undefined) return undefined;
-      const parent = parentOf(path);
-      const name = words.placeName(book, path);
-      // a field inside a part is told with the part: many parts have one of that name
-      const inside = !/(?:^|\/)\d*$/.test(parent);
+      // one value of a row is told by its number
+      const [, row = path, number] = /^(.*)\/(\d+)$/.exec(path) ?? [];
+      const parent = parentOf(row);
+      const told = words.placeName(book, path);
+      const name = number === undefined ? told : `${told} ${Number(number) + 1}`;
+      // a field inside a part is told with the part, or the list that it stands in: many have one of that name
+      const part = parent.replace(/\/\d+$/, '');
+      const inside = part === parent ? part !== '' : part.split('/').length > 3;
       return {
-        name: inside ? words.say('gates.field', { name, part: words.fieldName(parent) }) : name,
+        name: inside ? words.say('gates.field', { name, part: words.fieldName(part) }) : name,
         to: bookPageAddress(id, parent),
       };
     };
