@@ -5,7 +5,11 @@ export const printCommand: Command = {
   name: 'print',
   usage: 'BOOK.json [RECORDS]',
   options: [
-    { name: 'paper', value: 'PAPER', oneOf: ['prediction', 'preparation', 'protocol', 'settings', 'card'] },
+    {
+      name: 'paper',
+      value: 'PAPER',
+      oneOf: ['prediction', 'preparation', 'protocol', 'settings', 'card', 'certificate', 'dossier'],
+    },
     { name: 'floor', value: 'TAG' },
     { name: 'format', value: 'TAG' },
     { name: 'page', value: 'SIZE', oneOf: ['a4', 'letter'] },
@@ -19,6 +23,7 @@ export const printCommand: Command = {
     'twinfloor print examples/main.json --paper preparation --page letter --units us',
     'twinfloor print examples/main.json --paper protocol --floor OXBOW',
     'twinfloor print examples/main.json --paper card --out card.pdf',
+    'twinfloor print src/book/demo/flagon-line.json examples/records/protocol.records --paper dossier',
   ],
   // loaded only when it is called: the typesetter is the largest part of the program
   run: async (call, world) => (await import('./run-print.ts')).runPrint(call, world),

@@ -97,7 +97,7 @@ describe('print', () => {
     [['--page', 'a3'], 'The option --page was given a3; it takes a4, letter.'],
     [
       ['--paper', 'poster'],
-      'The option --paper was given poster; it takes prediction, preparation, protocol, settings, card',
+      'The option --paper was given poster; it takes prediction, preparation, protocol, settings, card, certificate, dossier',
     ],
     [['--floor', 'NOWHERE'], 'The book has no floor NOWHERE. It has: OXBOW, LARKMOOR.'],
     [['--format', 'X'], 'The book has no format X.'],

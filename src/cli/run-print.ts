@@ -4,13 +4,17 @@ import { bookUnits } from '../book/book-units.ts';
 import type { Book } from '../book/index.ts';
 import { assessBook } from '../floor/index.ts';
 import {
+  type CardAsked,
   findingsOfTrades,
   makePaperWords,
   makeTypesetter,
   type PageSize,
   type PaperOptions,
+  type ProtocolAsked,
   preparationOf,
   printCard,
+  printCertificate,
+  printDossier,
   printPrediction,
   printPreparation,
   printProtocol,
@@ -64,23 +68,41 @@ const made = (book: Book, { values }: Call, file: RecordFile | undefined, option
     const asked = preparationOf(whole, tag, remedies, paper);
     return { floors: [tag], bytes: printPreparation(asked, options, paper, typesetter) };
   }
-  if (kind === 'protocol') {
+  const asProved = (): readonly ProtocolAsked[] => {
     const proof = proofOfBook(book, whole, file?.records);
+    return proof.floors.map((on) => ({ proof, floor: on, heads: file?.heads ?? [] }));
+  };
+  const asLeft = (tag: string): CardAsked => ({
+    register: settingRegister(book, whole, file?.records),
+    floor: whole.floors.find((one) => one.floor === tag)!,
+  });
+  if (kind === 'protocol' || kind === 'certificate') {
     const tag = floorToPrepare(book, floor);
-    const on = proof.floors.find((one) => one.floor === tag)!;
-    const asked = { proof, floor: on, heads: file?.heads ?? [] };
-    return { floors: [tag], bytes: printProtocol(asked, options, paper, typesetter) };
+    const asked = asProved().find((one) => one.floor.floor === tag)!;
+    const print = kind === 'protocol' ? printProtocol : printCertificate;
+    return { floors: [tag], bytes: print(asked, options, paper, typesetter) };
   }
   if (kind === 'settings') {
-    const register = settingRegister(book, whole, file?.records);
+    const { register } = asLeft(floorToPrepare(book, floor));
     const floors = whole.floors.map((one) => one.floor);
     return { floors, bytes: printRegister(register, options, paper, typesetter) };
   }
   if (kind === 'card') {
     const tag = floorToPrepare(book, floor);
-    const on = whole.floors.find((one) => one.floor === tag)!;
-    const asked = { register: settingRegister(book, whole, file?.records), floor: on };
-    return { floors: [tag], bytes: printCard(asked, options, paper, typesetter) };
+    return { floors: [tag], bytes: printCard(asLeft(tag), options, paper, typesetter) };
+  }
+  if (kind === 'dossier') {
+    const remedies = remediesOf(book, whole.floors, format);
+    const preparations = whole.floors.map((one) => preparationOf(whole, one.floor, remedies, paper));
+    const asked = {
+      assessment: whole,
+      remedies,
+      preparations,
+      protocols: asProved(),
+      card: asLeft(floorToPrepare(book, floor)),
+    };
+    const floors = whole.floors.map((one) => one.floor);
+    return { floors, bytes: printDossier(asked, options, paper, typesetter) };
   }
   const shown = whole.floors.filter((one) => floor === undefined || one.floor === floor);
   const remedies = remediesOf(book, shown, format);

@@ -4,6 +4,8 @@ import { kindText } from '../quantity/kinds.text.ts';
 import { sheetEntries } from '../sheets/registry.ts';
 import { fieldWords, makeCatalogue, prefixed, sharedWords } from '../text/index.ts';
 import { cardText } from './card/card.text.ts';
+import { certificateText } from './certificate/certificate.text.ts';
+import { dossierText } from './dossier/dossier.text.ts';
 import { papersText } from './papers.text.ts';
 import { predictionText } from './prediction/prediction.text.ts';
 import { preparationText } from './preparation/preparation.text.ts';
@@ -25,4 +27,6 @@ export const words = makeCatalogue([
   settingsText,
   registerText,
   cardText,
+  certificateText,
+  dossierText,
 ]);

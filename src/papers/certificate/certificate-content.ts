@@ -1,0 +1,128 @@
+import { placeText } from '../../book/place-text.ts';
+import { checkSentences, type FloorProof, type Gate, type Lack } from '../../proof/index.ts';
+import { handwritten } from '../../quantity/index.ts';
+import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
+import type { PaperWords } from '../paper-words.ts';
+import type { ProtocolAsked } from '../protocol/protocol-content.ts';
+import { sayingOnPaper } from '../protocol/saying-on-paper.ts';
+
+/** Something that stays open while the line is taken over, by its name. */
+export interface OpenPoint {
+  readonly what: string;
+  readonly sort: string;
+  readonly holder: string;
+}
+
+export interface CertificateContent {
+  readonly head: PaperHead;
+  readonly title: string;
+  readonly subtitle: string;
+  readonly declared: string;
+  readonly agreed: readonly { readonly what: string; readonly value: string }[];
+  readonly counts: string;
+  /** Accepted as it is: the check, and why, until when, by whom. */
+  readonly conceded: readonly { readonly what: string; readonly why: string }[];
+  readonly open: readonly OpenPoint[];
+  readonly signed: readonly { readonly by: string; readonly what: string; readonly record: string }[];
+  readonly heads: readonly string[];
+  readonly words: Readonly<Record<string, string>>;
+}
+
+const agreedOf = ({ book, say }: PaperWords): CertificateContent['agreed'] => {
+  const { rates, acceptanceRun } = book.agreement ?? {};
+  const nameOf = (tag: string): string => book.line?.formats?.find((one) => one.tag === tag)?.name ?? tag;
+  const text = (value: unknown): string => {
+    const inner = typeof value === 'object' && value !== null ? (value as { value?: unknown }).value : value;
+    return inner === undefined ? '' : handwritten(String(inner));
+  };
+  return [
+    ...(rates ?? []).map(({ format, rate }) => ({
+      what: say('certificate.rate', { format: nameOf(format) }),
+      value: text(rate),
+    })),
+    ...(acceptanceRun === undefined ? [] : [{ what: say('certificate.run'), value: text(acceptanceRun) }]),
+  ].filter(({ value }) => value !== '');
+};
+
+const nameOf = (
+  { id, sort, path }: Lack,
+  { proof, floor }: ProtocolAsked,
+  names: ReturnType<typeof checkSentences>,
+  paper: PaperWords,
+): string => {
+  if (sort === 'check') {
+    const check = floor.checks.find((one) => one.check.id === id)?.check;
+    return check === undefined ? id : names.name(check);
+  }
+  if (sort === 'punch') return proof.punch.find(({ point }) => point === id)?.text ?? id;
+  if (sort === 'wait') return proof.waits.find(({ wait }) => wait === id)?.what ?? id;
+  return path === undefined ? id : placeText(paper.book, path);
+};
+
+const gateOf = ({ gates }: FloorProof): Gate | undefined => gates.at(-1);
+
+/** Everything that stands on the certificate of a floor's last gate. */
+export const certificateContent = (
+  asked: ProtocolAsked,
+  options: PaperOptions,
+  paper: PaperWords,
+): CertificateContent => {
+  const { say, book } = paper;
+  const { floor, heads } = asked;
+  const names = checkSentences(book, sayingOnPaper(paper));
+  const gate = gateOf(floor);
+  const counts = Object.entries(floor.progress.counts).filter(([, n]) => n > 0);
+  const { builder, customer } = book.about ?? {};
+  const keys = [
+    'agreed',
+    'conceded',
+    'open',
+    'open.none',
+    'open.what',
+    'open.holder',
+    'signed',
+    'signed.none',
+    'sign',
+    'sign.builder',
+    'sign.site',
+    'sign.name',
+    'sign.signature',
+    'sign.day',
+    'heads',
+    'heads.why',
+    'caution',
+  ];
+  return {
+    head: { ...paperHead(say('certificate.title'), options, paper), caution: say('certificate.foot') },
+    title: say('certificate.of', { gate: gate?.gate ?? say('certificate.title'), floor: floor.name }),
+    subtitle: subtitleOf(paper),
+    declared: say('certificate.declared', {
+      builder: builder ?? say('certificate.builder'),
+      customer: customer ?? say('certificate.customer'),
+      floor: floor.name,
+    }),
+    agreed: agreedOf(paper),
+    counts: say('protocol.counts', {
+      n: floor.checks.length,
+      counts: counts.map(([state, n]) => `${say(`proof.state.${state}`)} ${n}`).join(', '),
+    }),
+    conceded: floor.checks
+      .filter(({ state }) => state === 'concession')
+      .map((one) => ({ what: names.name(one.check), why: names.why(one) })),
+    open: (gate?.lacks ?? []).map((lack) => ({
+      what: nameOf(lack, asked, names, paper),
+      sort: say(`proof.lack.${lack.sort}`),
+      holder: say(`proof.holder.${lack.holder}`),
+    })),
+    signed: (gate?.signed === undefined ? [] : [gate.signed]).map(({ by, role, record }) => ({
+      by,
+      what: say(gate?.passed === true ? 'certificate.whole' : 'certificate.part', { role }),
+      record,
+    })),
+    heads: heads.map(({ writer, sequence, hash }) => say('protocol.head', { writer, sequence, hash })),
+    words: {
+      ...Object.fromEntries(keys.map((key) => [key, say(`certificate.${key}`)])),
+      care: say('paper.care'),
+    },
+  };
+};

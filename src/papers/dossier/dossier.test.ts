@@ -1,0 +1,84 @@
+import { readFileSync } from 'node:fs';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { bookUnits } from '../../book/book-units.ts';
+import demoText from '../../book/demo/flagon-line.json?raw';
+import { assessBook } from '../../floor/index.ts';
+import { proofOfBook } from '../../proof/index.ts';
+import { settingRegister } from '../../proof/settings/index.ts';
+import { importRecords } from '../../record/record-file.ts';
+import { makeTypesetter } from '../frame/typst-compiler.ts';
+import { makePaperWords } from '../paper-words.ts';
+import { preparationOf } from '../preparation/preparation-of.ts';
+import { printCertificate } from '../print-certificate.ts';
+import { printDossier } from '../print-dossier.ts';
+import { bookOf, date, hash } from '../testing/books.ts';
+import { fontsOf, outside, type ReadPdf, readPdf } from '../testing/read-pdf.ts';
+
+const typesetter = makeTypesetter();
+const demo = bookOf(demoText);
+const paper = makePaperWords(demo, bookUnits(demo, undefined), 'en');
+const file = importRecords(readFileSync('examples/records/protocol.records', 'utf8'));
+if (!file.ok) throw new Error(JSON.stringify(file.problems));
+const { records, heads } = file.value;
+const assessment = assessBook(demo);
+const proof = proofOfBook(demo, assessment, records);
+const protocols = proof.floors.map((floor) => ({ proof, floor, heads }));
+const register = settingRegister(demo, assessment, records);
+const options = { date, hash, page: 'a4' as const };
+
+const bytes = printDossier(
+  {
+    assessment,
+    remedies: [],
+    preparations: assessment.floors.map(({ floor }) => preparationOf(assessment, floor, [], paper)),
+    protocols,
+    card: { register, floor: assessment.floors.at(-1)! },
+  },
+  options,
+  paper,
+  typesetter,
+);
+
+describe('the dossier', () => {
+  let pdf: ReadPdf;
+  beforeAll(async () => {
+    pdf = await readPdf(bytes);
+  });
+
+  it('holds every paper, named in its list of contents and its bookmarks', () => {
+    expect(pdf.pages.length).toBeGreaterThanOrEqual(40);
+    const contents = pdf.pages[0]!.text;
+    for (const name of ['Protocol, Oxbow', 'Protocol, Larkmoor', 'Settings', 'Electrician, Larkmoor']) {
+      expect(contents).toContain(name);
+      expect(pdf.bookmarks.filter((mark) => mark.startsWith(name))).not.toEqual([]);
+    }
+  });
+
+  it('numbers the checks of each protocol from one', () => {
+    const starts = pdf.items.filter(({ text }) => text === '1');
+    expect(starts.length).toBeGreaterThanOrEqual(protocols.length);
+  });
+
+  it('carries its fonts, and nothing stands out of a page', () => {
+    const { described, within } = fontsOf(bytes);
+    expect(described).toBeGreaterThan(0);
+    expect(within).toBe(described);
+    // the card has a narrower margin of its own
+    const card = pdf.pages.findIndex(({ text }) => text.includes('Counts of the lanes')) + 1;
+    expect(outside(pdf).filter(({ page }) => page !== card)).toEqual([]);
+    expect(pdf.text).not.toMatch(/\b(?:dossier|certificate|protocol|paper)\.[a-z]|\{[a-z]+\}|undefined|NaN/);
+  });
+});
+
+describe('the certificate', () => {
+  it('names every point that stays open at the last gate, and who signed', async () => {
+    const asked = protocols.find(({ floor }) => floor.floor === 'LARKMOOR')!;
+    const { text } = await readPdf(printCertificate(asked, options, paper, typesetter));
+    const gate = asked.floor.gates.at(-1)!;
+    expect(gate.lacks.length).toBeGreaterThan(0);
+    const rows = text.match(/(?:builder|site)\n/g) ?? [];
+    expect(rows.length).toBeGreaterThanOrEqual(gate.lacks.length);
+    expect(text).toContain(gate.gate);
+    for (const head of heads) expect(text).toContain(head.hash);
+  });
+});
