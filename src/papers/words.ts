@@ -6,6 +6,7 @@ import { fieldWords, makeCatalogue, prefixed, sharedWords } from '../text/index.
 import { cardText } from './card/card.text.ts';
 import { certificateText } from './certificate/certificate.text.ts';
 import { dossierText } from './dossier/dossier.text.ts';
+import { labelsText } from './labels/labels.text.ts';
 import { papersText } from './papers.text.ts';
 import { predictionText } from './prediction/prediction.text.ts';
 import { preparationText } from './preparation/preparation.text.ts';
@@ -22,6 +23,7 @@ export const words = makeCatalogue([
   papersText,
   predictionText,
   preparationText,
+  labelsText,
   proofText,
   protocolText,
   settingsText,

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { checkValue } from './check-character.ts';
 import { findCode } from './find-code.ts';
-import { alphabet, codeOfTag, isCode, plainCode, printedCode } from './join-code.ts';
+import { alphabet, codeOfTag, isCode, plainCode, printedCode, scanText } from './join-code.ts';
 
 const checkOf = (text: string, characters: string, radix: number): string =>
   characters[
@@ -79,7 +79,7 @@ describe('a code that was typed', () => {
   const [first] = joins;
   it('is found however it is written', () => {
     const code = first!.code;
-    for (const typed of [printedCode(code), code.toLowerCase(), ` ${code.slice(0, 2)} ${code.slice(2)} `]) {
+    for (const typed of [scanText(code), printedCode(code), code.toLowerCase(), ` ${code.slice(0, 2)} ${code.slice(2)} `]) {
       expect(findCode(typed, joins)).toEqual({ is: 'found', join: 'J-1', code: printedCode(code) });
     }
     expect(plainCode('z5gb')).toBe('2568');

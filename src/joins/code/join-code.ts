@@ -16,9 +16,15 @@ const meant: Readonly<Record<string, string>> = { Z: '2', S: '5', G: '6', B: '8'
 
 const utf8 = new TextEncoder();
 
-/** A code as it is compared: capitals, without gaps, with what can only be meant. */
+/** Stands before the code in the square code of a label, so that a scan of something else is not taken for one. */
+const scanned = 'TWF:J:';
+
+/** What the square code of a label says: capitals and colons alone, which make it small. */
+export const scanText = (code: string): string => `${scanned}${code}`;
+
+/** A code as it is compared, typed or scanned: capitals, without gaps, with what can only be meant. */
 export const plainCode = (typed: string): string =>
-  [...typed.normalize('NFKC').toUpperCase()]
+  [...typed.normalize('NFKC').trim().toUpperCase().replace(scanned, '')]
     .filter((letter) => !/[\s._–-]/u.test(letter))
     .map((letter) => meant[letter] ?? letter)
     .join('');
