@@ -3,6 +3,7 @@ import { appendRecord, chainFrom, startChain } from '../../record/append-record.
 import type { Envelope } from '../../record/envelope.ts';
 import { headsOf } from '../../record/heads.ts';
 import type { Page } from '../state/page.ts';
+import { readRecords } from './read-records.ts';
 
 /** What is to be written down; the device's chain adds the rest. */
 export interface RecordDraft {
@@ -33,23 +34,6 @@ export const writerOf = (page: Page): string => {
   const writer = page.newId();
   page.notes.write('writer', writer);
   return writer;
-};
-
-/** Every record of a book, or nothing where the server can't be reached. */
-export const readRecords = async (page: Page, id: string): Promise<readonly Envelope[] | undefined> => {
-  const records: Envelope[] = [];
-  let since: number | undefined;
-  for (;;) {
-    const reply = await page.client('listRecords', {
-      params: { id },
-      ...(since === undefined ? {} : { query: { since } }),
-    });
-    if (!reply.ok) return undefined;
-    // the store has looked at every one of them
-    records.push(...(reply.value.records as Envelope[]));
-    if (!reply.value.more) return records;
-    since = reply.value.position;
-  }
 };
 
 /** The next records of this browser's chain, or what is wrong with one of them. */
@@ -87,8 +71,10 @@ export const addRecords = async (
   const { id } = page.state.get();
   const unreachable = { refused: page.words.say('records.unreachable'), unreachable: true };
   for (let left = mostTries; ; left -= 1) {
-    const records = left === mostTries && known !== undefined ? known : await readRecords(page, id);
-    if (records === undefined) return unreachable;
+    const read = left === mostTries && known !== undefined ? { records: known } : await readRecords(page, id);
+    if (read === 'unreachable') return unreachable;
+    if ('refused' in read) return read;
+    const { records } = read;
     // the answer about some was lost on the way here
     const there = new Set(records.map((record) => record.id));
     const wanted = drafts.filter((draft) => !there.has(draft.id));

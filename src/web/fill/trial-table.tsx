@@ -67,7 +67,7 @@ export const TrialTable = ({ trials, floor, density, correct, takeBack }: TrialT
   const page = usePage();
   const { words } = page;
   const { say } = words;
-  const { waiting, held, loose, load } = useKeptRecords();
+  const { waiting, held, loose, load, refused } = useKeptRecords();
   const [all, setAll] = useState(false);
   const newest = trials.toReversed();
   const shown = all ? newest : newest.slice(0, most);
@@ -80,9 +80,7 @@ export const TrialTable = ({ trials, floor, density, correct, takeBack }: TrialT
           ? say('weigh.loose')
           : waiting.size > 0
             ? `${say('weigh.waiting', { n: waiting.size })} ${held ?? ''}`
-            : load === 'ready'
-              ? say('weigh.all.kept')
-              : say(`weigh.load.${load}`)}
+            : (refused ?? say(load === 'ready' ? 'weigh.all.kept' : `weigh.load.${load}`))}
       </p>
       {trials.length > 0 && (
         <ScrollRegion label={say('weigh.table.label')}>

@@ -4,12 +4,13 @@ import { useWords } from '../state/page-context.ts';
 
 /** What of the records is not on the server yet, and why; nothing where all are. */
 export const RecordsState = (): ReactElement => {
-  const { waiting, held, loose, load } = useKeptRecords();
+  const { waiting, held, loose, load, refused } = useKeptRecords();
   const { say } = useWords();
   return (
     <p className="proof-kept" role="status" data-load={load}>
-      {load === 'unreachable' && say('proving.unreachable')}{' '}
-      {waiting.size > 0 && say('proving.waiting', { n: waiting.size })} {held} {loose && say('proving.loose')}
+      {load === 'unreachable' && say('proving.unreachable')} {refused}{' '}
+      {waiting.size > 0 && say('proving.waiting', { n: waiting.size })} {held !== refused && held}{' '}
+      {loose && say('proving.loose')}
     </p>
   );
 };

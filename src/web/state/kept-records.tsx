@@ -24,6 +24,8 @@ export interface KeptRecords {
   /** Ids of what the server has not acknowledged. */
   readonly waiting: ReadonlySet<string>;
   readonly load: RecordsLoad;
+  /** Why the server does not tell what is new, e.g. this device was removed. */
+  readonly refused: string | undefined;
   /** Why what waits is not on the server. */
   readonly held: string | undefined;
   /** The browser could not keep what was written: it is in this page alone. */
@@ -103,7 +105,7 @@ const useSending = (
 export const WithRecords = ({ children }: { readonly children: ReactNode }): ReactElement => {
   const page = usePage();
   const id = usePagePart((state) => state.id);
-  const { records, setRecords, load } = useRecords(page, id);
+  const { records, addKnown, load, refused } = useRecords(page, id);
   const [drafts, setDrafts] = useState(() => waitingRecords(page, id));
   const [loose, setLoose] = useState(false);
   const known = useRef<readonly Envelope[]>(undefined);
@@ -112,11 +114,11 @@ export const WithRecords = ({ children }: { readonly children: ReactNode }): Rea
     (all: readonly Envelope[]): void => {
       // what goes next begins at once, before the page is painted anew
       known.current = all;
-      setRecords(all);
+      addKnown(all);
       const there = new Set(all.map((record) => record.id));
       setDrafts((before) => before.filter((draft) => !there.has(draft.id)));
     },
-    [setRecords],
+    [addKnown],
   );
   const { held, send } = useSending(page, id, known, came);
   const write = useCallback(
@@ -139,10 +141,11 @@ export const WithRecords = ({ children }: { readonly children: ReactNode }): Rea
       records: [...records, ...left.map((draft) => asRecord(page, draft))],
       waiting: new Set(left.map((draft) => draft.id)),
       load,
+      refused,
       held: left.length === 0 ? undefined : held,
       loose: loose && left.length > 0,
       write,
     };
-  }, [page, records, drafts, load, held, loose, write]);
+  }, [page, records, drafts, load, refused, held, loose, write]);
   return <RecordsContext value={value}>{children}</RecordsContext>;
 };

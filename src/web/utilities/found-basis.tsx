@@ -45,7 +45,7 @@ export const OnBasis = ({ children }: { readonly children: ReactNode }): ReactEl
   const page = usePage();
   const id = usePagePart((state) => state.id);
   const temporary = usePagePart(({ book }) => hasTemporary(book));
-  const { records, setRecords, load } = useRecords(page, id);
+  const { records, addKnown, load } = useRecords(page, id);
   const [chosen, setChosen] = useState(() => keptBasis(page, id));
   const readings = useMemo(() => readingsOf(records), [records]);
   const possible = chosen === 'found' ? readings.length > 0 : chosen === 'temporary' ? temporary : true;
@@ -69,10 +69,10 @@ export const OnBasis = ({ children }: { readonly children: ReactNode }): ReactEl
   const add = useCallback(
     async (draft: RecordDraft): Promise<Added> => {
       const added = await addRecord(page, draft);
-      if ('records' in added) setRecords(added.records);
+      if ('records' in added) addKnown(added.records);
       return added;
     },
-    [page, setRecords],
+    [page, addKnown],
   );
   const found = useMemo(
     (): Found => ({ basis, choose, records, readings, load, add }),

@@ -16,7 +16,8 @@ import type { Keys } from './use-keys.ts';
 /** Why nobody can sign yet, for reasons that are none of the gate's. */
 const useHindrance = (): string | undefined => {
   const { say } = usePage().words;
-  const { records, waiting, load } = useKeptRecords();
+  const { records, waiting, load, refused } = useKeptRecords();
+  if (refused !== undefined) return refused;
   if (load !== 'ready') return say('gates.hindered.away');
   if (waiting.size > 0) return say('gates.hindered.waiting', { n: waiting.size });
   return records.length === 0 ? say('gates.hindered.empty') : undefined;
