@@ -1,3 +1,4 @@
+import { floorBoundFor } from '../book/floor-bound-for.ts';
 import type { Book } from '../book/index.ts';
 import type { FloorAssessment } from '../floor/assessment.ts';
 import { assessBook } from '../floor/index.ts';
@@ -8,7 +9,6 @@ import {
   questionText,
 } from '../floor/questions/index.ts';
 import type { Call } from './command.ts';
-import { floorToPrepare } from './floor-to-prepare.ts';
 import { questionWords } from './question-words.ts';
 
 /** A question that is open, as it is put. */
@@ -23,7 +23,7 @@ export interface Asked {
 /** The open questions of the floor of a call, each with its words. */
 export const askedOfFloor = (book: Book, { values: { floor, format } }: Call): Asked => {
   const assessment = assessBook(book, format === undefined ? {} : { format });
-  const tag = floorToPrepare(book, floor);
+  const tag = floorBoundFor(book, floor);
   const questions = openQuestions(book, assessment, tag).map((question) => ({
     ...question,
     text: questionText(book, question.path, questionWords),

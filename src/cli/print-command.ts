@@ -1,3 +1,4 @@
+import { paperKinds } from '../papers/paper-kinds.ts';
 import type { Command } from './command.ts';
 
 /** A paper of a book as a PDF: to be read, signed, filled in and sent back. */
@@ -8,7 +9,7 @@ export const printCommand: Command = {
     {
       name: 'paper',
       value: 'PAPER',
-      oneOf: ['prediction', 'preparation', 'protocol', 'settings', 'card', 'certificate', 'dossier'],
+      oneOf: paperKinds,
     },
     { name: 'floor', value: 'TAG' },
     { name: 'format', value: 'TAG' },

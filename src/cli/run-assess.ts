@@ -1,11 +1,11 @@
 import { bookUnits } from '../book/book-units.ts';
+import { remediesOf } from '../floor/index.ts';
 import type { UnitSystem } from '../quantity/index.ts';
 import { assessDocument } from './assess-document.ts';
 import { assessText } from './assess-text.ts';
 import { assessed, endedWith } from './assessed.ts';
 import type { Call, Ended } from './command.ts';
 import { laidText } from './laid-document.ts';
-import { remediesOf } from './remedies-of.ts';
 import type { World } from './world.ts';
 
 /** Assesses the book of a call and prints what came out. */

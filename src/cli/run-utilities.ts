@@ -1,9 +1,9 @@
 import { bookUnits } from '../book/book-units.ts';
+import { remediesOf } from '../floor/index.ts';
 import type { UnitSystem } from '../quantity/index.ts';
 import { assessed, endedWith } from './assessed.ts';
 import type { Call, Ended } from './command.ts';
 import { laidText } from './laid-document.ts';
-import { remediesOf } from './remedies-of.ts';
 import { utilitiesDocument } from './utilities-document.ts';
 import { utilitiesText } from './utilities-text.ts';
 import type { World } from './world.ts';

@@ -9,3 +9,4 @@ export {
 } from './compare-books.ts';
 export { type FigureId, figureKinds } from './figure-values.ts';
 export { eachRemedy, type RemedyQuestion, remediesFor } from './remedies/remedies-for.ts';
+export { remediesOf } from './remedies/remedies-of.ts';

@@ -1,6 +1,6 @@
-import type { Book } from '../book/index.ts';
-import type { Finding, FloorAssessment, Remedy } from '../floor/assessment.ts';
-import { remediesFor } from '../floor/index.ts';
+import type { Book } from '../../book/index.ts';
+import type { Finding, FloorAssessment, Remedy } from '../assessment.ts';
+import { remediesFor } from './remedies-for.ts';
 
 /** What would carry each finding that is short, among those that are asked for: all of a floor where none are named. */
 export const remediesOf = (
