@@ -1,19 +1,18 @@
 import { type ReactElement, useId } from 'react';
 
-/** The largest text file that is taken: what is larger is another file. */
-const mostBytes = 5_000_000;
-
-/** A text file that somebody chooses; one that is too large is taken as empty. */
+/** A file that somebody chooses. */
 export const FileDoor = ({
   name,
   label,
   accept,
+  disabled = false,
   take,
 }: {
   readonly name: string;
   readonly label: string;
   readonly accept: string;
-  readonly take: (text: string) => void;
+  readonly disabled?: boolean;
+  readonly take: (file: File) => void;
 }): ReactElement => {
   const id = useId();
   return (
@@ -27,12 +26,11 @@ export const FileDoor = ({
         className="said"
         data-field={name}
         accept={accept}
+        disabled={disabled}
         onChange={({ target }) => {
           const file = target.files?.[0];
+          if (file !== undefined) take(file);
           target.value = '';
-          if (file === undefined) return;
-          if (file.size > mostBytes) take('');
-          else void file.text().then(take);
         }}
       />
     </span>

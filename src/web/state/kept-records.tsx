@@ -24,6 +24,8 @@ export interface KeptRecords {
   /** Ids of what the server has not acknowledged. */
   readonly waiting: ReadonlySet<string>;
   readonly load: RecordsLoad;
+  /** Asks the server for what is new, e.g. once others' records were taken in. */
+  readonly readAgain: () => void;
   /** Why the server does not tell what is new, e.g. this device was removed. */
   readonly refused: string | undefined;
   /** Why what waits is not on the server. */
@@ -105,7 +107,7 @@ const useSending = (
 export const WithRecords = ({ children }: { readonly children: ReactNode }): ReactElement => {
   const page = usePage();
   const id = usePagePart((state) => state.id);
-  const { records, addKnown, load, refused } = useRecords(page, id);
+  const { records, addKnown, readAgain, load, refused } = useRecords(page, id);
   const [drafts, setDrafts] = useState(() => waitingRecords(page, id));
   const [loose, setLoose] = useState(false);
   const known = useRef<readonly Envelope[]>(undefined);
@@ -141,11 +143,12 @@ export const WithRecords = ({ children }: { readonly children: ReactNode }): Rea
       records: [...records, ...left.map((draft) => asRecord(page, draft))],
       waiting: new Set(left.map((draft) => draft.id)),
       load,
+      readAgain,
       refused,
       held: left.length === 0 ? undefined : held,
       loose: loose && left.length > 0,
       write,
     };
-  }, [page, records, drafts, load, refused, held, loose, write]);
+  }, [page, records, drafts, load, readAgain, refused, held, loose, write]);
   return <RecordsContext value={value}>{children}</RecordsContext>;
 };

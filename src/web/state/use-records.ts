@@ -10,6 +10,8 @@ export interface Records {
   readonly records: readonly Envelope[];
   /** Takes what the server acknowledged behind what is known. */
   readonly addKnown: (records: readonly Envelope[]) => void;
+  /** Asks the server for what is new. */
+  readonly readAgain: () => void;
   readonly load: RecordsLoad;
   /** Why the server does not tell what is new, in its own sentence. */
   readonly refused: string | undefined;
@@ -25,6 +27,7 @@ export const useRecords = (page: Page, id: string): Records => {
   const [known, setKnown] = useState<KnownRecords>();
   const [trouble, setTrouble] = useState<Trouble>();
   const latest = useRef<KnownRecords>(undefined);
+  const reading = useRef(() => {});
   const change = useCallback((next: KnownRecords): void => {
     latest.current = next;
     setKnown(next);
@@ -57,6 +60,7 @@ export const useRecords = (page: Page, id: string): Records => {
         change(readOn(latest.current ?? noRecords, answer));
       }
     };
+    reading.current = () => void read();
     void read();
     const look = (): void => {
       if (document.visibilityState === 'visible') void read();
@@ -71,6 +75,7 @@ export const useRecords = (page: Page, id: string): Records => {
     (all: readonly Envelope[]): void => change(withAdded(latest.current ?? noRecords, all)),
     [change],
   );
+  const readAgain = useCallback((): void => reading.current(), []);
   const refused = typeof trouble === 'object' ? trouble.refused : undefined;
   const load: RecordsLoad =
     known !== undefined
@@ -80,5 +85,5 @@ export const useRecords = (page: Page, id: string): Records => {
         : refused === undefined
           ? 'unreachable'
           : 'refused';
-  return { records: (known ?? noRecords).records, addKnown, load, refused };
+  return { records: (known ?? noRecords).records, addKnown, readAgain, load, refused };
 };

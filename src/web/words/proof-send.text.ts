@@ -32,6 +32,23 @@ export const proofSendWords: Bundle = {
       '{n, plural, one {One record came after what was shown: the answer does not speak of it.} other {# records came after what was shown: the answer does not speak of them.}}',
     'send.open': 'Stays open: {open}',
     'send.comments': 'From witnesses far away',
+    'send.archive': 'The whole book on a stick',
+    'send.archive.about':
+      'One file with every revision, record, picture and film. Taken in on another laptop, the two hold the same: nothing there is changed or removed.',
+    'send.archive.waiting':
+      'What waits in this browser will not be in it: {n, plural, =0 {no record} one {one record} other {# records}}, {files, plural, =0 {no file} one {one file} other {# files}}.',
+    'send.archive.save': 'Save the whole book',
+    'send.archive.choose': 'Take in a book from another laptop',
+    'send.archive.taking': 'Taking it in …',
+    'send.archive.taken': 'Taken in. What was in it:',
+    'send.archive.other': 'Taken in. It is another book than this one:',
+    'send.archive.revisions':
+      'revisions: {added} new, {known} here already{aside, plural, =0 {} other {, # kept aside}}',
+    'send.archive.records': 'records: {added} new, {known} here already',
+    'send.archive.records.left': 'records: {added} new, {known} here already or not taken: see below',
+    'send.archive.media': 'pictures, films, sounds: {added} new, {known} here already',
+    'send.archive.look': 'Look at this',
+    'send.archive.away': 'The server can’t be reached. Nothing was taken: try it again when it is back.',
     'send.digits': 'Digits of the key:',
   },
 };

@@ -1,9 +1,9 @@
 import { type FormEvent, type ReactElement, useRef, useState } from 'react';
 import { usePage } from '../../state/page-context.ts';
 import { makeKey, readKeyFile, type SealedKey, shortestPassphrase } from '../../state/sealed-key.ts';
-import { FileDoor } from '../file-door.tsx';
 import { keepPerson, lastPerson } from '../person.ts';
 import { TextField } from '../text-field.tsx';
+import { TextFileDoor } from '../text-file-door.tsx';
 import type { Keys } from './use-keys.ts';
 
 /** A person makes a key to sign with, or brings the one that they keep as a file. */
@@ -92,7 +92,7 @@ export const KeyForm = ({
         <button type="submit" disabled={busy}>
           {say(busy ? 'gates.key.making' : 'gates.key.make')}
         </button>
-        <FileDoor
+        <TextFileDoor
           name="key-file"
           label={say('gates.key.restore')}
           accept=".json"

@@ -2,7 +2,7 @@ import { type ReactElement, useState } from 'react';
 import { keyFingerprint } from '../../../record/fingerprint.ts';
 import { forgetKnownKey, keysAgainst, readKeyList } from '../../state/known-keys.ts';
 import { usePage } from '../../state/page-context.ts';
-import { FileDoor } from '../file-door.tsx';
+import { TextFileDoor } from '../text-file-door.tsx';
 import type { Keys } from './use-keys.ts';
 
 /** The keys of the others: a file names them, and only digits that were read out make them theirs. */
@@ -65,7 +65,7 @@ export const KnownPart = ({ keys }: { readonly keys: Keys }): ReactElement => {
         ))}
       </ul>
       <p className="proof-acts">
-        <FileDoor name="key-list" label={say('gates.list.take')} accept=".json" take={take} />
+        <TextFileDoor name="key-list" label={say('gates.list.take')} accept=".json" take={take} />
         <span role="status">{told}</span>
       </p>
     </section>

@@ -6,7 +6,7 @@ import { verifySigned } from '../../../record/verify-signed.ts';
 import { useKeptRecords } from '../../state/kept-records.tsx';
 import { keepKnownKeys, keysAgainst, readKnownKeys } from '../../state/known-keys.ts';
 import { usePage, usePagePart } from '../../state/page-context.ts';
-import { FileDoor } from '../file-door.tsx';
+import { TextFileDoor } from '../text-file-door.tsx';
 import { useProof } from '../with-proof.tsx';
 
 /** Takes in what a witness answered: refused with the reason, or written down beside the records. */
@@ -60,7 +60,7 @@ export const ReplyPart = (): ReactElement => {
       <h3>{say('send.reply')}</h3>
       <p>{say('send.reply.about')}</p>
       <p className="proof-acts">
-        <FileDoor name="reply" label={say('send.reply.choose')} accept=".reply,.json" take={take} />
+        <TextFileDoor name="reply" label={say('send.reply.choose')} accept=".reply,.json" take={take} />
       </p>
       <p role="status">{told}</p>
       <p role="alert" className="problem">

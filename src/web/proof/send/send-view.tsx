@@ -1,6 +1,7 @@
 import type { ReactElement } from 'react';
 import { useWords } from '../../state/page-context.ts';
 import { HeadsPart } from '../gates/heads-part.tsx';
+import { ArchivePart } from './archive-part.tsx';
 import { RepliesPart } from './replies-part.tsx';
 import { ReplyPart } from './reply-part.tsx';
 import { WitnessPart } from './witness-part.tsx';
@@ -13,6 +14,7 @@ export const SendView = (): ReactElement => {
       <WitnessPart />
       <ReplyPart />
       <RepliesPart />
+      <ArchivePart />
       <section className="open-part" data-part="heads">
         <h3>{say('gates.heads')}</h3>
         <HeadsPart />
