@@ -59,6 +59,7 @@ try {
   const { shiftRows } = await bundled('shift');
   const { networkRows } = await bundled('network-solution', [engineFriction]);
   const { pageRows } = await bundled('page');
+  const { joinRows } = await bundled('joins');
   const { storeRows } = await bundled('store');
   const { doorRows } = await bundled('doors');
   const { table, isMet } = await bundled('table');
@@ -69,6 +70,7 @@ try {
     ...fillRows(),
     ...(await shiftRows()),
     ...(await networkRows()),
+    ...joinRows(),
     ...(await storeRows()),
     ...(chromium === undefined ? [] : await pageRows(projectRoot, chromium)),
     ...(await doorRows(projectRoot)),

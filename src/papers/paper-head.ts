@@ -45,7 +45,8 @@ const shortened = (text: string, most: number): string => {
         .trimEnd()}…`;
 };
 
-const pageOf = (book: Book): PageSize => (book.about?.paper === 'Letter' ? 'letter' : 'a4');
+/** The size of page that a book names, else A4. */
+export const pageOf = (book: Book): PageSize => (book.about?.paper === 'Letter' ? 'letter' : 'a4');
 
 export const paperHead = (
   title: string,

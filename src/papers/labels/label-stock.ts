@@ -1,8 +1,9 @@
 import type { PageSize } from '../paper-head.ts';
+import type { StockName } from './stock-names.ts';
 
 /** A sheet of labels, in mm. Whose it is does not matter: its measures do. */
 export interface LabelStock {
-  readonly id: string;
+  readonly id: StockName;
   readonly page: PageSize;
   readonly columns: number;
   readonly rows: number;
