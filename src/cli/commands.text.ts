@@ -30,6 +30,8 @@ export const commandsText: Bundle = {
     'option.assess.remedies': 'work out what would carry each finding that is short',
     'option.assess.units': 'units to print; those of the book where it is left out',
     'option.print.paper': 'which paper; the prediction where it is left out',
+    'option.print.stock':
+      'of labels: sheets by their measures, how many on a page of which size, or wrapped around a wire; by the size of the page where it is left out',
     'option.print.floor':
       'only this floor; the preparation is of the one that the line is bound for where it is left out',
     'option.print.format': 'which format of the book; the first where it is left out',
@@ -46,6 +48,12 @@ export const commandsText: Bundle = {
 
     'print.written': '{path} was written.',
     'cli.day': 'a day as 2027-03-08',
+    'cli.wanted.book': 'a book as JSON, UTF-8',
+    'cli.wanted.records': 'exported records, UTF-8',
+    'cli.wanted.readings': 'readings as JSON, or exported records, UTF-8',
+    'cli.wanted.reply': 'the reply of a witness, UTF-8',
+    'cli.wanted.witnessFile': 'the witness file that was sent, HTML, UTF-8',
+    'cli.wanted.columns': 'columns of a list as JSON, UTF-8',
     'cli.pdf': 'a name that ends in .pdf',
 
     'validate.fine': '{path}: {title} reads. {floors, plural, one {# floor} other {# floors}}.',

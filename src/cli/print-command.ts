@@ -1,4 +1,5 @@
-import { paperKinds } from '../papers/paper-kinds.ts';
+import { paperKinds } from '../book/paper-kinds.ts';
+import { stockNames } from '../papers/labels/stock-names.ts';
 import type { Command } from './command.ts';
 
 /** A paper of a book as a PDF: to be read, signed, filled in and sent back. */
@@ -10,6 +11,11 @@ export const printCommand: Command = {
       name: 'paper',
       value: 'PAPER',
       oneOf: paperKinds,
+    },
+    {
+      name: 'stock',
+      value: 'STOCK',
+      oneOf: stockNames,
     },
     { name: 'floor', value: 'TAG' },
     { name: 'format', value: 'TAG' },
@@ -25,6 +31,7 @@ export const printCommand: Command = {
     'twinfloor print examples/main.json --paper protocol --floor OXBOW',
     'twinfloor print examples/main.json --paper card --out card.pdf',
     'twinfloor print src/book/demo/flagon-line.json examples/records/protocol.records --paper dossier',
+    'twinfloor print src/book/demo/flagon-line.json --paper labels --stock wrap-letter',
   ],
   // loaded only when it is called: the typesetter is the largest part of the program
   run: async (call, world) => (await import('./run-print.ts')).runPrint(call, world),

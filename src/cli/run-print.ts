@@ -64,8 +64,10 @@ export const runPrint = async (call: Call, world: World): Promise<Ended> => {
     floor: values.floor,
     format: values.format,
     units: values.units as UnitSystem | undefined,
+    stock: values.stock,
   };
-  const { bytes, floors } = printPaper(asked, { date, hash, page }, makeTypesetter());
+  const printed = printPaper(asked, { date, hash, page }, makeTypesetter());
+  const { bytes, floors } = printed;
   const out = values.out ?? nameFor(path, kind);
   const written = await world.writeBytes(out, bytes);
   if (!written.ok) return { problems: written.problems };
@@ -80,7 +82,7 @@ export const runPrint = async (call: Call, world: World): Promise<Ended> => {
       sha256: toHex(sha256(bytes)),
       bookSha256: hash,
       date,
-      page: page ?? (book.about?.paper === 'Letter' ? 'letter' : 'a4'),
+      page: printed.page ?? page ?? (book.about?.paper === 'Letter' ? 'letter' : 'a4'),
       floors: [...floors],
       ...(title === undefined ? {} : { title }),
     };

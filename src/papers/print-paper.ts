@@ -1,20 +1,23 @@
 import { bookUnits } from '../book/book-units.ts';
 import { floorBoundFor } from '../book/floor-bound-for.ts';
 import type { Book } from '../book/index.ts';
+import type { PaperKind } from '../book/paper-kinds.ts';
 import { assessBook, remediesOf } from '../floor/index.ts';
+import { laidJoins } from '../joins/index.ts';
 import { proofOfBook } from '../proof/index.ts';
 import { settingRegister } from '../proof/settings/index.ts';
 import type { UnitSystem } from '../quantity/index.ts';
 import type { Envelope, Head } from '../record/envelope.ts';
 import type { CardAsked } from './card/card-content.ts';
 import type { Typesetter } from './frame/typst-compiler.ts';
-import type { PaperOptions } from './paper-head.ts';
-import type { PaperKind } from './paper-kinds.ts';
+import { labelStock } from './labels/label-stock.ts';
+import { type PageSize, type PaperOptions, pageOf } from './paper-head.ts';
 import { makePaperWords } from './paper-words.ts';
 import { findingsOfTrades, preparationOf } from './preparation/preparation-of.ts';
 import { printCard } from './print-card.ts';
 import { printCertificate } from './print-certificate.ts';
 import { printDossier } from './print-dossier.ts';
+import { printLabels } from './print-labels.ts';
 import { printPrediction } from './print-prediction.ts';
 import { printPreparation } from './print-preparation.ts';
 import { printProtocol } from './print-protocol.ts';
@@ -32,12 +35,16 @@ export interface PaperAsked {
   readonly floor?: string | undefined;
   readonly format?: string | undefined;
   readonly units?: UnitSystem | undefined;
+  /** Sheets of labels; absent, those of the size of the page. */
+  readonly stock?: string | undefined;
 }
 
 export interface PrintedPaper {
   /** Tags of the floors on it. */
   readonly floors: readonly string[];
   readonly bytes: Uint8Array;
+  /** Where the paper is of another size than was asked for: labels are of that of their stock. */
+  readonly page?: PageSize;
 }
 
 /** A paper of a book with at least one floor, as the bytes of a PDF; floor and format are of the book. */
@@ -85,6 +92,11 @@ export const printPaper = (
         card: asLeft(),
       };
       return { floors: all, bytes: printDossier(parts, options, paper, typesetter) };
+    }
+    case 'labels': {
+      const sheets = labelStock(asked.stock, options.page ?? pageOf(book));
+      const bytes = printLabels(laidJoins(book), sheets, options, paper, typesetter);
+      return { floors: [], bytes, page: sheets.page };
     }
     case 'prediction': {
       const shown = whole.floors.filter((one) => floor === undefined || one.floor === floor);

@@ -184,6 +184,19 @@ export const routes = {
     bytes: true,
     answers: { 200: mediaSchema, 201: mediaSchema },
   },
+  /** Answers with a paper as a PDF, of the book as it was saved last: for a link, not for the client. */
+  readPaper: {
+    method: 'GET',
+    path: '/api/books/:id/papers/:paper',
+    params: z.object({ id: identifier, paper: z.string().max(40) }),
+    query: z.object({
+      floor: z.string().max(200).optional(),
+      format: z.string().max(200).optional(),
+      page: z.enum(['a4', 'letter']).optional(),
+      units: z.enum(['metric', 'us']).optional(),
+    }),
+    answers: {},
+  },
   /** Answers with the archive itself: for a link that saves it, not for the client. */
   readArchive: {
     method: 'GET',

@@ -8,6 +8,7 @@ import { hallGate } from './hall/hall-gate.ts';
 import { hallRoutes } from './hall/hall-routes.ts';
 import { mediaRoutes } from './media-routes.ts';
 import { servePages } from './page-files.ts';
+import { paperRoutes } from './paper-routes.ts';
 import type { ServerPorts } from './ports.ts';
 import { serverProblem } from './problems.ts';
 import { recordRoutes } from './record-routes.ts';
@@ -75,6 +76,7 @@ export const makeServer = async (ports: ServerPorts): Promise<FastifyInstance> =
   recordRoutes(server, ports);
   await mediaRoutes(server, ports);
   await archiveRoutes(server, ports);
+  paperRoutes(server, ports);
   hallRoutes(server, ports);
   await servePages(server, ports.pages);
   return server;

@@ -11,6 +11,7 @@ export const serverProblemText: { readonly en: Readonly<Record<ServerProblemCode
     SERVER_BODY_NOT_JSON: 'What was sent is not JSON. Nothing was changed.',
     SERVER_BODY_NOT_UNDERSTOOD: 'What was sent is not {allowed}. Nothing was changed.',
     SERVER_REQUEST: '{path} of the request is missing or of the wrong form: {allowed}.',
+    SERVER_PAPER_NO_FLOOR: 'The book has no floor yet, so there is nothing to print. Write a floor first.',
     SERVER_NO_SUCH_PLACE: 'There is nothing at {given}.',
     SERVER_FAULT: 'The server made a mistake of its own. Nothing was saved by this request.',
     SERVER_PORT_TAKEN:

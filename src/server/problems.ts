@@ -10,6 +10,8 @@ export const serverProblems = {
   /** A member of the request is absent or of the wrong form. */
   SERVER_REQUEST: ['allowed'],
   SERVER_NO_SUCH_PLACE: ['given'],
+  /** A paper needs a floor to speak of. */
+  SERVER_PAPER_NO_FLOOR: [],
   SERVER_FAULT: [],
   SERVER_PORT_TAKEN: ['given'],
   SERVER_PORT_DENIED: ['given'],

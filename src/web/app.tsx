@@ -11,6 +11,7 @@ import {
   bookPageAddress,
   cycleAddress,
   fillAddress,
+  papersAddress,
   proofAddress,
   type Route,
   routeOf,
@@ -38,6 +39,9 @@ const ProofDoor = lazy(() =>
 );
 const HallDoor = lazy(() =>
   untilFetched(() => import('./hall/hall-door.tsx').then((m) => ({ default: m.HallDoor }))),
+);
+const PapersDoor = lazy(() =>
+  untilFetched(() => import('./papers/papers-door.tsx').then((m) => ({ default: m.PapersDoor }))),
 );
 const NewDoor = lazy(() =>
   untilFetched(() => import('./first-book/new-door.tsx').then((m) => ({ default: m.NewDoor }))),
@@ -134,6 +138,13 @@ const Shown = ({ route }: { readonly route: Route }): ReactElement => {
       </Suspense>
     );
   }
+  if (load === 'ready' && route.page === 'papers') {
+    return (
+      <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
+        <PapersDoor />
+      </Suspense>
+    );
+  }
   if (load === 'ready' && route.page === 'write') {
     return (
       <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
@@ -193,6 +204,7 @@ export const App = (): ReactElement => {
           route.page === 'fill' ||
           route.page === 'cycle' ||
           route.page === 'proof' ||
+          route.page === 'papers' ||
           route.page === 'compare'
         ? route.id
         : undefined;
@@ -239,6 +251,11 @@ export const App = (): ReactElement => {
           {id !== '' && (
             <GoLink to={proofAddress(id)} current={route.page === 'proof'}>
               {say('page.proof')}
+            </GoLink>
+          )}
+          {id !== '' && (
+            <GoLink to={papersAddress(id)} current={route.page === 'papers'}>
+              {say('page.papers')}
             </GoLink>
           )}
           {id !== '' && (

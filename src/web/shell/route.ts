@@ -10,6 +10,8 @@ export type Route =
   | { readonly page: 'cycle'; readonly id: string; readonly step?: string }
   /** What is proved where; `step` is the question that is open, `check` the one that is tried. */
   | { readonly page: 'proof'; readonly id: string; readonly step?: string; readonly check?: string }
+  /** The papers of a book. */
+  | { readonly page: 'papers'; readonly id: string }
   /** Where a book begins; `form` is the short form. */
   | { readonly page: 'new'; readonly form: boolean }
   /** Two revisions facing each other; `trial` is the book with the remedy that is on trial. */
@@ -41,8 +43,9 @@ export const routeOf = (pathname: string, search: string): Route => {
     const at = new URLSearchParams(search).get('at');
     return { page: 'write', id: steps[1], ...(at === null ? {} : { at }) };
   }
-  if (steps[0] === 'books' && steps[1] !== undefined && steps[2] === 'utilities' && steps.length === 3) {
-    return { page: 'utilities', id: steps[1] };
+  const plain = (['utilities', 'papers'] as const).find((page) => page === steps[2]);
+  if (steps[0] === 'books' && steps[1] !== undefined && plain !== undefined && steps.length === 3) {
+    return { page: plain, id: steps[1] };
   }
   const stepped = (['fill', 'cycle', 'proof'] as const).find((page) => page === steps[2]);
   if (steps[0] === 'books' && steps[1] !== undefined && stepped !== undefined && steps.length === 3) {
@@ -90,6 +93,9 @@ export const bookPageAddress = (id: string, at?: string): string =>
 
 /** The address of what the line asks of the utilities of its floors. */
 export const utilitiesAddress = (id: string): string => `/books/${encodeURIComponent(id)}/utilities`;
+
+/** The address of the papers of a book. */
+export const papersAddress = (id: string): string => `/books/${encodeURIComponent(id)}/papers`;
 
 /** The address at which the fill is set; none named is the first question. */
 export const fillAddress = (id: string, step?: string): string =>

@@ -13,6 +13,7 @@ export const pageWords: Bundle = {
     'page.fill': 'Fill',
     'page.cycle': 'Cycle',
     'page.proof': 'Proof',
+    'page.papers': 'Papers',
     'page.sheets': 'Sheets',
     'page.new': 'New book',
     'page.hall': 'Join a phone',

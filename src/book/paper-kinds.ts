@@ -7,6 +7,7 @@ export const paperKinds = [
   'card',
   'certificate',
   'dossier',
+  'labels',
 ] as const;
 
 export type PaperKind = (typeof paperKinds)[number];

@@ -1,0 +1,67 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { FastifyInstance } from 'fastify';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import demoText from '../book/demo/flagon-line.json?raw';
+import { readPdf } from '../papers/testing/read-pdf.ts';
+import { openSqliteStore } from '../store/sqlite-store.ts';
+import type { Store } from '../store/store.ts';
+import type { Failure } from './api.ts';
+import { makeServer } from './make-server.ts';
+
+let folder = '';
+let store: Store;
+let server: FastifyInstance;
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'server-papers-'));
+  store = await openSqliteStore(join(folder, 'books.sqlite'));
+  const at = '2027-03-01T08:00:00.000Z';
+  const write = { author: 'engineer', at };
+  await store.createBook({ ...write, book: 'demo', text: demoText });
+  await store.createBook({ ...write, book: 'blank', text: '{ "twinfloor": 1 }\n' });
+  server = await makeServer({
+    store,
+    now: () => at,
+    makeId: () => 'made-here',
+    pages: join(folder, 'web'),
+    kept: folder,
+    version: '0.0.0',
+    allowHosts: new Set(),
+    onFault: (cause) => {
+      throw cause;
+    },
+  });
+});
+afterAll(async () => {
+  await server.close();
+  await store.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+const read = (url: string) => server.inject({ url, headers: { host: '127.0.0.1:4780' } });
+
+it('a paper of the book as it was saved last, with its revision and day, to be looked at', {
+  timeout: 90_000,
+}, async () => {
+  const reply = await read('/api/books/demo/papers/card?floor=LARKMOOR&page=letter');
+  expect(reply.statusCode).toBe(200);
+  expect(reply.headers['content-type']).toBe('application/pdf');
+  expect(reply.headers['content-disposition']).toBe('inline; filename="demo-card.pdf"');
+  const { pages, text } = await readPdf(reply.rawPayload);
+  expect(pages[0]?.width).toBe(612);
+  expect(text).toContain('Larkmoor');
+  expect(text).toContain('revision 1 · 2027-03-01');
+});
+
+it.each([
+  ['demo/papers/poster', 400, /paper of the request is missing or of the wrong form: prediction, /],
+  ['demo/papers/card?floor=NOWHERE', 400, /floor of the request .*OXBOW, LARKMOOR/],
+  ['demo/papers/card?page=a0', 400, /page of the request/],
+  ['blank/papers/protocol', 422, /no floor yet/],
+  ['unknown/papers/card', 404, /./],
+])('%s is refused in a sentence', async (path, status, sentence) => {
+  const reply = await read(`/api/books/${path}`);
+  expect(reply.statusCode).toBe(status);
+  expect(reply.json<Failure>().message).toMatch(sentence);
+});

@@ -1,0 +1,96 @@
+import type { FastifyInstance } from 'fastify';
+import type { ZodTypeProvider } from 'fastify-type-provider-zod';
+import { type Book, readBook } from '../book/index.ts';
+import { paperKinds } from '../book/paper-kinds.ts';
+import type { PageSize, PaperKind, Typesetter } from '../papers/index.ts';
+import type { UnitSystem } from '../quantity/index.ts';
+import type { Problem } from '../quantity/problem.ts';
+import type { Envelope } from '../record/envelope.ts';
+import type { Store } from '../store/store.ts';
+import { routes } from './api.ts';
+import type { ServerPorts } from './ports.ts';
+import { serverProblem } from './problems.ts';
+import { refuseWith } from './refuse-with.ts';
+import { routeOptions } from './route-options.ts';
+
+/** What was asked for and the book does not have. */
+const askedInVain = (
+  { floors = [], line }: Book,
+  paper: string,
+  { floor, format }: { readonly floor?: string | undefined; readonly format?: string | undefined },
+): readonly Problem[] => {
+  const notIn = (path: string, given: string | undefined, allowed: readonly string[]): readonly Problem[] =>
+    given === undefined || allowed.includes(given)
+      ? []
+      : [serverProblem('SERVER_REQUEST', path, { given, allowed: allowed.join(', ') })];
+  return [
+    ...notIn('paper', paper, paperKinds),
+    ...(floors.length === 0 ? [serverProblem('SERVER_PAPER_NO_FLOOR', '')] : []),
+    ...notIn(
+      'floor',
+      floors.length === 0 ? undefined : floor,
+      floors.map(({ tag }) => tag),
+    ),
+    ...notIn(
+      'format',
+      format,
+      (line?.formats ?? []).map(({ tag }) => tag),
+    ),
+  ];
+};
+
+const allRecords = async (store: Store, book: string): Promise<readonly Envelope[]> => {
+  const records: Envelope[] = [];
+  for (let since: number | undefined; ; ) {
+    const read = await store.readRecords(book, since === undefined ? {} : { since });
+    if (!read.ok) return records;
+    records.push(...read.value.records);
+    if (!read.value.more) return records;
+    since = read.value.position;
+  }
+};
+
+/** The papers of a book as it was saved last, with its records. */
+export const paperRoutes = (server: FastifyInstance, { store, now }: ServerPorts): void => {
+  let typesetter: Typesetter | undefined;
+  server.withTypeProvider<ZodTypeProvider>().route({
+    ...routeOptions(routes.readPaper),
+    handler: async (request, reply) => {
+      const { id, paper } = request.params;
+      const { floor, format, page, units } = request.query;
+      const latest = await store.latestRevision(id);
+      if (!latest.ok) return refuseWith(reply, latest.problems);
+      const book = readBook(latest.value.text);
+      if (!book.ok) return refuseWith(reply, book.problems);
+      const wrong = askedInVain(book.value, paper, { floor, format });
+      if (wrong.length > 0) return refuseWith(reply, wrong);
+      const heads = await store.heads(id);
+      // the typesetter is the largest part of the program: it comes with the first paper
+      const { makeTypesetter, printPaper } = await import('../papers/index.ts');
+      typesetter ??= makeTypesetter();
+      const { bytes } = printPaper(
+        {
+          paper: paper as PaperKind,
+          book: book.value,
+          records: await allRecords(store, id),
+          heads: heads.ok ? heads.value : [],
+          floor,
+          format,
+          units: units as UnitSystem | undefined,
+        },
+        {
+          date: now().slice(0, 10),
+          hash: latest.value.sha256,
+          revision: latest.value.number,
+          page: page as PageSize | undefined,
+        },
+        typesetter,
+      );
+      const name = `${id.replaceAll(':', '-')}-${paper}.pdf`;
+      return reply
+        .type('application/pdf')
+        .header('content-disposition', `inline; filename="${name}"`)
+        .send(Buffer.from(bytes));
+    },
+  });
+};
