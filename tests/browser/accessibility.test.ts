@@ -4,6 +4,7 @@ import { faults } from './axe.ts';
 import { openBrowser, openPage } from './browser.ts';
 import {
   field,
+  goWithin,
   hoseBore,
   openBook,
   panel,
@@ -82,7 +83,7 @@ describe('for every reader', () => {
     await close();
   });
 
-  it('axe finds nothing on the sheets', async () => {
+  it('axe finds nothing on the sheets and the papers, which open as they will be printed', async () => {
     const { page, close } = await openPage(browser);
     await page.goto(`${server.address()}sheets`);
     await page.locator('.sheet-list').first().waitFor();
@@ -94,6 +95,15 @@ describe('for every reader', () => {
     await asEachReader(page, async (reader) => {
       expect([reader, await faults(page)]).toEqual([reader, []]);
     });
+    await goWithin(page, '/books/flagon-line/papers');
+    await page.locator('.papers-list').waitFor();
+    await asEachReader(page, async (reader) => {
+      expect([reader, await faults(page), await tooWide(page)]).toEqual([reader, [], 0]);
+    });
+    await page.locator('[data-choice="page"]').selectOption('letter');
+    const card = page.locator('[data-paper="card"] a').first();
+    const paper = await page.request.get(new URL((await card.getAttribute('href'))!, server.address()).href);
+    expect([paper.status(), paper.headers()['content-type']]).toEqual([200, 'application/pdf']);
     await close();
   });
 
