@@ -15,6 +15,6 @@ export const archiveText: Bundle = {
     'archive.row.revisions': 'revisions: {added} new, {known} known, {aside} kept aside',
     'archive.row.records': 'records: {added} new, {known} known',
     'archive.row.media': 'files: {added} new, {known} known',
-    'archive.direction': 'a book and --out, or --in',
+    'archive.direction': 'a book and --out FILE, or --in FILE',
   },
 };

@@ -18,7 +18,7 @@ export const commandsText: Bundle = {
 
     'command.assess': 'what each floor of a book makes the line do, what is short, what holds it',
     'command.print':
-      'a paper of a book as a PDF: the prediction of the floors, the preparation of a site by trade',
+      'a paper of a book as a PDF: the prediction of the floors, the preparation of a site by trade, the protocol, settings, labels and what else --paper lists',
     'command.sheet': 'one calculation by name, with any units',
     'command.validate': 'whether a book can be read, and everything that is wrong with it',
     'command.open': 'open the pages on this machine',

@@ -17,7 +17,7 @@ export const cliProblemText: { readonly en: Readonly<Record<CliProblemCode, stri
     CLI_FILE_IS_FOLDER: '{path} is a folder; the name of a file is wanted.',
     CLI_FILE_DENIED: 'This account may not read {path}.',
     CLI_FILE_UNREADABLE: '{path} could not be read: {given}.',
-    CLI_FILE_TOO_LARGE: '{path} holds {given}; a book of at most {allowed} is read.',
+    CLI_FILE_TOO_LARGE: '{path} holds {given}; at most {allowed} of such a file are read.',
     CLI_FILE_NOT_TEXT: '{path} is not text: {given}. Expected: {allowed}.',
     CLI_FILE_EMPTY: '{path} is empty. Expected: {allowed}.',
     CLI_FOLDER_ABSENT: 'The folder of {path} does not exist.',
@@ -35,6 +35,8 @@ export const cliProblemText: { readonly en: Readonly<Record<CliProblemCode, stri
       '{path} was given {given}, where the comma may part two values or mark a decimal. Part the values of a list with a semicolon.',
     CLI_FLOOR_UNKNOWN: 'The book has no floor {given}. It has: {allowed}.',
     CLI_FORMAT_UNKNOWN: 'The book has no format {given}. It has: {allowed}.',
+    CLI_BOOK_UNKNOWN: 'No book {given} is stored in {path}. There are: {allowed}.',
+    CLI_NO_BOOKS: 'No book is stored in {path}. Give the folder that keeps them by --data.',
     CLI_NO_FLOORS: '{path} describes no floor yet, so there is nothing to assess.',
     CLI_NO_TEMPORARY:
       'No floor that was asked for has a temporary supply, so there is nothing to assess on it. Write it into the book, or leave out {path}.',

@@ -32,6 +32,8 @@ export const cliProblems = {
   CLI_LIST_COMMA: ['given'],
   CLI_FLOOR_UNKNOWN: ['given', 'allowed'],
   CLI_FORMAT_UNKNOWN: ['given', 'allowed'],
+  CLI_BOOK_UNKNOWN: ['given', 'allowed'],
+  CLI_NO_BOOKS: [],
   CLI_NO_FLOORS: [],
   CLI_NO_TEMPORARY: [],
   CLI_FAULT: ['given'],

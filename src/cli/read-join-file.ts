@@ -12,7 +12,7 @@ import { accept, type Problem, type Result, refuse } from '../quantity/problem.t
 import { hasMacros, readTable, type Tab } from '../table/index.ts';
 import { limits } from '../table/limits.ts';
 import type { Call } from './command.ts';
-import { readText } from './read-text.ts';
+import { largestFile, readText } from './read-text.ts';
 import type { World } from './world.ts';
 
 const columnsSchema = z.record(z.string(), z.enum([...listFields, '']));
@@ -20,7 +20,7 @@ const columnsSchema = z.record(z.string(), z.enum([...listFields, '']));
 /** What headings stand for, out of a file that was written after another list. */
 const rememberedOf = async (path: string | undefined, world: World): Promise<Result<RememberedColumns>> => {
   if (path === undefined) return accept({});
-  const text = await readText(path, world);
+  const text = await readText(path, world, { what: 'columns', most: largestFile });
   if (!text.ok) return text;
   let given: unknown;
   try {

@@ -1,7 +1,7 @@
 import type { Problem, Result } from '../quantity/problem.ts';
 import { readReadings } from '../record/read-readings.ts';
 import type { RecordedReading } from '../record/readings.ts';
-import { readText } from './read-text.ts';
+import { largestFile, readText } from './read-text.ts';
 import type { World } from './world.ts';
 
 export type ReadingsFile =
@@ -11,7 +11,7 @@ export type ReadingsFile =
 
 /** What was read on arrival, out of a file. */
 export const readReadingsFile = async (path: string, world: World): Promise<ReadingsFile> => {
-  const text = await readText(path, world);
+  const text = await readText(path, world, { what: 'readings', most: largestFile });
   if (!text.ok) return text;
   const readings = readReadings(text.value);
   return readings.ok ? readings : { ...readings, heading: path };

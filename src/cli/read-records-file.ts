@@ -2,11 +2,14 @@ import { accept, type Problem } from '../quantity/problem.ts';
 import { recordKinds } from '../record/kinds.ts';
 import { importRecords, type RecordFile } from '../record/record-file.ts';
 import { verifySigned } from '../record/verify-signed.ts';
-import { readText } from './read-text.ts';
+import { readText, type WantedText } from './read-text.ts';
 import type { World } from './world.ts';
 
 /** A book with a hundred thousand records stays under 100 MB. */
-export const largestRecords = 512 * 1024 * 1024;
+const largestRecords = 512 * 1024 * 1024;
+
+/** A file of exported records, as text. */
+export const recordsText: WantedText = { what: 'records', most: largestRecords };
 
 export type RecordsFile =
   | { readonly ok: true; readonly value: RecordFile }
@@ -19,7 +22,7 @@ export type RecordsFile =
 
 /** Exported records out of a file, whole and as they were signed; or everything that is broken. */
 export const readRecordsFile = async (path: string, world: World): Promise<RecordsFile> => {
-  const text = await readText(path, world, largestRecords);
+  const text = await readText(path, world, recordsText);
   if (!text.ok) return text;
   const file = importRecords(text.value);
   if (!file.ok) return { ...file, heading: path };

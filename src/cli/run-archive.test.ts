@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -39,6 +39,13 @@ const save = async (data: string, author: string): Promise<void> => {
 };
 
 describe('archive', () => {
+  it('makes no store where it only looks for a book', async () => {
+    const mistyped = join(folder, 'mistyped');
+    const { status, err } = await call('b', '--out', join(folder, 'y.zip'), '--data', mistyped);
+    expect([status, err]).toEqual([2, expect.stringContaining('No book is stored in')]);
+    expect(existsSync(mistyped)).toBe(false);
+  });
+
   it('takes a book from one data folder to another, and says what wants a person', async () => {
     await save('here', 'engineer');
     const file = join(folder, 'b.zip');
@@ -64,12 +71,18 @@ describe('archive', () => {
     writeFileSync(bad, 'not one');
     const there = ['--data', join(folder, 'elsewhere')];
     expect((await call('--in', bad, ...there)).err).toContain('This is no archive');
-    expect((await call('none', '--out', join(folder, 'x.zip'), ...there)).err).toContain('No book none');
+    expect((await call('none', '--out', join(folder, 'x.zip'), ...there)).err).toContain(
+      'No book is stored in',
+    );
     expect((await call('--in', join(folder, 'absent.zip'), ...there)).status).toBe(2);
-    expect((await call(...there)).err).toContain('a book and --out, or --in');
+    expect((await call(...there)).err).toContain(
+      'archive wants a book and --out FILE, or --in FILE after it.',
+    );
     await save('third', 'engineer');
     const file = join(folder, 'third.zip');
     await call('b', '--out', file, '--data', join(folder, 'third'));
+    const third = await call('c', '--out', file, '--data', join(folder, 'third'));
+    expect(third.err).toMatch(/No book c is stored in .*third\. There are: b\./);
     expect((await call('other', '--in', file, ...there)).err).toContain('is of book b, not of other');
   });
 });

@@ -1,5 +1,6 @@
 import { join, resolve } from 'node:path';
 import { type ByteSource, joinArchive, openArchive, packArchive } from '../archive/index.ts';
+import type { Problem } from '../quantity/problem.ts';
 import { StoreFailure } from '../store/problems.ts';
 import { openSqliteStore } from '../store/sqlite-store.ts';
 import type { Store } from '../store/store.ts';
@@ -69,20 +70,36 @@ const takeIn = async (
   return told.length > 0 ? 1 : 0;
 };
 
+const unknownBook = (folder: string, given: string, kept: readonly string[]): Problem =>
+  kept.length === 0
+    ? cliProblem('CLI_NO_BOOKS', folder)
+    : cliProblem('CLI_BOOK_UNKNOWN', folder, { given, allowed: kept });
+
 /** Writes a book to one file, or takes one in; status 1 where something of it wants a person. */
 export const runArchive = async (call: Call, world: World): Promise<Ended> => {
   const { out, in: from, data } = call.values;
   const [book] = call.operands;
   if ((out === undefined) === (from === undefined) || (out !== undefined && book === undefined)) {
-    const allowed = words.say('archive.direction');
-    return { problems: [cliProblem('CLI_OPTION_VALUE', 'archive', { given: '', allowed })] };
+    return {
+      problems: [cliProblem('CLI_OPERAND_MISSING', 'archive', { allowed: words.say('archive.direction') })],
+    };
   }
   const folder = data === undefined ? join(world.root, '.twinfloor') : resolve(world.cwd, data);
+  const file = join(folder, 'books.sqlite');
   const json = call.flags.has('json');
   let store: Store | undefined;
   try {
-    store = await openSqliteStore(join(folder, 'books.sqlite'));
-    if (out !== undefined && book !== undefined) return await writeOut(book, out, store, json, world);
+    if (out !== undefined && book !== undefined) {
+      // a folder that was mistyped must not become a store
+      const there = await world.openBytes(file);
+      if (!there.ok) return { problems: [cliProblem('CLI_NO_BOOKS', folder)] };
+      await there.value.close();
+      store = await openSqliteStore(file);
+      const kept = (await store.listBooks()).map((one) => one.book);
+      if (!kept.includes(book)) return { problems: [unknownBook(folder, book, kept)] };
+      return await writeOut(book, out, store, json, world);
+    }
+    store = await openSqliteStore(file);
     const path = from ?? '';
     const source = await world.openBytes(path);
     if (!source.ok) return { problems: source.problems };

@@ -10,6 +10,7 @@ import { proofDocument } from './proof-document.ts';
 import { proofTextOf } from './proof-text.ts';
 import { headingOf, readBookFile } from './read-book-file.ts';
 import { type RecordsFile, readRecordsFile } from './read-records-file.ts';
+import { words } from './words.ts';
 import type { World } from './world.ts';
 
 /** Prints what is to be proved and what was; status 1 where something failed or the gate that was asked for is not passed. */
@@ -26,7 +27,9 @@ export const runProof = async (call: Call, world: World): Promise<Ended> => {
   if (file?.ok === false) return { problems: file.problems, heading: file.heading };
   const { format, floor, units, from } = call.values;
   if (from !== undefined && !isDay(from)) {
-    return { problems: [cliProblem('CLI_OPTION_VALUE', '--from', { given: from, allowed: '2027-03-08' })] };
+    return {
+      problems: [cliProblem('CLI_OPTION_VALUE', '--from', { given: from, allowed: words.say('cli.day') })],
+    };
   }
   const gate = call.values.gate as GateName | undefined;
   const assessment = assessBook(book, format === undefined ? {} : { format });

@@ -11,7 +11,7 @@ import { shownDigest } from '../witness/index.ts';
 import type { Call, Ended } from './command.ts';
 import { given } from './given.ts';
 import { cliProblem } from './problems.ts';
-import { largestRecords, readRecordsFile } from './read-records-file.ts';
+import { readRecordsFile, recordsText } from './read-records-file.ts';
 import { readText } from './read-text.ts';
 import type { ReplyDocument } from './reply-document.ts';
 import { replyText } from './reply-text.ts';
@@ -39,7 +39,7 @@ const answersFile = async (
   world: World,
 ): Promise<Result<boolean | undefined>> => {
   if (path === undefined) return accept(undefined);
-  const text = await readText(path, world, largestRecords);
+  const text = await readText(path, world, { ...recordsText, what: 'witnessFile' });
   return text.ok ? accept(shownDigest(text.value) === file) : text;
 };
 
@@ -58,7 +58,7 @@ export const runReply = async (call: Call, world: World): Promise<Ended> => {
   if (to !== undefined && recordsPath === undefined) {
     return { problems: [cliProblem('CLI_OPERAND_MISSING', 'reply', { allowed: 'REPLY RECORDS' })] };
   }
-  const text = await readText(path, world, largestReply);
+  const text = await readText(path, world, { what: 'reply', most: largestReply });
   if (!text.ok) return text;
   const records = recordsPath === undefined ? undefined : await readRecordsFile(recordsPath, world);
   if (records?.ok === false) return { problems: records.problems, heading: records.heading };

@@ -47,7 +47,7 @@ describe('settings', () => {
   it('shows two moments beside each other: what changed, what hangs on it, what it moves, and what is still bypassed', async () => {
     const { status, out } = await call([example, '--from', 'run-off', '--to', 'as left']);
     expect(status).toBe(1);
-    expect(out).toContain('9 settings are another as left than run-off; 12 the same');
+    expect(out).toContain('9 settings differ between run-off and as left; 12 the same');
     expect(out).toMatch(/overload dial, wash pump -M2: 4\.5 A → 5\.4 A \(beyond what is allowed\)/);
     expect(out).toContain('why: tripped twice at 60 Hz');
     expect(out).toMatch(/overload dial[\s\S]*?hang on it: [^\n]*current: wash pump -M2/);
@@ -95,5 +95,13 @@ describe('settings', () => {
     expect(out.status).toBe(2);
     expect(problemsSchema.parse(JSON.parse(out.out)).problems[0]?.code).toBe('CLI_OPTION_VALUE');
     expect((await call(['--from', 'yesterday'])).status).toBe(2);
+    for (const same of [
+      ['--from', 'as left'],
+      ['--to', 'run-off'],
+      ['--from', 'shipped', '--to', 'shipped'],
+    ]) {
+      const { status, err } = await call(same);
+      expect([status, err]).toEqual([2, expect.stringContaining('it takes another moment than --from')]);
+    }
   });
 });

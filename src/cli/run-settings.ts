@@ -27,8 +27,19 @@ import { settingsTextOf } from './settings-text.ts';
 import { words } from './words.ts';
 import type { World } from './world.ts';
 
+/** The moments that are compared where one of the two is left out. */
+const usual = { from: 'run-off', to: 'as left' } as const;
+
 /** A slip of the hand must not write over the book itself, nor one input be read twice. */
-const wrongCall = ({ operands, values: { out, sheet } }: Call): readonly Problem[] => [
+const wrongCall = ({ operands, values: { out, sheet, from, to } }: Call): readonly Problem[] => [
+  ...((from ?? to) !== undefined && (from ?? usual.from) === (to ?? usual.to)
+    ? [
+        cliProblem('CLI_OPTION_VALUE', '--to', {
+          given: to ?? usual.to,
+          allowed: words.say('settings.other'),
+        }),
+      ]
+    : []),
   ...([...operands, sheet].filter((path) => path === '-').length > 1
     ? [cliProblem('CLI_INPUT_TWICE', '-')]
     : []),
@@ -87,8 +98,8 @@ export const runSettings = async (call: Call, world: World): Promise<Ended> => {
     from === undefined && to === undefined
       ? undefined
       : comparedSettings(book, assessment, register, {
-          from: from ?? 'run-off',
-          to: to ?? 'as left',
+          from: from ?? usual.from,
+          to: to ?? usual.to,
           floor: asked,
           records,
         });

@@ -83,6 +83,26 @@ describe('verify', () => {
     ).toBe(0);
   });
 
+  it('says which device’s records are gone altogether, and that heads are of another book', async () => {
+    const both = exportRecords(testedBook, appended(notes, 'phone', {}));
+    const gone = await call(['R', '--heads', 'H'], { R: exportRecords(testedBook, notes), H: both });
+    expect(gone.status).toBe(1);
+    expect(gone.out).toContain('No record of phone is here, but number 0 of them was handed over before.');
+    const H = both.replaceAll(testedBook, 'other-book');
+    const other = await call(['R', '--heads', 'H'], { R: both, H });
+    expect(other.status).toBe(1);
+    expect(other.out).toContain(
+      `What was handed over of tablet belongs to book other-book, not to ${testedBook}.`,
+    );
+  });
+
+  it('says what kind of file it wanted where one is empty or is no text', async () => {
+    const R = exportRecords(testedBook, notes);
+    expect((await call(['R'], { R: '' })).err).toContain('R is empty. Expected: exported records, UTF-8.');
+    const heads = await call(['R', '--heads', 'H'], { R, H: '\u0000\u0001' });
+    expect(heads.err).toContain('H is not text: 00 01. Expected: exported records, UTF-8.');
+  });
+
   it('names the record that was changed, and the signature that this makes wrong', async () => {
     const text = exportRecords(testedBook, signed);
     const note = await call(['R'], { R: text.replace('"text":"seen"', '"text":"seem"') });

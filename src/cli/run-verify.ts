@@ -6,7 +6,7 @@ import { verifySigned } from '../record/verify-signed.ts';
 import type { Call, Ended } from './command.ts';
 import { problemDocument } from './problem-document.ts';
 import { cliProblem } from './problems.ts';
-import { largestRecords } from './read-records-file.ts';
+import { recordsText } from './read-records-file.ts';
 import { readText } from './read-text.ts';
 import { verificationDocument } from './verify-document.ts';
 import { verificationText } from './verify-text.ts';
@@ -23,7 +23,7 @@ const keysOf = (given: string | undefined): Result<readonly string[] | undefined
 
 const headsIn = async (path: string | undefined, world: World): Promise<Result<readonly Head[]>> => {
   if (path === undefined) return accept([]);
-  const text = await readText(path, world, largestRecords);
+  const text = await readText(path, world, recordsText);
   if (!text.ok) return text;
   const heads = importHeads(text.value);
   return heads.ok ? accept(heads.value.heads) : heads;
@@ -35,7 +35,7 @@ export const runVerify = async (call: Call, world: World): Promise<Ended> => {
   if (path === '-' && call.values.heads === '-') return { problems: [cliProblem('CLI_INPUT_TWICE', '-')] };
   const keys = keysOf(call.values.key);
   if (!keys.ok) return keys;
-  const text = await readText(path, world, largestRecords);
+  const text = await readText(path, world, recordsText);
   if (!text.ok) return text;
   const against = await headsIn(call.values.heads, world);
   if (!against.ok) return { problems: against.problems, heading: call.values.heads };

@@ -307,6 +307,8 @@ describe('sheet', () => {
     expect(err).toContain('x is not an input');
     const range = await call(['sheet', 'pipe-loss', 'flow=1 gpm', 'bore=0 in', 'length=1 ft', ...pipe]);
     expect(range.err).toMatch(/bore: "0 in" cannot be\. Allowed: ≥ 0\.0039\d* in/);
+    const sure = await call(['sheet', 'share-bounds', 'found=4', 'looked=20', 'confidence=1']);
+    expect(sure.err).toContain('confidence: "1" cannot be. Allowed: ≥ 0.5, ≤ 0.999999.');
     const twice = await call(['sheet', 'pipe-velocity', 'flow=1 gpm', 'bore=1 in', 'bore=2 in']);
     expect(twice.err).toContain('bore was given twice');
     const between = await call([

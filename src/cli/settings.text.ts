@@ -14,12 +14,13 @@ export const settingsCommandText: Bundle = {
       'sheet of settings that came back: what it would put into the records, row by row',
     'option.settings.out': 'write the register as a sheet to fill in, .xlsx or .csv',
 
+    'settings.other': 'another moment than --from',
     'settings.heading':
       '{n, plural, one {# setting} other {# settings}}; read at the run-off {runOff}, shipped {shipped}, as left {left}.',
     'settings.columns.what': 'What',
     'settings.beyond': '{value} (beyond what is allowed)',
     'settings.changed':
-      '{n, plural, one {# setting is} other {# settings are}} another {to} than {from}; {same} the same, {untold} not read at both.',
+      '{n, plural, one {# setting differs} other {# settings differ}} between {from} and {to}; {same} the same, {untold} not read at both.',
     'settings.change': '{place}, {name}: {from} → {to}',
     'settings.why': 'why: {why}',
     'settings.by': 'by {by}',

@@ -25,8 +25,12 @@ export const recordProblemText: { readonly en: Readonly<Record<RecordProblemCode
     RECORD_ID_TWICE: 'Two different records carry the id {given}. Keep both and ask their writers.',
     RECORD_TRUNCATED:
       'The records of {writer} end at number {last}, but number {head} was handed over before. Ask the writer for the rest.',
+    RECORD_WRITER_MISSING:
+      'No record of {writer} is here, but number {head} of them was handed over before. Ask the writer for all of them.',
     RECORD_HEAD_DIFFERS:
       'Record {sequence} of {writer} is not the one that was handed over before: the records were rewritten. Compare with the copy of the other party.',
+    RECORD_HEAD_OF_OTHER_BOOK:
+      'What was handed over of {writer} belongs to book {given}, not to {allowed}. Hold the records against an export of their own book.',
     RECORD_WRONG_BOOK: 'The record at {path} belongs to book {given}, not to {allowed}. Import it there.',
     RECORD_SUPERSEDES_UNKNOWN:
       'The record at {path} replaces record {given}, which is not here. Import the records of the other writers too.',

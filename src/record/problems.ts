@@ -21,7 +21,10 @@ export const recordProblems = {
   RECORD_FORK: ['writer', 'sequence'],
   RECORD_ID_TWICE: ['given'],
   RECORD_TRUNCATED: ['writer', 'last', 'head'],
+  /** Records of a device were handed over before, and none of them is here. */
+  RECORD_WRITER_MISSING: ['writer', 'head'],
   RECORD_HEAD_DIFFERS: ['writer', 'sequence'],
+  RECORD_HEAD_OF_OTHER_BOOK: ['writer', 'given', 'allowed'],
   RECORD_WRONG_BOOK: ['given', 'allowed'],
   RECORD_SUPERSEDES_UNKNOWN: ['given'],
   RECORD_SUPERSEDES_CYCLE: ['given'],

@@ -389,10 +389,14 @@ describe('verifying', () => {
     expect(codes(whole.slice(0, -1))).toEqual([]);
     expect(codes(whole.slice(0, -1), heads)).toEqual(['RECORD_TRUNCATED']);
     expect(verifyRecords(a, { heads })).toMatchObject([
-      { code: 'RECORD_TRUNCATED', parts: { writer: 'beta', last: '-', head: 3 } },
+      { code: 'RECORD_WRITER_MISSING', parts: { writer: 'beta', head: 3 } },
     ]);
     const [head] = headsOf(a.slice(0, 3));
     expect(codes(a, [head!])).toEqual([]);
+    const elsewhere = { ...head!, book: 'other-book' };
+    expect(verifyRecords(a, { book: BOOK, heads: [elsewhere] })).toMatchObject([
+      { code: 'RECORD_HEAD_OF_OTHER_BOOK', given: 'other-book', allowed: BOOK },
+    ]);
   });
 
   it('finds a chain that its owner computed anew, against the heads', () => {

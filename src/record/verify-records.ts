@@ -79,8 +79,12 @@ const headProblems = (
     if (found.some((one) => one.record.hash === head.hash)) return [];
     const path = `/heads/${head.writer}`;
     const last = placed.reduce((most, one) => Math.max(most, one.record.sequence), -1);
+    if (last < 0) {
+      const parts = { writer: head.writer, head: head.sequence };
+      return [recordProblem('RECORD_WRITER_MISSING', path, { allowed: head.hash, parts })];
+    }
     if (last < head.sequence) {
-      const parts = { writer: head.writer, last: last < 0 ? '-' : last, head: head.sequence };
+      const parts = { writer: head.writer, last, head: head.sequence };
       return [recordProblem('RECORD_TRUNCATED', path, { allowed: head.hash, parts })];
     }
     const parts = { writer: head.writer, sequence: head.sequence };
@@ -108,7 +112,8 @@ const idProblems = (placed: readonly Placed[]): readonly Problem[] => {
  *          expected  book, heads, kinds
  * Returns  problems, each with the path `/records/<place in the set>` or `/heads/<writer>`
  * Problems RECORD_MALFORMED, RECORD_CHANGED, RECORD_DROPPED, RECORD_CHAIN_BROKEN, RECORD_REORDERED,
- *          RECORD_REPEATED, RECORD_FORK, RECORD_ID_TWICE, RECORD_TRUNCATED, RECORD_HEAD_DIFFERS,
+ *          RECORD_REPEATED, RECORD_FORK, RECORD_ID_TWICE, RECORD_TRUNCATED, RECORD_WRITER_MISSING,
+ *          RECORD_HEAD_DIFFERS, RECORD_HEAD_OF_OTHER_BOOK,
  *          RECORD_WRONG_BOOK, RECORD_SUPERSEDES_*, with kinds also RECORD_KIND_UNKNOWN and RECORD_BODY
  * Assumes  the heads come by another way than the records: without them a cut end, or a chain that its
  *          writer computed anew from the first record, looks whole
@@ -148,14 +153,15 @@ export const verifyRecords = (records: readonly unknown[], expected: Expected = 
   }
 
   for (const chain of writers.values()) problems.push(...chainProblems(chain));
-  for (const head of heads) {
-    if (head.book !== book) {
-      const rest = { given: head.book, allowed: String(book) };
-      problems.push(recordProblem('RECORD_WRONG_BOOK', `/heads/${head.writer}`, rest));
-    }
+  for (const { writer, book: given } of heads.filter((head) => head.book !== book)) {
+    const rest = { given, allowed: String(book), parts: { writer } };
+    problems.push(recordProblem('RECORD_HEAD_OF_OTHER_BOOK', `/heads/${writer}`, rest));
   }
   problems.push(
-    ...headProblems(writers, heads),
+    ...headProblems(
+      writers,
+      heads.filter((head) => head.book === book),
+    ),
     ...idProblems(placed),
     ...supersessionProblems(
       placed.map((one) => one.record),
