@@ -11,6 +11,7 @@ import {
   bookPageAddress,
   cycleAddress,
   fillAddress,
+  joinsAddress,
   papersAddress,
   proofAddress,
   type Route,
@@ -36,6 +37,9 @@ const CycleDoor = lazy(() =>
 );
 const ProofDoor = lazy(() =>
   untilFetched(() => import('./proof/proof-door.tsx').then((m) => ({ default: m.ProofDoor }))),
+);
+const JoinsDoor = lazy(() =>
+  untilFetched(() => import('./joins/joins-door.tsx').then((m) => ({ default: m.JoinsDoor }))),
 );
 const HallDoor = lazy(() =>
   untilFetched(() => import('./hall/hall-door.tsx').then((m) => ({ default: m.HallDoor }))),
@@ -138,6 +142,13 @@ const Shown = ({ route }: { readonly route: Route }): ReactElement => {
       </Suspense>
     );
   }
+  if (load === 'ready' && route.page === 'joins') {
+    return (
+      <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
+        <JoinsDoor step={route.step} code={route.code} />
+      </Suspense>
+    );
+  }
   if (load === 'ready' && route.page === 'papers') {
     return (
       <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
@@ -205,6 +216,7 @@ export const App = (): ReactElement => {
           route.page === 'cycle' ||
           route.page === 'proof' ||
           route.page === 'papers' ||
+          route.page === 'joins' ||
           route.page === 'compare'
         ? route.id
         : undefined;
@@ -251,6 +263,11 @@ export const App = (): ReactElement => {
           {id !== '' && (
             <GoLink to={proofAddress(id)} current={route.page === 'proof'}>
               {say('page.proof')}
+            </GoLink>
+          )}
+          {id !== '' && (
+            <GoLink to={joinsAddress(id)} current={route.page === 'joins'}>
+              {say('page.joins')}
             </GoLink>
           )}
           {id !== '' && (

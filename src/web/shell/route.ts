@@ -10,6 +10,8 @@ export type Route =
   | { readonly page: 'cycle'; readonly id: string; readonly step?: string }
   /** What is proved where; `step` is the question that is open, `check` the one that is tried. */
   | { readonly page: 'proof'; readonly id: string; readonly step?: string; readonly check?: string }
+  /** What is parted and made again; `step` is the question that is open, `code` the join whose label bears it. */
+  | { readonly page: 'joins'; readonly id: string; readonly step?: string; readonly code?: string }
   /** The papers of a book. */
   | { readonly page: 'papers'; readonly id: string }
   /** Where a book begins; `form` is the short form. */
@@ -47,15 +49,16 @@ export const routeOf = (pathname: string, search: string): Route => {
   if (steps[0] === 'books' && steps[1] !== undefined && plain !== undefined && steps.length === 3) {
     return { page: plain, id: steps[1] };
   }
-  const stepped = (['fill', 'cycle', 'proof'] as const).find((page) => page === steps[2]);
+  const stepped = (['fill', 'cycle', 'proof', 'joins'] as const).find((page) => page === steps[2]);
   if (steps[0] === 'books' && steps[1] !== undefined && stepped !== undefined && steps.length === 3) {
     const query = new URLSearchParams(search);
-    const [step, check] = [query.get('step'), query.get('check')];
+    const [step, check, code] = ['step', 'check', 'code'].map((name) => query.get(name) ?? undefined);
     return {
       page: stepped,
       id: steps[1],
-      ...(step === null ? {} : { step }),
-      ...(check === null || stepped !== 'proof' ? {} : { check }),
+      ...(step === undefined ? {} : { step }),
+      ...(check === undefined || stepped !== 'proof' ? {} : { check }),
+      ...(code === undefined || stepped !== 'joins' ? {} : { code }),
     };
   }
   if (steps[0] === 'books' && steps[1] !== undefined && steps[2] === 'compare' && steps.length === 3) {
@@ -112,6 +115,15 @@ export const proofAddress = (id: string, step?: string, check?: string): string 
     ...(check === undefined ? [] : [`check=${encodeURIComponent(check)}`]),
   ].join('&');
   return `/books/${encodeURIComponent(id)}/proof${query === '' ? '' : `?${query}`}`;
+};
+
+/** The address of the joins, with the one whose label bears a code; no step named is the first question. */
+export const joinsAddress = (id: string, step?: string, code?: string): string => {
+  const query = [
+    ...(step === undefined ? [] : [`step=${step}`]),
+    ...(code === undefined ? [] : [`code=${encodeURIComponent(code)}`]),
+  ].join('&');
+  return `/books/${encodeURIComponent(id)}/joins${query === '' ? '' : `?${query}`}`;
 };
 
 /** The address at which two revisions of a book face each other; none named are the newest and the one before. */

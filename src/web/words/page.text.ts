@@ -14,6 +14,7 @@ export const pageWords: Bundle = {
     'page.cycle': 'Cycle',
     'page.proof': 'Proof',
     'page.papers': 'Papers',
+    'page.joins': 'Joins',
     'page.sheets': 'Sheets',
     'page.new': 'New book',
     'page.hall': 'Join a phone',

@@ -1,0 +1,11 @@
+import type { JoinEnd } from '../../joins/index.ts';
+
+/** One end in a line: what stands on it and where it is, without saying the same twice. */
+export const endText = (
+  { label, on, section, box }: JoinEnd,
+  say: (key: string, parts?: Readonly<Record<string, string>>) => string,
+): string => {
+  const name = label ?? on ?? say('joins.end.unsaid');
+  const where = box ?? section;
+  return where === undefined || name.startsWith(where) ? name : say('joins.end', { label: name, where });
+};

@@ -1,0 +1,39 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { readBook } from '../../../book/index.ts';
+import { readList } from './read-list.ts';
+
+const demo = readBook(readFileSync('src/book/demo/flagon-line.json', 'utf8'));
+if (!demo.ok) throw new Error('the demo book does not read');
+const book = demo.value;
+const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
+
+describe('a list whose columns are matched by hand', () => {
+  const strange = bytes('Works list\n\nAlpha;Beta;Gamma\nX1:51;X3:31;white\nX1:52;X3:32;white\n');
+  it('offers the fullest row as headings, with what stands below them', () => {
+    const read = readList(strange, book, {});
+    expect(read.ok && read.value.list).toBeUndefined();
+    expect(read.ok ? read.value.columns : []).toMatchObject([
+      { heading: 'Alpha', key: 'alpha', samples: ['X1:51', 'X1:52'], by: 'nothing' },
+      { heading: 'Beta' },
+      { heading: 'Gamma', samples: ['white'] },
+    ]);
+  });
+  it('is read once its ends are named, by the keys that were offered', () => {
+    const read = readList(strange, book, {
+      kind: 'conductor',
+      remembered: { alpha: 'from', beta: 'to', gamma: 'colour' },
+    });
+    expect(read.ok ? read.value.list?.joins : []).toMatchObject([
+      { from: 'X1:51', to: 'X3:31', colour: 'white' },
+      { from: 'X1:52', to: 'X3:32', colour: 'white' },
+    ]);
+  });
+  it('that is no list is refused', () => {
+    expect(readList(bytes('a word\n'), book, {})).toMatchObject({
+      ok: false,
+      problems: [{ code: 'JOIN_LIST_NO_ROWS' }],
+    });
+    expect(readList(new Uint8Array([80, 75, 3, 4, 0, 0]), book, {}).ok).toBe(false);
+  });
+});

@@ -1,0 +1,70 @@
+import { type ComponentType, lazy, type ReactElement, Suspense } from 'react';
+import { RecordsState } from '../proof/records-state.tsx';
+import { GoLink } from '../shell/go-link.tsx';
+import { QuestionSteps } from '../shell/question-steps.tsx';
+import { joinsAddress } from '../shell/route.ts';
+import { untilFetched } from '../shell/until-fetched.ts';
+import { WithRecords } from '../state/kept-records.tsx';
+import { usePagePart, useWords } from '../state/page-context.ts';
+import { FloorHere } from './floor-here.tsx';
+import { type JoinsStep, joinsStepNamed, joinsSteps } from './joins-steps.ts';
+import { WithJoins } from './with-joins.tsx';
+
+// each comes when its question is asked
+const views: Readonly<Record<JoinsStep, ComponentType>> = {
+  loose: lazy(() =>
+    untilFetched(() => import('./loose/loose-view.tsx')).then((m) => ({ default: m.LooseView })),
+  ),
+  order: lazy(() =>
+    untilFetched(() => import('./order/order-view.tsx')).then((m) => ({ default: m.OrderView })),
+  ),
+  make: lazy(() => untilFetched(() => import('./make/make-view.tsx')).then((m) => ({ default: m.MakeView }))),
+  faults: lazy(() =>
+    untilFetched(() => import('./faults/faults-view.tsx')).then((m) => ({ default: m.FaultsView })),
+  ),
+};
+
+/** From what hangs loose to what is recorded as tested: one question a view. */
+export const JoinsPage = ({
+  step: named,
+  code,
+}: {
+  readonly step: string | undefined;
+  readonly code: string | undefined;
+}): ReactElement => {
+  const { say } = useWords();
+  const id = usePagePart((state) => state.id);
+  const step = joinsStepNamed(named);
+  const next = joinsSteps[joinsSteps.indexOf(step) + 1];
+  const View = views[step];
+  return (
+    <div className="joins-page" id="figures" tabIndex={-1} data-step={step}>
+      <WithRecords>
+        <WithJoins asked={code} absent={<p className="message">{say('page.loading')}</p>}>
+          <QuestionSteps
+            steps={joinsSteps}
+            step={step}
+            label={say('joining.steps')}
+            nameOf={(one) => say(`joining.step.${one}`)}
+            addressOf={(one) => joinsAddress(id, one)}
+          />
+          <div className="proof-head">
+            <h2>{say(`joining.question.${step}`)}</h2>
+            <FloorHere />
+          </div>
+          <RecordsState />
+          <Suspense fallback={<p className="quiet">{say('page.loading')}</p>}>
+            <View />
+          </Suspense>
+          {next !== undefined && (
+            <p className="proof-next">
+              <GoLink to={joinsAddress(id, next)}>
+                {say('joining.next', { question: say(`joining.question.${next}`) })}
+              </GoLink>
+            </p>
+          )}
+        </WithJoins>
+      </WithRecords>
+    </div>
+  );
+};

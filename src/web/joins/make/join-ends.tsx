@@ -1,0 +1,39 @@
+import type { ReactElement } from 'react';
+import type { JoinEnd, LaidJoin } from '../../../joins/index.ts';
+import { useWords } from '../../state/page-context.ts';
+
+const End = ({ end }: { readonly end: JoinEnd }): ReactElement => {
+  const { say } = useWords();
+  const { side, label, on, section, box, size, colour } = end;
+  const rows = (
+    [
+      ['on', label === undefined || on === label ? undefined : on],
+      ['box', box],
+      ['section', section],
+      ['size', size],
+      ['colour', colour],
+    ] as const
+  ).flatMap(([name, text]) => (text === undefined ? [] : [{ name, text }]));
+  return (
+    <div className="join-end" data-side={side}>
+      <h4>{say(`joining.end.${side}`)}</h4>
+      <p className="end-label">{label ?? on ?? say('joins.end.unsaid')}</p>
+      <dl>
+        {rows.map(({ name, text }) => (
+          <div key={name}>
+            <dt>{say(`joining.end.${name}`)}</dt>
+            <dd>{text}</dd>
+          </div>
+        ))}
+      </dl>
+    </div>
+  );
+};
+
+/** Both ends facing each other, as one stands with the wire between them. */
+export const JoinEnds = ({ join: { from, to } }: { readonly join: LaidJoin }): ReactElement => (
+  <div className="join-ends">
+    <End end={from} />
+    <End end={to} />
+  </div>
+);

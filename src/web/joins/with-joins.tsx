@@ -1,0 +1,92 @@
+import { createContext, type ReactElement, type ReactNode, useContext, useMemo, useState } from 'react';
+import type { Book } from '../../book/index.ts';
+import {
+  type BoxLacks,
+  faultsOfJoins,
+  type JoinFault,
+  type JoinState,
+  joinStates,
+  type LaidJoin,
+  lacksOfBoxes,
+  laidJoins,
+  type Schedule,
+  scheduleOf,
+} from '../../joins/index.ts';
+import { useKeptRecords } from '../state/kept-records.tsx';
+import { usePage, usePagePart } from '../state/page-context.ts';
+
+/** What the page speaks of: the joins of the open book and what is recorded of them. */
+export interface ShownJoins {
+  readonly book: Book;
+  readonly joins: readonly LaidJoin[];
+  readonly byTag: ReadonlyMap<string, LaidJoin>;
+  readonly faults: readonly JoinFault[];
+  readonly schedule: Schedule;
+  readonly states: ReadonlyMap<string, JoinState>;
+  readonly boxes: readonly BoxLacks[];
+  /** Where one works; records bear it. */
+  readonly floor: string | undefined;
+  readonly chooseFloor: (tag: string) => void;
+  /** The code that the address names. */
+  readonly asked: string | undefined;
+}
+
+const JoinsContext = createContext<ShownJoins | undefined>(undefined);
+
+export const useJoins = (): ShownJoins => {
+  const shown = useContext(JoinsContext);
+  if (shown === undefined) throw new Error('a part of the page stands outside its joins');
+  return shown;
+};
+
+/** The joins of the open book over the records that are here; the floor stays with this browser. */
+export const WithJoins = ({
+  asked,
+  absent,
+  children,
+}: {
+  readonly asked: string | undefined;
+  readonly absent: ReactNode;
+  readonly children: ReactNode;
+}): ReactElement => {
+  const page = usePage();
+  const id = usePagePart((state) => state.id);
+  const book = usePagePart((state) => state.book);
+  const { records } = useKeptRecords();
+  const note = `joins-floor/${id}`;
+  const [chosen, setChosen] = useState(() => page.notes.read(note));
+  const listed = useMemo(() => {
+    if (book === undefined) return undefined;
+    const joins = laidJoins(book);
+    return {
+      book,
+      joins,
+      byTag: new Map(joins.map((join) => [join.tag, join])),
+      faults: faultsOfJoins(joins, book),
+      schedule: scheduleOf(joins, book),
+    };
+  }, [book]);
+  const shown = useMemo((): ShownJoins | undefined => {
+    if (listed === undefined) return undefined;
+    const states = joinStates(records);
+    const floors = listed.book.floors ?? [];
+    // what was parted is made again where the line is bound for
+    const floor =
+      floors.find(({ tag }) => tag === chosen) ??
+      floors.find(({ role }) => role === 'bound for') ??
+      floors[0];
+    return {
+      ...listed,
+      states,
+      boxes: lacksOfBoxes(listed.joins, states, listed.faults),
+      floor: floor?.tag,
+      chooseFloor: (tag) => {
+        page.notes.write(note, tag);
+        setChosen(tag);
+      },
+      asked,
+    };
+  }, [page, note, listed, records, chosen, asked]);
+  if (shown === undefined) return <>{absent}</>;
+  return <JoinsContext value={shown}>{children}</JoinsContext>;
+};

@@ -1,0 +1,198 @@
+import type { JoinKind, ListField } from '../../joins/index.ts';
+import { type Bundle, prefixed } from '../../text/index.ts';
+import type { MarkLack } from '../joins/make/mark-draft.ts';
+import type { Method } from '../joins/make/methods.ts';
+
+const kinds: Readonly<Record<JoinKind, string>> = {
+  conductor: 'conductor',
+  tube: 'tube',
+  hose: 'hose',
+  drain: 'drain',
+  duct: 'duct',
+  bond: 'bond',
+  mechanical: 'bolted joint',
+  belt: 'belt',
+  guard: 'guard',
+  'transport lock': 'transport lock',
+  'protective film': 'protective film',
+  drained: 'to drain',
+  'blown out': 'to blow out',
+  dried: 'to dry',
+  other: 'other',
+};
+
+const columns: Readonly<Record<ListField, string>> = {
+  tag: 'tag',
+  label: 'number on the marker',
+  kind: 'what it is',
+  name: 'what it does',
+  from: 'one end',
+  to: 'other end',
+  fromSection: 'section of one end',
+  toSection: 'section of the other end',
+  size: 'size',
+  fromSize: 'size at one end',
+  toSize: 'size at the other end',
+  colour: 'colour',
+  fromColour: 'colour at one end',
+  toColour: 'colour at the other end',
+  cable: 'cable',
+  core: 'core',
+  potential: 'what it carries',
+  box: 'box in which it is made',
+  split: 'split',
+  length: 'length',
+  torque: 'torque',
+  test: 'test',
+  note: 'remark',
+};
+
+const methods: Readonly<Record<Method, string>> = {
+  continuity: 'continuity',
+  insulation: 'insulation',
+  pull: 'pull',
+  torque: 'torque',
+  leak: 'leak',
+};
+
+const missing: Readonly<Record<MarkLack, string>> = {
+  state: 'Say how it stands.',
+  by: 'Say who you are.',
+  remark: 'Say what is wrong.',
+  method: 'Say what was measured.',
+  reading: 'Type what was read, a number with its unit.',
+};
+
+/** Words of the page of the joins. */
+export const joinsPageWords: Bundle = {
+  en: {
+    ...prefixed('joining.kind.', { en: kinds }).en,
+    ...prefixed('joining.column.', { en: columns }).en,
+    ...prefixed('joining.method.', { en: methods }).en,
+    ...prefixed('joining.missing.', { en: missing }).en,
+    'joining.steps': 'Questions of the joins',
+    'joining.step.loose': 'Loose',
+    'joining.step.order': 'Order',
+    'joining.step.make': 'Make',
+    'joining.step.faults': 'List',
+    'joining.question.loose': 'What still hangs loose?',
+    'joining.question.order': 'What is made next, and where?',
+    'joining.question.make': 'How does this join stand?',
+    'joining.question.faults': 'Does the list fit together?',
+    'joining.next': 'Next: {question}',
+    'joining.floor': 'Work is at',
+    'joining.more': 'and {n} more',
+    'joining.show.more': 'Show {n} more of {left}',
+    'joining.none': 'The book has no joins yet.',
+    'joining.none.list': 'Read a wire or tube list',
+
+    'joining.loose.told':
+      'Of {n, plural, one {one join} other {# joins}} {tested} {tested, plural, one {is} other {are}} recorded as tested; {loose, plural, =0 {none hangs} one {one hangs} other {# hang}} loose by the records{trouble, plural, =0 {} one {, one is in trouble} other {, # are in trouble}}.',
+    'joining.boxes.told':
+      '{n, plural, =0 {Of no box anything asked for here is missing.} one {Something is missing in one box of {of} before anybody decides about energising it.} other {Something is missing in {n} boxes of {of} before anybody decides about energising them.}}',
+    'joining.boxes': 'Not to be energised yet, by the records',
+    'joining.boxes.none': 'The book names no box with conductors.',
+    'joining.box.none': 'outside of the boxes',
+    'joining.box.recorded':
+      'Of its {n, plural, one {one conductor} other {# conductors}} everything asked for here is recorded. Whether it may be energised is for the qualified person on the spot.',
+    'joining.lack': '{why}: {n}',
+    'joining.sections': 'By section',
+    'joining.sections.both': 'A join between two sections counts on both.',
+    'joining.section.none': 'section not said',
+    'joining.before': 'Before the line leaves',
+
+    'joining.filter': 'Code, number, terminal, cable, function',
+    'joining.filter.box': 'Box',
+    'joining.filter.all': 'all boxes',
+    'joining.found': '{n} of {of, plural, one {one join} other {# joins}}',
+    'joining.way': 'Way between boxes in all: {distance}, in straight lines.',
+    'joining.way.row':
+      'Way between boxes in all: {distance}, in straight lines. Assumed: the sections stand end to end, since the plan places none.',
+    'joining.way.unknown': 'The book does not say where the boxes stand, so the way is by their names.',
+    'joining.order.sections': '{stage}: {sections}',
+    'joining.stop': 'in {box}',
+    'joining.stop.none': 'outside of the boxes',
+    'joining.stop.unplaced': 'in {box} (the plan does not say where it stands)',
+    'joining.stop.head': '{stage}, {at}',
+    'joining.col.join': 'Join',
+    'joining.col.from': 'One end',
+    'joining.col.to': 'Other end',
+    'joining.col.state': 'Stands',
+
+    'joining.code': 'Code on the label',
+    'joining.code.find': 'Find',
+    'joining.code.hint': 'Six characters, in capitals or small, with the hyphen or without.',
+    'joining.code.look': 'No label at hand: look it up by its terminal or cable.',
+    'joining.code.mistyped': '“{code}” is mistyped or misread: its last character does not fit the others.',
+    'joining.code.unknown': '“{code}” is a code, but no join of this book has it.',
+    'joining.code.nearest': 'Was it one of these?',
+    'joining.scan': 'Scan',
+    'joining.scan.stop': 'Stop',
+    'joining.scan.picture': 'What the camera sees',
+    'joining.scan.refused': 'The camera is not to be had. Type the code.',
+
+    'joining.end.from': 'One end',
+    'joining.end.to': 'Other end',
+    'joining.end.on': 'on',
+    'joining.end.box': 'box',
+    'joining.end.section': 'section',
+    'joining.end.size': 'size',
+    'joining.end.colour': 'colour',
+    'joining.label': 'marked {label}',
+    'joining.cable': 'cable {cable}',
+    'joining.after': 'To be made before it, and not recorded as made:',
+    'joining.pictures': 'Pictures',
+    'joining.mark': 'How it stands now',
+    'joining.field.method': 'What was measured',
+    'joining.method.none': 'nothing',
+    'joining.field.reading': 'What was read',
+    'joining.field.reading.in': 'What was read (a number alone is in {unit})',
+    'joining.field.instrument': 'Instrument',
+    'joining.field.remark': 'Remark',
+    'joining.field.trouble': 'What is wrong',
+    'joining.field.by': 'Your name',
+    'joining.write': 'Write it down',
+    'joining.written': 'Written down: {join}, {state}.',
+    'joining.waits': 'in this browser, not on the server yet',
+    'joining.by': '{by}, {at}',
+    'joining.card.lacks': 'Still missing before anybody decides about energising: {lacks}.',
+    'joining.history': 'What is recorded',
+    'joining.history.none': 'Nothing is recorded of it yet.',
+    'joining.history.earlier': '{n, plural, one {One record} other {# records}} before',
+    'joining.conflict':
+      '{n} people recorded this join apart from each other, and differently. All of it is kept; until somebody looks and writes down how it stands, it counts as: {state}.',
+
+    'joining.faults':
+      '{n, plural, =0 {Nothing in the list contradicts itself.} one {One thing in the list does not fit together.} other {# things in the list do not fit together.}}',
+    'joining.coloursUnsaid':
+      'The agreement does not say by which rules conductors are coloured; colours were not held against what they carry.',
+    'joining.fault.to': 'to {to}',
+    'joining.fault.door': 'Put it right in the book',
+
+    'joining.list': 'A wire or tube list of your own',
+    'joining.list.how':
+      'Rows become joins of the book. A list that is read again changes the joins that it named and adds none twice.',
+    'joining.list.choose': 'Choose a file (xlsx, csv)',
+    'joining.list.tooLarge': '{name} is larger than any list that is read here.',
+    'joining.list.columns': '{name}: what its columns hold',
+    'joining.list.noHeader':
+      'No row has headings that are known here. Say below which columns hold the two ends, and what the others hold.',
+    'joining.list.passedOver': 'passed over',
+    'joining.list.by.guessed': 'guessed by its heading',
+    'joining.list.by.remembered': 'as you said before',
+    'joining.list.by.nothing': '',
+    'joining.list.kind': 'Rows that do not say what they are',
+    'joining.list.kind.none': 'can’t be read',
+    'joining.list.split': 'Rows that do not say their split',
+    'joining.list.split.none': 'stay without',
+    'joining.list.read':
+      '{n} of {of, plural, one {one row} other {# rows}} read, {known} of them joins that the book has.',
+    'joining.list.empty': '{n, plural, one {One empty row was} other {# empty rows were}} passed over.',
+    'joining.list.unread': '{n, plural, one {One row} other {# rows}} can’t be read',
+    'joining.list.take': 'Put {n, plural, one {one join} other {# joins}} into the book',
+    'joining.list.leave': 'Leave it',
+    'joining.list.reason': '{n, plural, one {one join} other {# joins}} from {name}',
+    'joining.list.taken':
+      '{n, plural, one {One join is} other {# joins are}} in the book, in one step that can be undone.',
+  },
+};
