@@ -21,4 +21,5 @@ export type { PunchPoint } from './punch-points.ts';
 export type { Quarantine } from './quarantine.ts';
 export { roundTrip, type StopOfTrip } from './round-trip.ts';
 export { stages } from './stage.ts';
+export { typedReading } from './typed-reading.ts';
 export { isOver, type ProofWait, type WaitState } from './waits.ts';

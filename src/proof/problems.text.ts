@@ -14,6 +14,8 @@ export const proofProblemText: { readonly en: Readonly<Record<ProofProblemCode, 
       'No run or lot {given} answers this check on this floor. Import the records of the other devices, or name another.',
     PROOF_CONDITION_UNKNOWN: 'The check has no condition {given}. Known: {allowed}.',
     PROOF_CLAIM: '{path} says {given}. Expected: yes or no.',
+    PROOF_READING_NEGATIVE:
+      '{given} is below zero, where such a reading can’t be: it does not count. Look at the sign, and at the leads.',
     PROOF_READINGS_ABSENT: 'The check wants readings ({allowed}), and the record holds none.',
     PROOF_SEEN_ABSENT: 'The record does not say whether it was as the check expects.',
     PROOF_NO_CONCESSION:

@@ -13,6 +13,8 @@ export const proofProblems = {
   PROOF_CONDITION_UNKNOWN: ['given', 'allowed'],
   /** A condition that is read as yes or no. */
   PROOF_CLAIM: ['given'],
+  /** A resistance, time or mass below zero: a slip, or leads the wrong way round. */
+  PROOF_READING_NEGATIVE: ['given'],
   /** The check wants readings and the record holds none. */
   PROOF_READINGS_ABSENT: ['allowed'],
   /** The check wants to be told whether it was as expected. */

@@ -50,6 +50,13 @@ describe('a result', () => {
     expect([few.state, few.inForce?.shortfalls]).toEqual(['shown', ['few']]);
   });
 
+  it('is not proved by a resistance below zero, which is under every limit', () => {
+    const below = tried('OXBOW', 'bond J-2', { readings: ['-5 ohm'] });
+    expect(below.state).not.toBe('proved');
+    expect(below.inForce?.problems.map(({ code }) => code)).toEqual(['PROOF_READING_NEGATIVE']);
+    expect(tried('OXBOW', 'bond J-2', { readings: ['0.005 ohm'] }).state).toBe('proved');
+  });
+
   it('fails beyond the limit in condition; out of condition it only shows', () => {
     const short = [...five.slice(1), '2.009 L'];
     expect(tried('LARKMOOR', 'fillLevel -Y11', { readings: short, conditions: atSite }).state).toBe('failed');

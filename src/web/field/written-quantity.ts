@@ -13,6 +13,17 @@ export interface Typed {
   readonly path: string;
 }
 
+/** The text without what parts thousands and with a point, of which a reader in any language makes the same value. */
+const plainText = (whole: string, kind: Kind, value: number): string => {
+  const together = whole.replace(/(\d)[\u00a0\u202f\s'’](?=\d{3})/g, '$1');
+  const forms = [together.replaceAll('.', '').replace(',', '.'), together.replaceAll(',', '')];
+  const same = forms.find((form) => {
+    const read = parseQuantity(form, kind, { path: '' });
+    return read.ok && read.value.value === value;
+  });
+  return same ?? whole;
+};
+
 /**
  * A typed text as it stands in a record: the number with a point and its unit, digits as typed.
  *
@@ -30,11 +41,8 @@ export const writtenQuantity = ({
   const whole = bare.test(typed) ? `${typed} ${unit}` : typed;
   const read = parseQuantity(whole, kind, { path, locale });
   if (!read.ok) return refuse(...read.problems);
-  const comma = new Intl.NumberFormat(locale).format(1.5).includes(',');
   return accept({
-    text: comma
-      ? whole.replaceAll('.', '').replace(',', '.')
-      : whole.replace(/(\d)[,\u00a0\u202f\s](?=\d{3})/g, '$1'),
+    text: plainText(whole, kind, read.value.value),
     value: si(kind, read.value.value) as number,
   });
 };

@@ -1,4 +1,4 @@
-import type { PlannedCheck, StablePlace } from '../../../proof/index.ts';
+import { type PlannedCheck, type StablePlace, typedReading } from '../../../proof/index.ts';
 import type { Kind } from '../../../quantity/index.ts';
 import { writtenQuantity } from '../../field/written-quantity.ts';
 import type { Words } from '../../words/words.ts';
@@ -63,8 +63,10 @@ export const runBody = (words: Words, draft: RunDraft, ground: RunGround): MadeB
     // what it must be is not known: the reading stays as it was typed
     if (kind === undefined) return [text.trim()];
     const read = writtenQuantity({ text, kind, unit: unitOf(kind), locale, path });
-    if (read.ok) return [read.value.text];
-    wrong[path] = read.problems.map(words.problem).join(' ');
+    // what would not count is told before it is written down
+    const counted = read.ok ? typedReading(read.value.text, kind, path) : read;
+    if (read.ok && counted.ok) return [read.value.text];
+    wrong[path] = (counted.ok ? [] : counted.problems).map(words.problem).join(' ');
     return [];
   };
   const kind = kindOfCheck(check);

@@ -81,6 +81,12 @@ describe('a check out of what stands in the fields', () => {
     expect([verdict, shortfalls]).toEqual(['shown', ['unread', 'few']]);
   });
 
+  it('says at its field that a volume can’t be below zero', () => {
+    const { body, wrong } = made(level, { readings: four, reading: '-2.013', conditions: atSite });
+    expect(body.readings).toEqual(four);
+    expect(wrong.reading).toMatch(/^-2\.013 L is below zero/);
+  });
+
   it('is read by the marks of the language', () => {
     const { body } = made(level, { reading: '2,013', conditions: { manifoldPressure: '2,4' } }, 'de');
     expect([body.readings, body.conditions?.[0]?.read]).toEqual([['2.013 L'], '2.4 psi']);
