@@ -122,7 +122,8 @@ describe('joins', () => {
   });
 
   it('reads a wire list in German, tells the row without ends, and writes book and columns where that is asked', async () => {
-    const looked = await call(['--list', wires, '--split', 'SP1']);
+    const loose = `${readFileSync(wires, 'utf8')}145;;;W14;5;blau;1,0 mm2;ohne Ziel;\n`;
+    const looked = await call(['--list', 'L', '--split', 'SP1'], { L: loose });
     expect(looked.status).toBe(2);
     expect(looked.out).toContain('4 of 5 rows read, 0 of them joins that the book has.');
     expect(looked.out).toMatch(/Querschnitt +size +guessed/);
@@ -138,6 +139,13 @@ describe('joins', () => {
     expect(JSON.parse(written.C ?? '')).toMatchObject({ von: 'from', querschnitt: 'size' });
     const again = await call(['--list', wires, '--columns', 'C'], { C: written.C ?? '' });
     expect(again.out).toMatch(/Querschnitt +size +remembered/);
+  });
+
+  it('takes the example of a rebuild half-way: a box of which all is recorded, and the rest', async () => {
+    const { status, out, err } = await call([join(root, 'examples/records/joins.records')]);
+    expect([status, err]).toEqual([1, '']);
+    expect(out).toContain('+JB3: everything that is asked for here is recorded');
+    expect(out).toMatch(/\+JB2: fault of the list 2 \(J-18, J-19\); trouble 1 \(J-4\)/);
   });
 
   it('refuses what it can’t read, and tells records of joins that the book has not', async () => {

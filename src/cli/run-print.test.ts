@@ -11,6 +11,7 @@ import { run } from './run.ts';
 
 const root = join(import.meta.dirname, '../..');
 const gravity = join(root, 'examples/gravity.json');
+const demo = join(root, 'src/book/demo/flagon-line.json');
 const own = processWorld({ root, serve: () => Promise.reject(new Error('not asked')) });
 
 let folder = '';
@@ -64,6 +65,15 @@ describe('print', () => {
     expect(text).toContain('2026-12-24');
     expect(text).toContain('Larkmoor');
     expect(text).not.toContain('Oxbow, built on');
+  });
+
+  it('writes labels of the joins on the stock that was asked for, whatever the page', async () => {
+    const file = join(folder, 'l.pdf');
+    const { out } = await call(demo, '--paper', 'labels', '--stock', 'wrap-letter', '--out', file, '--json');
+    const told = printedSchema.parse(JSON.parse(out));
+    expect([told.floors, told.page]).toEqual([[], 'letter']);
+    const { pages } = await readPdf(readFileSync(file));
+    expect([pages[1]?.width, pages[1]?.text.includes('to X2:14')]).toEqual([612, true]);
   });
 
   it('writes the preparation of the floor that the line is bound for, a page a trade', async () => {
