@@ -168,7 +168,11 @@ const judgeAnswer = ({ need, reader, inquiry, met, answer }: Asked): UtilityFind
     ...(need.of === undefined ? {} : { of: need.of }),
     ...(need.tieIn === undefined ? {} : { tieIn: need.tieIn }),
     ...(answer.said === undefined ? {} : { said: answer.said }),
-    ...(own === undefined || answer.demand === undefined || answer.demand.value === 0
+    // a verdict that something else decides may be short over a gap that is none: a margin would belie it
+    ...(own === undefined ||
+    answer.demand === undefined ||
+    answer.demand.value === 0 ||
+    (answer.verdict === 'short' && own >= 0)
       ? {}
       : { margin: own / Math.abs(answer.demand.value) }),
     ...(own === undefined ? {} : { gap: own }),
