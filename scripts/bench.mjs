@@ -60,6 +60,7 @@ try {
   const { networkRows } = await bundled('network-solution', [engineFriction]);
   const { pageRows } = await bundled('page');
   const { joinRows } = await bundled('joins');
+  const { paperRows } = await bundled('papers');
   const { storeRows } = await bundled('store');
   const { doorRows } = await bundled('doors');
   const { table, isMet } = await bundled('table');
@@ -71,6 +72,7 @@ try {
     ...(await shiftRows()),
     ...(await networkRows()),
     ...joinRows(),
+    ...paperRows(),
     ...(await storeRows()),
     ...(chromium === undefined ? [] : await pageRows(projectRoot, chromium)),
     ...(await doorRows(projectRoot)),

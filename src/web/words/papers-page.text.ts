@@ -3,7 +3,7 @@ import type { Bundle } from '../../text/index.ts';
 /** Words of the page of the papers. */
 export const papersPageWords: Bundle = {
   en: {
-    'print.title': 'Which paper does who need?',
+    'print.title': 'Which paper is for whom?',
     'print.about':
       'Each is made from revision {revision} of the book and the records that are on the server.',
     'print.unsaved': 'What is not saved yet is not on the papers.',
