@@ -9,6 +9,7 @@ type Words<K extends string> = Readonly<Record<K, string>>;
 
 const fault: Words<JoinFaultCode> = {
   JOIN_END_MISSING: '{join} has no partner: nothing is said of the end “{side}”',
+  JOIN_ENDS_SAME: '{join} begins and ends in {terminal}: one of its ends is another',
   JOIN_TERMINAL_FULL: '{terminal} is made for {allowed} and {given} end in it',
   JOIN_TERMINAL_SHARED:
     '{given} end in {terminal}, and the book does not say that it is made for more than one',

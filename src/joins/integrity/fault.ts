@@ -4,6 +4,7 @@ import type { JoinEnd, LaidJoin, Side } from '../laid-join.ts';
 export const joinFaults = {
   /** Something that is led somewhere has one end only, or none. */
   JOIN_END_MISSING: ['join', 'side'],
+  JOIN_ENDS_SAME: ['join', 'terminal'],
   /** More wires or tubes in a terminal than the book says that it is made for. */
   JOIN_TERMINAL_FULL: ['terminal', 'given', 'allowed'],
   /** More than one where the book does not say that it is made for them. */

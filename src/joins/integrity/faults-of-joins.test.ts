@@ -71,6 +71,18 @@ const emptied: readonly Join[] = ['-Y11', '-Y12'].map((from, i) => ({
   from,
 }));
 
+describe('a join that ends where it begins', () => {
+  it('is one wire in its terminal, so that it is the only one to be put right', () => {
+    const loop: Join = { tag: 'J-1', kind: 'tube', split: 'SP1', from: '+S1-X1:1', to: '+S1-X1:1' };
+    const found = faultsOf(two(bond, loop, ...emptied));
+    expect(found.map(({ code, parts }) => [code, parts])).toEqual([
+      ['JOIN_ENDS_SAME', { join: 'J-1', terminal: '+S1-X1:1' }],
+    ]);
+    // two devices of one name on two sections are two terminals
+    expect(codesOf(two(bond, { ...loop, to: '+S2-X1:1' }, ...emptied))).toEqual([]);
+  });
+});
+
 describe('a bond', () => {
   const wire = (potential?: string): Join => ({
     tag: 'J-1',

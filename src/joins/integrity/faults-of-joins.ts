@@ -6,6 +6,7 @@ import { loneSections } from './lone-sections.ts';
 import { missingBonds } from './missing-bonds.ts';
 import { missingEnds } from './missing-ends.ts';
 import { notDrained } from './not-drained.ts';
+import { sameEnds } from './same-ends.ts';
 import { sharedTerminals } from './shared-terminals.ts';
 import { usedTwice } from './used-twice.ts';
 import { wrongColours } from './wrong-colours.ts';
@@ -19,6 +20,7 @@ import { wrongColours } from './wrong-colours.ts';
  */
 export const faultsOfJoins = (joins: readonly LaidJoin[], book: Book): readonly JoinFault[] => [
   ...missingEnds(joins),
+  ...sameEnds(joins),
   ...sharedTerminals(joins, book),
   ...usedTwice(joins),
   ...differingEnds(joins),

@@ -4,6 +4,7 @@ import type { LaidJoin } from '../laid-join.ts';
 import { terminalKey, terminalOf } from '../terminal.ts';
 import { endOf, type JoinFault } from './fault.ts';
 import { groupBy } from './group-by.ts';
+import { endsInOne } from './same-ends.ts';
 
 /** How many wires a terminal is made for, as the book says of it or of its strip. */
 const wiresOf = (book: Book) => {
@@ -29,7 +30,11 @@ export const sharedTerminals = (joins: readonly LaidJoin[], book: Book): readonl
   const allowedIn = wiresOf(book);
   const ends = joins
     .filter(({ kind }) => takesTerminal(kind))
-    .flatMap((join) => (['from', 'to'] as const).map((side) => ({ join, end: join[side] })));
+    // a join that ends where it begins has a fault of its own and is one wire there
+    .flatMap((join) => {
+      const sides = endsInOne(join) ? (['from'] as const) : (['from', 'to'] as const);
+      return sides.map((side) => ({ join, end: join[side] }));
+    });
   return [...groupBy(ends, ({ end }) => terminalKey(end)).values()].flatMap((here) => {
     const [{ end }, last] = [here[0]!, here.at(-1)!];
     const allowed = allowedIn(end.box, end.label ?? '');

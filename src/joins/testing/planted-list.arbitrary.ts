@@ -83,6 +83,11 @@ const plants: readonly ((list: Sound, split: number, lone: string[]) => string)[
   },
   ({ wire }, split) => {
     const one = wire(split, 1);
+    one.to = one.from!;
+    return markOf('JOIN_ENDS_SAME', one.tag);
+  },
+  ({ wire }, split) => {
+    const one = wire(split, 1);
     one.from = one.from!.replace('X1', 'X9');
     const other = wire(split, 1, { from: one.from });
     return markOf('JOIN_TERMINAL_SHARED', one.tag, other.tag);
