@@ -9,6 +9,7 @@ import {
 } from '../../proof/index.ts';
 import { useKeptRecords } from '../state/kept-records.tsx';
 import { usePage, usePagePart, useWords } from '../state/page-context.ts';
+import { checkUnit } from './check-unit.ts';
 
 /** What the page speaks of: the floor that is chosen, and what its records say of the checks of the book. */
 export interface ShownProof {
@@ -61,9 +62,8 @@ export const WithProof = ({
         : checkSentences(book, {
             say: words.say,
             has: words.has,
-            // a share is said in per cent
             quantity: (value, kind) =>
-              words.quantity(value, kind, { units, book, unit: kind === 'ratio' ? '%' : undefined }).text,
+              words.quantity(value, kind, { units, book, unit: checkUnit(kind, value) }).text,
             number: (value) => words.number(value, 2),
           }),
     [book, words, units],

@@ -71,7 +71,7 @@ export const proofRunWords: Bundle = {
     'proving.run.concession.about':
       'A person’s decision beside the result, which stays as it was read. A stop or a guard can’t be accepted so.',
     'proving.run.verdict': 'As it stands:',
-    'proving.run.verdict.none': 'Nothing is told yet.',
+    'proving.run.verdict.none': 'Nothing is entered yet.',
     'proving.run.point.witness': 'The other side is asked to see this: name who did.',
     'proving.run.point.hold': 'Nothing behind this goes on before it has passed: name who saw it.',
     'proving.run.write': 'Write it down',

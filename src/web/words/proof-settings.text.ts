@@ -4,7 +4,7 @@ import type { Bundle } from '../../text/index.ts';
 export const proofSettingsWords: Bundle = {
   en: {
     'settings.moment': 'Read at',
-    'settings.read': '{read} of {n, plural, one {one setting is} other {# settings are}} read {moment}.',
+    'settings.read': '{moment}: {read} of {n, plural, one {one setting} other {# settings}} read.',
     'settings.beyond':
       '{n, plural, one {One of them lies} other {# of them lie}} beyond what is allowed: marked in the table.',
     'settings.register': 'What is set, place by place',
@@ -33,9 +33,9 @@ export const proofSettingsWords: Bundle = {
     'settings.compare.from': 'From',
     'settings.compare.to': 'To',
     'settings.compare.changed':
-      '{n, plural, =0 {Nothing is} one {One setting is} other {# settings are}} another {to} than {from}; {same} the same.',
+      'From {from} to {to}: {n, plural, =0 {no setting} one {one setting} other {# settings}} changed, {same} the same.',
     'settings.compare.untold':
-      '{n, plural, one {One was} other {# were}} not read at both: nobody can tell whether it changed.',
+      '{n, plural, one {One was not read at both: nobody can tell whether it changed.} other {# were not read at both: nobody can tell whether they changed.}}',
     'settings.compare.why': 'Why: {why}',
     'settings.compare.by': '{by}, {at}',
     'settings.compare.stale': 'To be proved anew:',

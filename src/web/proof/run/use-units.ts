@@ -3,6 +3,7 @@ import { defaultUnit, type Kind, unitsOf } from '../../../quantity/index.ts';
 import { keptTexts } from '../../state/kept-texts.ts';
 import { usePage, usePagePart } from '../../state/page-context.ts';
 import { unitFor } from '../../words/unit-choice.ts';
+import { checkUnit } from '../check-unit.ts';
 import { useProof } from '../with-proof.tsx';
 
 const note = 'proof-units';
@@ -21,8 +22,7 @@ export const useUnits = (): {
       const own = kept[kind];
       if (own !== undefined && unitsOf(kind).some(({ id }) => id === own)) return own;
       const names = (book.about?.units ?? {}) as Readonly<Record<string, string>>;
-      const usual = unitFor(kind, near, units, names, book.about?.system);
-      if (kind === 'ratio') return '%';
+      const usual = checkUnit(kind, near) ?? unitFor(kind, near, units, names, book.about?.system);
       return usual ?? defaultUnit(kind, book.about?.system === 'us' ? 'us' : 'metric');
     },
     choose: (kind, unit) => {
