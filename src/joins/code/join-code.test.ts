@@ -79,7 +79,12 @@ describe('a code that was typed', () => {
   const [first] = joins;
   it('is found however it is written', () => {
     const code = first!.code;
-    for (const typed of [scanText(code), printedCode(code), code.toLowerCase(), ` ${code.slice(0, 2)} ${code.slice(2)} `]) {
+    for (const typed of [
+      scanText(code),
+      printedCode(code),
+      code.toLowerCase(),
+      ` ${code.slice(0, 2)} ${code.slice(2)} `,
+    ]) {
       expect(findCode(typed, joins)).toEqual({ is: 'found', join: 'J-1', code: printedCode(code) });
     }
     expect(plainCode('z5gb')).toBe('2568');
