@@ -1,11 +1,12 @@
 import type { JoinEnd } from '../../joins/index.ts';
 
-/** One end in a line: what stands on it and where it is, without saying the same twice. */
+/** One end in a line: what stands on it and where it is, without saying the same twice; empty where there is none. */
 export const endText = (
   { label, on, section, box }: JoinEnd,
   say: (key: string, parts?: Readonly<Record<string, string>>) => string,
 ): string => {
-  const name = label ?? on ?? say('joins.end.unsaid');
+  const name = label ?? on;
   const where = box ?? section;
+  if (name === undefined) return where ?? '';
   return where === undefined || name.startsWith(where) ? name : say('joins.end', { label: name, where });
 };

@@ -87,7 +87,7 @@ export const joinsPageWords: Bundle = {
     'joining.none.list': 'Read a wire or tube list',
 
     'joining.loose.told':
-      'Of {n, plural, one {one join} other {# joins}} {tested} {tested, plural, one {is} other {are}} recorded as tested; {loose, plural, =0 {none hangs} one {one hangs} other {# hang}} loose by the records{trouble, plural, =0 {} one {, one is in trouble} other {, # are in trouble}}.',
+      'Of {n, plural, one {one join} other {# joins}} {tested} {tested, plural, one {is} other {are}} recorded as tested; {loose} not as made{trouble, plural, =0 {} one {, one is in trouble} other {, # are in trouble}}.',
     'joining.boxes.told':
       '{n, plural, =0 {Of no box anything asked for here is missing.} one {Something is missing in one box of {of} before anybody decides about energising it.} other {Something is missing in {n} boxes of {of} before anybody decides about energising them.}}',
     'joining.boxes': 'Not to be energised yet, by the records',
@@ -153,6 +153,7 @@ export const joinsPageWords: Bundle = {
     'joining.field.by': 'Your name',
     'joining.write': 'Write it down',
     'joining.written': 'Written down: {join}, {state}.',
+    'joining.next.label': 'The next label',
     'joining.waits': 'in this browser, not on the server yet',
     'joining.by': '{by}, {at}',
     'joining.card.lacks': 'Still missing before anybody decides about energising: {lacks}.',

@@ -19,7 +19,7 @@ export const FaultRow = ({
   const joins = [...new Set(ends.map(({ join }) => join))];
   return (
     <li className="fault-row" data-fault={code}>
-      <h4>{say(`joins.fault.${code}`, parts)}</h4>
+      <h3>{say(`joins.fault.${code}`, parts)}</h3>
       <ul>
         {joins.map((join) => {
           const laid = byTag.get(join);

@@ -27,7 +27,11 @@ export const CodeForm = ({ opened }: { readonly opened: string | undefined }): R
     return opened === undefined ? (asked ?? (typeof kept === 'string' ? kept : '')) : '';
   });
   const [pressed, setPressed] = useState(typed !== '');
+  const before = useRef(opened);
   useEffect(() => {
+    // the next label: its code is typed at once
+    if (opened === undefined && before.current !== undefined) field.current?.focus();
+    before.current = opened;
     // the address was changed by a link
     if (opened === undefined) return;
     setTyped('');

@@ -2,7 +2,7 @@ import { type ReactElement, useMemo, useRef, useState } from 'react';
 import { type LaidJoin, printedCode } from '../../../joins/index.ts';
 import { MediaStrip } from '../../proof/media/media-strip.tsx';
 import { GoLink } from '../../shell/go-link.tsx';
-import { bookPageAddress } from '../../shell/route.ts';
+import { bookPageAddress, joinsAddress } from '../../shell/route.ts';
 import { useKeptRecords } from '../../state/kept-records.tsx';
 import { usePagePart, useWords } from '../../state/page-context.ts';
 import { JoinLink } from '../join-link.tsx';
@@ -76,6 +76,11 @@ export const JoinCard = ({ join }: { readonly join: LaidJoin }): ReactElement =>
       <p className="run-told" role="status" tabIndex={-1} ref={line}>
         {told}
       </p>
+      {told !== '' && (
+        <p className="next-label">
+          <GoLink to={joinsAddress(book, 'make')}>{say('joining.next.label')}</GoLink>
+        </p>
+      )}
       <MarkForm
         key={tag}
         join={join}
@@ -86,7 +91,7 @@ export const JoinCard = ({ join }: { readonly join: LaidJoin }): ReactElement =>
         }}
       />
       {lacks.length > 0 && (
-        <p className="small" data-lacks={lacks.length}>
+        <p className="small short" data-lacks={lacks.length}>
           {say('joining.card.lacks', { lacks: lacks.map((why) => say(`joins.lack.${why}`)).join(', ') })}
         </p>
       )}

@@ -1,5 +1,6 @@
 import type { ReactElement } from 'react';
 import type { JoinEnd, LaidJoin } from '../../../joins/index.ts';
+import { hasTwoEnds } from '../../../joins/join-kinds.ts';
 import { useWords } from '../../state/page-context.ts';
 
 const End = ({ end }: { readonly end: JoinEnd }): ReactElement => {
@@ -31,9 +32,13 @@ const End = ({ end }: { readonly end: JoinEnd }): ReactElement => {
 };
 
 /** Both ends facing each other, as one stands with the wire between them. */
-export const JoinEnds = ({ join: { from, to } }: { readonly join: LaidJoin }): ReactElement => (
-  <div className="join-ends">
-    <End end={from} />
-    <End end={to} />
-  </div>
-);
+export const JoinEnds = ({ join: { kind, from, to } }: { readonly join: LaidJoin }): ReactElement => {
+  // a lock, a guard or a valve to drain stands at one place
+  const whole = hasTwoEnds(kind) || to.label !== undefined || to.on !== undefined;
+  return (
+    <div className="join-ends">
+      <End end={from} />
+      {whole && <End end={to} />}
+    </div>
+  );
+};
