@@ -77,7 +77,8 @@ export const sampleSpreadSheet = (id: string, kind: Kind) =>
       high: numberField(kind, 'x_+'),
     },
     formula: [
-      '\\bar x_\\pm = \\bar x \\pm t_{(1+\\gamma)/2,\\,n-1}\\, \\frac{s}{\\sqrt n}, \\quad \\sigma_\\pm = s \\sqrt{\\frac{n-1}{\\chi^2_{n-1}}}',
+      '\\bar x_\\pm = \\bar x \\pm t_{(1+\\gamma)/2,\\,n-1}\\, \\frac{s}{\\sqrt n}',
+      '\\sigma_- = s \\sqrt{\\frac{n-1}{\\chi^2_{\\gamma,\\,n-1}}}, \\quad \\sigma_+ = s \\sqrt{\\frac{n-1}{\\chi^2_{1-\\gamma,\\,n-1}}} \\quad \\text{(each one-sided)}',
       'x_\\pm = \\bar x \\pm k\\!\\left( n,\\ \\tfrac{1+p}{2},\\ \\tfrac{1+\\gamma}{2} \\right) s',
     ],
     limits: [
