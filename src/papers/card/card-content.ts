@@ -136,7 +136,7 @@ export const cardContent = (asked: CardAsked, options: PaperOptions, paper: Pape
   const ownFloor = book.floors?.find(({ tag }) => tag === floor.floor);
   return {
     head: { ...paperHead(say('card.title'), options, paper), caution: say('card.foot') },
-    title: format?.name ?? floor.format,
+    title: say('card.of', { format: format?.name ?? floor.format }),
     subtitle: say('card.at', { floor: floor.name }),
     presets: presetsOf(asked, paper),
     settings,

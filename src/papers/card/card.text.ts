@@ -4,6 +4,7 @@ import type { Bundle } from '../../text/index.ts';
 export const cardText: Bundle = {
   en: {
     'card.title': 'Set-up card',
+    'card.of': 'Set-up card, {format}',
     'card.at': 'at {floor}',
     'card.foot':
       'Values as left by the crew that handed the line over. The local rules of the plant come first.',

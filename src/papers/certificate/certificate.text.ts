@@ -4,7 +4,7 @@ import type { Bundle } from '../../text/index.ts';
 export const certificateText: Bundle = {
   en: {
     'certificate.title': 'Certificate',
-    'certificate.of': '{gate}: {floor}',
+    'certificate.of': 'Certificate, {floor}: {gate}',
     'certificate.foot':
       'What was recorded up to the printing of this paper. It releases no machine; the local code and licensed people do.',
     'certificate.builder': 'the builder',
