@@ -359,6 +359,18 @@ describe('the file of a witness', () => {
         .toBe(1);
       expect(verifySigned(await recordsOf(), { book: 'flagon-line' })).toEqual([]);
       expect(await faults(page, '.open-view')).toEqual([]);
+
+      // the whole book on a stick: what is here already is counted as known, and what is none is refused
+      const [stick] = await Promise.all([
+        page.waitForEvent('download'),
+        page.locator('[data-act="save-archive"]').click(),
+      ]);
+      const archive = join(folder, stick.suggestedFilename());
+      await stick.saveAs(archive);
+      const chosen = page.locator('input[data-field="archive"]');
+      await chosen.setInputFiles(archive);
+      await waitForText(page.locator('[data-taken]'), /revisions: 0 new, 1 here.*records: 0 new, 1 here/);
+
       await page.locator('[data-part="replies"] [data-comment] a').click();
       await page.locator('.run [data-comment]', { hasText: 'is the <third> foot down?' }).waitFor();
       expect(complaints).toEqual([]);

@@ -29,7 +29,7 @@ const TakenReport = ({ taken }: { readonly taken: Taken }): ReactElement => {
       <ul>
         <li>{say('send.archive.revisions', revisions)}</li>
         <li>{say(left ? 'send.archive.records.left' : 'send.archive.records', records)}</li>
-        <li>{say('send.archive.media', media)}</li>
+        {media.added + media.known > 0 && <li>{say('send.archive.media', media)}</li>}
       </ul>
       {sentences.length > 0 && (
         <>
