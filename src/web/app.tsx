@@ -145,7 +145,7 @@ const Shown = ({ route }: { readonly route: Route }): ReactElement => {
   if (load === 'ready' && route.page === 'joins') {
     return (
       <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
-        <JoinsDoor step={route.step} code={route.code} />
+        <JoinsDoor step={route.step} join={route.join} />
       </Suspense>
     );
   }

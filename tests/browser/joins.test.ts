@@ -93,7 +93,7 @@ describe('the joins of a line on phones', () => {
       await waitForText(page.locator('.joins-caution'), /qualified person/);
       expect([...(await faults(page)), await tooWide(page)]).toEqual([0]);
 
-      await goWithin(page, `${address('make')}&code=${code}`);
+      await goWithin(page, `${address('make')}&join=${code}`);
       await mark(page, 'made', 'the fitter');
       await write(page);
       await waitForText(page.locator('.run-told'), /Written down: J-1, made/);

@@ -8,7 +8,7 @@ import { usePagePart } from '../state/page-context.ts';
 export const JoinLink = ({ join: { code, tag } }: { readonly join: LaidJoin }): ReactElement => {
   const book = usePagePart((state) => state.id);
   return (
-    <GoLink to={joinsAddress(book, 'make', code)}>
+    <GoLink to={joinsAddress(book, 'make', tag)}>
       <span className="join-code">{printedCode(code)}</span> {tag}
     </GoLink>
   );

@@ -30,15 +30,15 @@ const catalogue = allWords(
 /** The page of the joins, with its words: fetched when somebody asks for it. */
 export const JoinsDoor = ({
   step,
-  code,
+  join,
 }: {
   readonly step: string | undefined;
-  readonly code: string | undefined;
+  readonly join: string | undefined;
 }): ReactElement => {
   const id = usePagePart((state) => state.id);
   return (
     <MoreWords catalogue={catalogue}>
-      <JoinsPage key={id} step={step} code={code} />
+      <JoinsPage key={id} step={step} join={join} />
     </MoreWords>
   );
 };

@@ -27,10 +27,10 @@ const views: Readonly<Record<JoinsStep, ComponentType>> = {
 /** From what hangs loose to what is recorded as tested: one question a view. */
 export const JoinsPage = ({
   step: named,
-  code,
+  join,
 }: {
   readonly step: string | undefined;
-  readonly code: string | undefined;
+  readonly join: string | undefined;
 }): ReactElement => {
   const { say } = useWords();
   const id = usePagePart((state) => state.id);
@@ -40,7 +40,7 @@ export const JoinsPage = ({
   return (
     <div className="joins-page" id="figures" tabIndex={-1} data-step={step}>
       <WithRecords>
-        <WithJoins asked={code} absent={<p className="message">{say('page.loading')}</p>}>
+        <WithJoins asked={join} absent={<p className="message">{say('page.loading')}</p>}>
           <QuestionSteps
             steps={joinsSteps}
             step={step}

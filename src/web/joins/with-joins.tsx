@@ -27,7 +27,7 @@ export interface ShownJoins {
   /** Where one works; records bear it. */
   readonly floor: string | undefined;
   readonly chooseFloor: (tag: string) => void;
-  /** The code that the address names. */
+  /** The join that the address names, by its tag or by the code on its label. */
   readonly asked: string | undefined;
 }
 

@@ -3,6 +3,7 @@ import {
   bookPageAddress,
   compareAddress,
   fillAddress,
+  joinsAddress,
   proofAddress,
   routeOf,
   sheetAddress,
@@ -50,6 +51,15 @@ describe('an address', () => {
       check: 'effect -S1 +FILL & -M1',
     });
     expect(routeOf('/books/x/fill', '?check=placed')).toEqual({ page: 'fill', id: 'x' });
+  });
+  it('of a join names it by its tag', () => {
+    const [path, query] = joinsAddress('flagon line', 'make', 'J-X1:1/X2:1').split('?');
+    expect(routeOf(path ?? '', `?${query}`)).toEqual({
+      page: 'joins',
+      id: 'flagon line',
+      step: 'make',
+      join: 'J-X1:1/X2:1',
+    });
   });
   it('of a comparison carries both sides, and reads them back', () => {
     const [path, query] = compareAddress('flagon-line', { left: 3, right: 'trial' }).split('?');

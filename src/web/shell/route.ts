@@ -10,8 +10,8 @@ export type Route =
   | { readonly page: 'cycle'; readonly id: string; readonly step?: string }
   /** What is proved where; `step` is the question that is open, `check` the one that is tried. */
   | { readonly page: 'proof'; readonly id: string; readonly step?: string; readonly check?: string }
-  /** What is parted and made again; `step` is the question that is open, `code` the join whose label bears it. */
-  | { readonly page: 'joins'; readonly id: string; readonly step?: string; readonly code?: string }
+  /** What is parted and made again; `step` is the question that is open, `join` its tag or the code on its label. */
+  | { readonly page: 'joins'; readonly id: string; readonly step?: string; readonly join?: string }
   /** The papers of a book. */
   | { readonly page: 'papers'; readonly id: string }
   /** Where a book begins; `form` is the short form. */
@@ -52,13 +52,13 @@ export const routeOf = (pathname: string, search: string): Route => {
   const stepped = (['fill', 'cycle', 'proof', 'joins'] as const).find((page) => page === steps[2]);
   if (steps[0] === 'books' && steps[1] !== undefined && stepped !== undefined && steps.length === 3) {
     const query = new URLSearchParams(search);
-    const [step, check, code] = ['step', 'check', 'code'].map((name) => query.get(name) ?? undefined);
+    const [step, check, join] = ['step', 'check', 'join'].map((name) => query.get(name) ?? undefined);
     return {
       page: stepped,
       id: steps[1],
       ...(step === undefined ? {} : { step }),
       ...(check === undefined || stepped !== 'proof' ? {} : { check }),
-      ...(code === undefined || stepped !== 'joins' ? {} : { code }),
+      ...(join === undefined || stepped !== 'joins' ? {} : { join }),
     };
   }
   if (steps[0] === 'books' && steps[1] !== undefined && steps[2] === 'compare' && steps.length === 3) {
@@ -117,11 +117,11 @@ export const proofAddress = (id: string, step?: string, check?: string): string 
   return `/books/${encodeURIComponent(id)}/proof${query === '' ? '' : `?${query}`}`;
 };
 
-/** The address of the joins, with the one whose label bears a code; no step named is the first question. */
-export const joinsAddress = (id: string, step?: string, code?: string): string => {
+/** The address of the joins, with one by its tag or the code on its label; no step named is the first question. */
+export const joinsAddress = (id: string, step?: string, join?: string): string => {
   const query = [
     ...(step === undefined ? [] : [`step=${step}`]),
-    ...(code === undefined ? [] : [`code=${encodeURIComponent(code)}`]),
+    ...(join === undefined ? [] : [`join=${encodeURIComponent(join)}`]),
   ].join('&');
   return `/books/${encodeURIComponent(id)}/joins${query === '' ? '' : `?${query}`}`;
 };

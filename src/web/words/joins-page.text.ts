@@ -126,6 +126,8 @@ export const joinsPageWords: Bundle = {
     'joining.code.mistyped': '“{code}” is mistyped or misread: its last character does not fit the others.',
     'joining.code.unknown': '“{code}” is a code, but no join of this book has it.',
     'joining.code.nearest': 'Was it one of these?',
+    'joining.code.shared':
+      '{code} stands on more than one label. Take the one whose ends are before you, and give one of them a code of its own in the book.',
     'joining.scan': 'Scan',
     'joining.scan.stop': 'Stop',
     'joining.scan.picture': 'What the camera sees',

@@ -41,11 +41,11 @@ export const CodeForm = ({ opened }: { readonly opened: string | undefined }): R
   const take = (text: string, whole: boolean): void => {
     const next = findCode(text, joins);
     const named = joins.find(({ tag }) => tag.toUpperCase() === text.trim().toUpperCase());
-    const code = next.is === 'found' ? next.code : whole && named !== undefined ? named.code : undefined;
+    const join = next.is === 'found' ? next.code : whole ? named?.tag : undefined;
     setPressed(whole);
-    setTyped(code === undefined ? text : '');
-    page.notes.write(note, code === undefined ? text : undefined);
-    if (code !== undefined) go(joinsAddress(book, 'make', code.replace('-', '')));
+    setTyped(join === undefined ? text : '');
+    page.notes.write(note, join === undefined ? text : undefined);
+    if (join !== undefined) go(joinsAddress(book, 'make', join));
   };
   const wrong =
     found !== undefined && found.is !== 'found' && (pressed || plainLength(typed) >= wholeCode)
@@ -94,7 +94,7 @@ export const CodeForm = ({ opened }: { readonly opened: string | undefined }): R
                 <ul className="join-names">
                   {wrong.nearest.map(({ join, code }) => (
                     <li key={join}>
-                      <GoLink to={joinsAddress(book, 'make', code.replace('-', ''))}>
+                      <GoLink to={joinsAddress(book, 'make', join)}>
                         <span className="join-code">{code}</span> {join}
                       </GoLink>
                     </li>

@@ -1,23 +1,40 @@
-import type { ReactElement } from 'react';
-import { findCode } from '../../../joins/index.ts';
+import { type ReactElement, useMemo } from 'react';
+import { printedCode } from '../../../joins/index.ts';
 import { GoLink } from '../../shell/go-link.tsx';
 import { joinsAddress } from '../../shell/route.ts';
 import { usePagePart, useWords } from '../../state/page-context.ts';
+import { endText } from '../end-text.ts';
+import { JoinLink } from '../join-link.tsx';
 import { useJoins } from '../with-joins.tsx';
 import { CodeForm } from './code-form.tsx';
 import { JoinCard } from './join-card.tsx';
+import { meantJoins } from './meant-joins.ts';
 
 /** At the box, with a label in one hand: its code, both ends, and how it stands now. */
 export const MakeView = (): ReactElement => {
   const { say } = useWords();
   const book = usePagePart((state) => state.id);
   const { joins, byTag, asked } = useJoins();
-  const found = asked === undefined ? undefined : findCode(asked, joins);
-  const join = found?.is === 'found' ? byTag.get(found.join) : undefined;
+  const meant = useMemo(() => meantJoins(asked, joins, byTag), [asked, joins, byTag]);
+  const [join, ...others] = meant;
   return (
     <div className="make-view">
-      <CodeForm opened={join?.code} />
-      {join === undefined ? (
+      <CodeForm opened={join?.tag} />
+      {join !== undefined && others.length > 0 ? (
+        <div className="code-told">
+          <p className="problem" data-code="shared">
+            {say('joining.code.shared', { code: printedCode(join.code) })}
+          </p>
+          <ul>
+            {meant.map((one) => (
+              <li key={one.tag} className="fault-ends">
+                <JoinLink join={one} /> {endText(one.from, say)}{' '}
+                {say('joining.fault.to', { to: endText(one.to, say) })}
+              </li>
+            ))}
+          </ul>
+        </div>
+      ) : join === undefined ? (
         <p className="quiet">
           {say('joining.code.hint')}{' '}
           <GoLink to={joinsAddress(book, 'order')}>{say('joining.code.look')}</GoLink>
