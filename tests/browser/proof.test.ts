@@ -146,13 +146,13 @@ describe('a check at the machine', () => {
     await waitForText(told(page), /failed/);
     await page.locator('[data-try="failed"][data-waiting="true"]').waitFor();
     await waitForText(page.locator('.proof-kept'), /One record waits for the server/);
-    await page.route('**/records*', (route) => route.abort());
+    await page.route('**/api/books/*/records*', (route) => route.abort());
     await server.startAgain();
     await page.reload();
     await page.locator('[data-try="failed"][data-waiting="true"]').waitFor();
     await open(page, 'protocol');
     await waitForText(row(page, 'effect -S1 -M1'), /failed.*waits for the server/);
-    await page.unroute('**/records*');
+    await page.unroute('**/api/books/*/records*');
     await open(page, 'run', 'effect -S1 -M1');
     await page.locator('[data-try="failed"][data-waiting="false"]').waitFor({ timeout: 12_000 });
     await page.locator('[data-act="correct"]').click();
