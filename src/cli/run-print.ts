@@ -7,6 +7,7 @@ import { toHex } from '../record/hex.ts';
 import { sha256 } from '../record/sha256.ts';
 import { askedInVain } from './asked-in-vain.ts';
 import type { Call, Ended } from './command.ts';
+import { isDay } from './day.ts';
 import type { printedSchema } from './print-document.ts';
 import { cliProblem } from './problems.ts';
 import { bookOf, headingOf } from './read-book-file.ts';
@@ -16,13 +17,6 @@ import { words } from './words.ts';
 import type { World } from './world.ts';
 
 const utf8 = new TextEncoder();
-
-/** A day of the calendar: 2027-02-30 is none. */
-const isDay = (text: string): boolean => {
-  if (!/^\d{4}-\d{2}-\d{2}$/.test(text)) return false;
-  const at = new Date(`${text}T00:00:00Z`);
-  return !Number.isNaN(at.getTime()) && at.toISOString().startsWith(text);
-};
 
 const wrongOptions = ({ values: { date, out } }: Call): readonly Problem[] => [
   ...(date === undefined || isDay(date)

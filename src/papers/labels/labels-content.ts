@@ -172,7 +172,10 @@ export const labelsContent = (
     height: String(Math.round(height * 10) / 10),
   };
   return {
-    head: paperHead(say('labels.title'), { ...options, page: stock.page }, paper),
+    head: {
+      ...paperHead(say('labels.title'), { ...options, page: stock.page }, paper),
+      caution: say('labels.foot'),
+    },
     subtitle: subtitleOf(paper),
     stock: { width, height, across, down },
     sheets,

@@ -4,6 +4,8 @@ import type { Bundle } from '../../text/index.ts';
 export const labelsText: Bundle = {
   en: {
     'labels.title': 'Labels',
+    'labels.foot':
+      'Codes of the joins as the book has them. Isolate, lock and prove dead before anything is parted.',
     'labels.to': 'to {end}',
     'labels.stock':
       '{labels, plural, one {# label} other {# labels}} of {joins, plural, one {# join} other {# joins}} on {sheets, plural, one {# sheet} other {# sheets}} of stock {stock}: {width} by {height} mm printed. Put plain paper in for this page, the stock for the rest.',
