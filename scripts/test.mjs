@@ -10,17 +10,28 @@ requireNode();
 const tool = (path) => join(projectRoot, 'node_modules', path);
 const node = (...args) => ({ command: process.execPath, args });
 
-/** Import rules are among the unit tests (tests/house), since a test must also see each rule fire. */
-const steps = () => [
-  { name: 'types', ...node(tool('typescript/bin/tsc'), '--noEmit', '-p', '.') },
-  { name: 'lint', ...node(tool('@biomejs/biome/bin/biome'), 'check', '--error-on-warnings') },
-  { name: 'build', ...node('scripts/build.mjs') },
-  { name: 'unit, property and import rules', ...node(tool('vitest/vitest.mjs'), 'run') },
-  {
-    name: 'browser',
-    before: () => (provideChromium() === undefined ? chromiumWanted : undefined),
-    ...node(tool('vitest/vitest.mjs'), 'run', '--config', 'vitest.browser.config.ts'),
-  },
+/**
+ * Rounds one after the other; in a round several rows of steps go on beside each other, where each takes one core.
+ * Import rules are among the unit tests (tests/house), since a test must also see each rule fire.
+ */
+const rounds = () => [
+  [
+    [{ name: 'types', ...node(tool('typescript/bin/tsc'), '--noEmit', '-p', '.') }],
+    [
+      { name: 'lint', ...node(tool('@biomejs/biome/bin/biome'), 'check', '--error-on-warnings') },
+      { name: 'build', ...node('scripts/build.mjs') },
+    ],
+  ],
+  [[{ name: 'unit, property and import rules', ...node(tool('vitest/vitest.mjs'), 'run') }]],
+  [
+    [
+      {
+        name: 'browser',
+        before: () => (provideChromium() === undefined ? chromiumWanted : undefined),
+        ...node(tool('vitest/vitest.mjs'), 'run', '--config', 'vitest.browser.config.ts'),
+      },
+    ],
+  ],
 ];
 
 const run = ({ command, args }) =>
@@ -35,13 +46,20 @@ const seconds = (from) => `${((performance.now() - from) / 1000).toFixed(0)} s`;
 const broken = [];
 try {
   await install();
-  for (const step of steps()) {
+  const done = async (step) => {
     const from = performance.now();
     const hindered = step.before?.();
     if (hindered !== undefined) process.stderr.write(`${hindered}\n`);
     const status = hindered === undefined ? await run(step) : 1;
     process.stdout.write(`${status === 0 ? 'passed' : 'FAILED'}  ${step.name}, ${seconds(from)}\n`);
     if (status !== 0) broken.push(step.name);
+  };
+  for (const round of rounds()) {
+    await Promise.all(
+      round.map(async (steps) => {
+        for (const step of steps) await done(step);
+      }),
+    );
   }
 } catch (cause) {
   process.stderr.write(`${cause instanceof Error ? cause.message : String(cause)}\n`);

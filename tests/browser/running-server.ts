@@ -28,14 +28,14 @@ const startHost = (): Host => {
   const root = process.env.TWINFLOOR_BUILT ?? projectRoot;
   const program = join(import.meta.dirname, 'server-process.mjs');
   const child = spawn(process.execPath, [program, root], { stdio: ['pipe', 'pipe', 'inherit'] });
+  const ended = once(child, 'exit').then(() => {
+    throw new Error('the server did not start');
+  });
+  // who asks hears of it; nobody else has to
+  ended.catch(() => undefined);
   const ask = async (line: object): Promise<string> => {
     child.stdin.write(`${JSON.stringify(line)}\n`);
-    const [answer] = (await Promise.race([
-      once(child.stdout, 'data'),
-      once(child, 'exit').then(() => {
-        throw new Error('the server did not start');
-      }),
-    ])) as [Buffer];
+    const [answer] = (await Promise.race([once(child.stdout, 'data'), ended])) as [Buffer];
     return answer.toString().trim();
   };
   return { child, ask };
