@@ -102,7 +102,7 @@ export const joinsSchema = z
     found: z
       .strictObject({
         typed: text,
-        is: z.enum(['found', 'mistyped', 'unknown']),
+        is: z.enum(['found', 'shared', 'mistyped', 'unknown']),
         join: text.optional(),
         nearest: z.array(nearSchema),
       })

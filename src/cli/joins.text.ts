@@ -41,6 +41,9 @@ export const joinsCommandText: Bundle = {
     'joins.found': '{code} is {join}',
     'joins.mistyped': '{code} is mistyped or misread.',
     'joins.unknown': '{code} is a code, but no join of this book has it.',
+    'joins.shared':
+      '{code} stands on the labels of more than one join: print them anew before one is made by it.',
+    'joins.sharing': 'It may be: {nearest}.',
     'joins.nearest': 'Near it: {nearest}.',
     'joins.list.head': '{path}: {taken} of {rows} rows read, {known} of them joins that the book has.',
     'joins.list.columns': 'Columns',

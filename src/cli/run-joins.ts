@@ -77,7 +77,9 @@ const codeText = ({ typed, found }: NonNullable<Asked['code']>): string => {
   const nearest = found.nearest.map(({ code, join }) => `${code} (${join})`).join(', ');
   return [
     words.say(`joins.${found.is}`, { code: typed }),
-    ...(nearest === '' ? [] : [words.say('joins.nearest', { nearest })]),
+    ...(nearest === ''
+      ? []
+      : [words.say(found.is === 'shared' ? 'joins.sharing' : 'joins.nearest', { nearest })]),
   ].join(' ');
 };
 

@@ -3,6 +3,8 @@ import { isCode, plainCode, printedCode } from './join-code.ts';
 /** What became of a code that somebody typed. */
 export type Found =
   | { readonly is: 'found'; readonly join: string; readonly code: string }
+  /** Several labels bear it: it settles nothing. `nearest` are the joins that have it. */
+  | { readonly is: 'shared'; readonly code: string; readonly nearest: readonly Near[] }
   /** The check character does not fit: something was mistyped or misread. */
   | { readonly is: 'mistyped'; readonly nearest: readonly Near[] }
   /** It fits, but no join of this book has it. */
@@ -43,15 +45,20 @@ const distance = (a: string, b: string): number => {
 /**
  * The join of a code that was typed by hand or scanned, or that it is mistyped, with what it may have been.
  *
- * Method   a code that fits its check character and that a join has is found; else the codes within two slips are
+ * Method   a code that one join has is found, one that several have is told; else the codes within two slips are
  *          offered, the nearest first, and never taken by themselves
  * Symbols  typed  as it came: small letters, gaps and a hyphen are no slips
  * Cost     O(joins) for one that is not found
  */
 export const findCode = (typed: string, joins: readonly Coded[]): Found => {
   const code = plainCode(typed);
-  const join = joins.find((one) => one.code === code);
-  if (join !== undefined) return { is: 'found', join: join.tag, code: printedCode(join.code) };
+  const [join, ...others] = joins.filter((one) => one.code === code);
+  if (join !== undefined) {
+    const printed = printedCode(join.code);
+    if (others.length === 0) return { is: 'found', join: join.tag, code: printed };
+    const nearest = [join, ...others].map(({ tag }) => ({ join: tag, code: printed }));
+    return { is: 'shared', code: printed, nearest };
+  }
   const nearest =
     code.length > 12
       ? []

@@ -89,6 +89,13 @@ describe('a code that was typed', () => {
     }
     expect(plainCode('z5gb')).toBe('2568');
   });
+  it('settles nothing where two labels bear it: both are named', () => {
+    const twin = { tag: 'J-9', code: first!.code };
+    expect(findCode(first!.code, [...joins, twin])).toMatchObject({
+      is: 'shared',
+      nearest: [{ join: 'J-1' }, { join: 'J-9' }],
+    });
+  });
   it('says that it is mistyped and offers the nearest, one slip away', () => {
     fc.assert(
       fc.property(

@@ -41,14 +41,17 @@ export const CodeForm = ({ opened }: { readonly opened: string | undefined }): R
   const take = (text: string, whole: boolean): void => {
     const next = findCode(text, joins);
     const named = joins.find(({ tag }) => tag.toUpperCase() === text.trim().toUpperCase());
-    const join = next.is === 'found' ? next.code : whole ? named?.tag : undefined;
+    const join = next.is === 'found' || next.is === 'shared' ? next.code : whole ? named?.tag : undefined;
     setPressed(whole);
     setTyped(join === undefined ? text : '');
     page.notes.write(note, join === undefined ? text : undefined);
     if (join !== undefined) go(joinsAddress(book, 'make', join));
   };
   const wrong =
-    found !== undefined && found.is !== 'found' && (pressed || plainLength(typed) >= wholeCode)
+    found !== undefined &&
+    found.is !== 'found' &&
+    found.is !== 'shared' &&
+    (pressed || plainLength(typed) >= wholeCode)
       ? found
       : undefined;
   return (

@@ -14,7 +14,6 @@ export const meantJoins = (
   const tagged = byTag.get(asked);
   if (tagged !== undefined) return [tagged];
   const found = findCode(asked, joins);
-  if (found.is !== 'found') return [];
-  const code = byTag.get(found.join)?.code;
-  return joins.filter((join) => join.code === code);
+  const meant = found.is === 'found' ? [found] : found.is === 'shared' ? found.nearest : [];
+  return meant.flatMap(({ join }) => byTag.get(join) ?? []);
 };
