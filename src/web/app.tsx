@@ -82,89 +82,55 @@ const BookMessage = (): ReactElement => {
   );
 };
 
+/** The part of an address; what speaks of a book waits until it is there. */
+const partOf = (route: Route, isReady: boolean): ReactElement => {
+  if (route.page === 'sheets' || route.page === 'sheet') return <SheetsDoor route={route} />;
+  if (route.page === 'new') return <NewDoor form={route.form} />;
+  if (route.page === 'hall') return <HallDoor />;
+  if (!isReady) return <BookMessage />;
+  switch (route.page) {
+    case 'compare':
+      return <CompareDoor left={route.left} right={route.right} />;
+    case 'utilities':
+      return <UtilitiesDoor />;
+    case 'fill':
+      return <FillDoor step={route.step} />;
+    case 'cycle':
+      return <CycleDoor step={route.step} />;
+    case 'proof':
+      return <ProofDoor step={route.step} check={route.check} />;
+    case 'joins':
+      return <JoinsDoor step={route.step} join={route.join} />;
+    case 'papers':
+      return <PapersDoor />;
+    case 'write':
+      return <BookPage at={route.at} />;
+    default:
+      return <FloorsPage />;
+  }
+};
+
 const Shown = ({ route }: { readonly route: Route }): ReactElement => {
   const load = usePagePart((state) => state.load);
   const { words } = usePage();
-  if (route.page === 'sheets' || route.page === 'sheet') {
-    return (
-      <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
-        <SheetsDoor route={route} />
-      </Suspense>
-    );
-  }
   if (route.page === 'nowhere') return <p className="message">{words.say('page.noSuchPage')}</p>;
-  if (route.page === 'new') {
-    return (
-      <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
-        <NewDoor form={route.form} />
-      </Suspense>
-    );
-  }
-  if (route.page === 'hall') {
-    return (
-      <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
-        <HallDoor />
-      </Suspense>
-    );
-  }
-  if (load === 'ready' && route.page === 'compare') {
-    return (
-      <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
-        <CompareDoor left={route.left} right={route.right} />
-      </Suspense>
-    );
-  }
-  if (load === 'ready' && route.page === 'utilities') {
-    return (
-      <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
-        <UtilitiesDoor />
-      </Suspense>
-    );
-  }
-  if (load === 'ready' && route.page === 'fill') {
-    return (
-      <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
-        <FillDoor step={route.step} />
-      </Suspense>
-    );
-  }
-  if (load === 'ready' && route.page === 'cycle') {
-    return (
-      <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
-        <CycleDoor step={route.step} />
-      </Suspense>
-    );
-  }
-  if (load === 'ready' && route.page === 'proof') {
-    return (
-      <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
-        <ProofDoor step={route.step} check={route.check} />
-      </Suspense>
-    );
-  }
-  if (load === 'ready' && route.page === 'joins') {
-    return (
-      <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
-        <JoinsDoor step={route.step} join={route.join} />
-      </Suspense>
-    );
-  }
-  if (load === 'ready' && route.page === 'papers') {
-    return (
-      <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
-        <PapersDoor />
-      </Suspense>
-    );
-  }
-  if (load === 'ready' && route.page === 'write') {
-    return (
-      <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
-        <BookPage at={route.at} />
-      </Suspense>
-    );
-  }
-  return load === 'ready' ? <FloorsPage /> : <BookMessage />;
+  return (
+    <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
+      {partOf(route, load === 'ready')}
+    </Suspense>
+  );
 };
+
+/** The questions about a book, in the order of the navigation. */
+const ofBook = [
+  { page: 'utilities', name: 'page.utilities', to: utilitiesAddress },
+  { page: 'fill', name: 'page.fill', to: fillAddress },
+  { page: 'cycle', name: 'page.cycle', to: cycleAddress },
+  { page: 'proof', name: 'page.proof', to: proofAddress },
+  { page: 'joins', name: 'page.joins', to: joinsAddress },
+  { page: 'papers', name: 'page.papers', to: papersAddress },
+  { page: 'write', name: 'write.nav', to: bookPageAddress },
+] as const;
 
 /** Ctrl+Z outside a field undoes an edit of the book; inside one it belongs to the text. */
 const useUndoKeys = (away: boolean): void => {
@@ -207,19 +173,9 @@ export const App = (): ReactElement => {
     window.addEventListener('popstate', back);
     return () => window.removeEventListener('popstate', back);
   }, []);
-  const wanted =
-    route.page === 'book'
-      ? (route.id ?? '')
-      : route.page === 'write' ||
-          route.page === 'utilities' ||
-          route.page === 'fill' ||
-          route.page === 'cycle' ||
-          route.page === 'proof' ||
-          route.page === 'papers' ||
-          route.page === 'joins' ||
-          route.page === 'compare'
-        ? route.id
-        : undefined;
+  const ofRoute = 'id' in route ? route.id : undefined;
+  // the address of no book is that of the one that is open
+  const wanted = route.page === 'book' ? (ofRoute ?? '') : ofRoute;
   useEffect(() => {
     const { id: open, load } = page.state.get();
     // an address without a book is content with the one that is open
@@ -245,41 +201,12 @@ export const App = (): ReactElement => {
           <GoLink to={home} current={route.page === 'book'}>
             {say('page.floors')}
           </GoLink>
-          {id !== '' && (
-            <GoLink to={utilitiesAddress(id)} current={route.page === 'utilities'}>
-              {say('page.utilities')}
-            </GoLink>
-          )}
-          {id !== '' && (
-            <GoLink to={fillAddress(id)} current={route.page === 'fill'}>
-              {say('page.fill')}
-            </GoLink>
-          )}
-          {id !== '' && (
-            <GoLink to={cycleAddress(id)} current={route.page === 'cycle'}>
-              {say('page.cycle')}
-            </GoLink>
-          )}
-          {id !== '' && (
-            <GoLink to={proofAddress(id)} current={route.page === 'proof'}>
-              {say('page.proof')}
-            </GoLink>
-          )}
-          {id !== '' && (
-            <GoLink to={joinsAddress(id)} current={route.page === 'joins'}>
-              {say('page.joins')}
-            </GoLink>
-          )}
-          {id !== '' && (
-            <GoLink to={papersAddress(id)} current={route.page === 'papers'}>
-              {say('page.papers')}
-            </GoLink>
-          )}
-          {id !== '' && (
-            <GoLink to={bookPageAddress(id)} current={route.page === 'write'}>
-              {say('write.nav')}
-            </GoLink>
-          )}
+          {id !== '' &&
+            ofBook.map(({ page: own, name, to }) => (
+              <GoLink key={own} to={to(id)} current={route.page === own}>
+                {say(name)}
+              </GoLink>
+            ))}
           <GoLink to="/sheets" current={route.page === 'sheets' || route.page === 'sheet'}>
             {say('page.sheets')}
           </GoLink>
