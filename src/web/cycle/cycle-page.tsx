@@ -1,6 +1,6 @@
 import { lazy, type ReactElement, Suspense } from 'react';
 import { GoLink } from '../shell/go-link.tsx';
-import { QuestionSteps } from '../shell/question-steps.tsx';
+import { QuestionFrame } from '../shell/question-frame.tsx';
 import { bookPageAddress, cycleAddress } from '../shell/route.ts';
 import { untilFetched } from '../shell/until-fetched.ts';
 import { usePagePart, useWords } from '../state/page-context.ts';
@@ -30,7 +30,6 @@ export const CyclePage = ({ step: named }: { readonly step: string | undefined }
   const { say } = useWords();
   const id = usePagePart((state) => state.id);
   const step = cycleStepNamed(named);
-  const next = cycleSteps[cycleSteps.indexOf(step) + 1];
   const View = views[step];
   return (
     <div className="cycle-page" id="figures" tabIndex={-1} data-step={step}>
@@ -43,25 +42,17 @@ export const CyclePage = ({ step: named }: { readonly step: string | undefined }
           </p>
         }
       >
-        <QuestionSteps
+        <QuestionFrame
           steps={cycleSteps}
           step={step}
-          label={say('cycle.steps')}
-          nameOf={(one) => say(`cycle.step.${one}`)}
+          words="cycle"
           addressOf={(one) => cycleAddress(id, one)}
-        />
-        <h2>{say(`cycle.question.${step}`)}</h2>
-        <RunBar />
-        <Suspense fallback={<p className="message">{say('page.loading')}</p>}>
-          <View />
-        </Suspense>
-        {next !== undefined && (
-          <p className="cycle-next">
-            <GoLink to={cycleAddress(id, next)}>
-              {say('cycle.next', { question: say(`cycle.question.${next}`) })}
-            </GoLink>
-          </p>
-        )}
+        >
+          <RunBar />
+          <Suspense fallback={<p className="message">{say('page.loading')}</p>}>
+            <View />
+          </Suspense>
+        </QuestionFrame>
       </WithShifts>
     </div>
   );

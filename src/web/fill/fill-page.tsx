@@ -1,6 +1,6 @@
 import { lazy, type ReactElement, Suspense } from 'react';
 import { GoLink } from '../shell/go-link.tsx';
-import { QuestionSteps } from '../shell/question-steps.tsx';
+import { QuestionFrame } from '../shell/question-frame.tsx';
 import { bookPageAddress, fillAddress } from '../shell/route.ts';
 import { untilFetched } from '../shell/until-fetched.ts';
 import { WithRecords } from '../state/kept-records.tsx';
@@ -56,7 +56,6 @@ export const FillPage = ({ step: named }: { readonly step: string | undefined })
   const { say } = useWords();
   const id = usePagePart((state) => state.id);
   const step = stepNamed(named);
-  const next = fillSteps[fillSteps.indexOf(step) + 1];
   return (
     <div className="fill-page" id="figures" tabIndex={-1} data-step={step}>
       <WithPlace
@@ -68,25 +67,15 @@ export const FillPage = ({ step: named }: { readonly step: string | undefined })
         }
       >
         <WithRecords>
-          <QuestionSteps
+          <QuestionFrame
             steps={fillSteps}
             step={step}
-            label={say('setting.steps')}
-            nameOf={(one) => say(`setting.step.${one}`)}
+            words="setting"
             addressOf={(one) => fillAddress(id, one)}
-          />
-          <div className="fill-head">
-            <h2>{say(`setting.question.${step}`)}</h2>
-            <FillChoice withFloor={step !== 'samples' && step !== 'floor'} />
-          </div>
-          <View step={step} />
-          {next !== undefined && (
-            <p className="fill-next">
-              <GoLink to={fillAddress(id, next)}>
-                {say('setting.next', { question: say(`setting.question.${next}`) })}
-              </GoLink>
-            </p>
-          )}
+            beside={<FillChoice withFloor={step !== 'samples' && step !== 'floor'} />}
+          >
+            <View step={step} />
+          </QuestionFrame>
         </WithRecords>
       </WithPlace>
     </div>

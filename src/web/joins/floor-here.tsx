@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react';
+import { FloorSelect } from '../shell/floor-select.tsx';
 import { useWords } from '../state/page-context.ts';
 import { useJoins } from './with-joins.tsx';
 
@@ -8,15 +9,6 @@ export const FloorHere = (): ReactElement | null => {
   const { say } = useWords();
   if (floor === undefined) return null;
   return (
-    <label className="proof-floor">
-      {say('joining.floor')}{' '}
-      <select value={floor} onChange={({ target }) => chooseFloor(target.value)}>
-        {(book.floors ?? []).map(({ tag, name }) => (
-          <option key={tag} value={tag}>
-            {name ?? tag}
-          </option>
-        ))}
-      </select>
-    </label>
+    <FloorSelect label={say('joining.floor')} floors={book.floors ?? []} value={floor} choose={chooseFloor} />
   );
 };

@@ -1,7 +1,6 @@
 import { type ComponentType, lazy, type ReactElement, Suspense } from 'react';
 import { RecordsState } from '../proof/records-state.tsx';
-import { GoLink } from '../shell/go-link.tsx';
-import { QuestionSteps } from '../shell/question-steps.tsx';
+import { QuestionFrame } from '../shell/question-frame.tsx';
 import { joinsAddress } from '../shell/route.ts';
 import { untilFetched } from '../shell/until-fetched.ts';
 import { WithRecords } from '../state/kept-records.tsx';
@@ -35,34 +34,23 @@ export const JoinsPage = ({
   const { say } = useWords();
   const id = usePagePart((state) => state.id);
   const step = joinsStepNamed(named);
-  const next = joinsSteps[joinsSteps.indexOf(step) + 1];
   const View = views[step];
   return (
     <div className="joins-page" id="figures" tabIndex={-1} data-step={step}>
       <WithRecords>
         <WithJoins asked={join} absent={<p className="message">{say('page.loading')}</p>}>
-          <QuestionSteps
+          <QuestionFrame
             steps={joinsSteps}
             step={step}
-            label={say('joining.steps')}
-            nameOf={(one) => say(`joining.step.${one}`)}
+            words="joining"
             addressOf={(one) => joinsAddress(id, one)}
-          />
-          <div className="proof-head">
-            <h2>{say(`joining.question.${step}`)}</h2>
-            <FloorHere />
-          </div>
-          <RecordsState />
-          <Suspense fallback={<p className="quiet">{say('page.loading')}</p>}>
-            <View />
-          </Suspense>
-          {next !== undefined && (
-            <p className="proof-next">
-              <GoLink to={joinsAddress(id, next)}>
-                {say('joining.next', { question: say(`joining.question.${next}`) })}
-              </GoLink>
-            </p>
-          )}
+            beside={<FloorHere />}
+          >
+            <RecordsState />
+            <Suspense fallback={<p className="quiet">{say('page.loading')}</p>}>
+              <View />
+            </Suspense>
+          </QuestionFrame>
         </WithJoins>
       </WithRecords>
     </div>

@@ -1,4 +1,4 @@
-import { createContext, type ReactElement, type ReactNode, useContext, useMemo, useState } from 'react';
+import { createContext, type ReactElement, type ReactNode, useContext, useMemo } from 'react';
 import type { Book } from '../../book/index.ts';
 import {
   type BoxLacks,
@@ -12,6 +12,7 @@ import {
   type Schedule,
   scheduleOf,
 } from '../../joins/index.ts';
+import { useKeptChoice } from '../state/kept-choice.ts';
 import { useKeptRecords } from '../state/kept-records.tsx';
 import { usePage, usePagePart } from '../state/page-context.ts';
 
@@ -53,8 +54,7 @@ export const WithJoins = ({
   const id = usePagePart((state) => state.id);
   const book = usePagePart((state) => state.book);
   const { records } = useKeptRecords();
-  const note = `joins-floor/${id}`;
-  const [chosen, setChosen] = useState(() => page.notes.read(note));
+  const [chosen, chooseFloor] = useKeptChoice<string>(page, `joins-floor/${id}`);
   const listed = useMemo(() => {
     if (book === undefined) return undefined;
     const joins = laidJoins(book);
@@ -80,13 +80,10 @@ export const WithJoins = ({
       states,
       boxes: lacksOfBoxes(listed.joins, states, listed.faults),
       floor: floor?.tag,
-      chooseFloor: (tag) => {
-        page.notes.write(note, tag);
-        setChosen(tag);
-      },
+      chooseFloor,
       asked,
     };
-  }, [page, note, listed, records, chosen, asked]);
+  }, [listed, records, chosen, chooseFloor, asked]);
   if (shown === undefined) return <>{absent}</>;
   return <JoinsContext value={shown}>{children}</JoinsContext>;
 };

@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react';
+import { FloorSelect } from '../shell/floor-select.tsx';
 import { useWords } from '../state/page-context.ts';
 import { useProof } from './with-proof.tsx';
 
@@ -6,16 +7,8 @@ import { useProof } from './with-proof.tsx';
 export const FloorChoice = (): ReactElement => {
   const { proof, floor, chooseFloor } = useProof();
   const { say } = useWords();
+  const floors = proof.floors.map((one) => ({ tag: one.floor, name: one.name }));
   return (
-    <label className="proof-floor">
-      {say('proving.floor')}{' '}
-      <select value={floor.floor} onChange={(event) => chooseFloor(event.target.value)}>
-        {proof.floors.map((one) => (
-          <option key={one.floor} value={one.floor}>
-            {one.name}
-          </option>
-        ))}
-      </select>
-    </label>
+    <FloorSelect label={say('proving.floor')} floors={floors} value={floor.floor} choose={chooseFloor} />
   );
 };

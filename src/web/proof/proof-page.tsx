@@ -1,6 +1,6 @@
 import { type ComponentType, lazy, type ReactElement, Suspense } from 'react';
 import { GoLink } from '../shell/go-link.tsx';
-import { QuestionSteps } from '../shell/question-steps.tsx';
+import { QuestionFrame } from '../shell/question-frame.tsx';
 import { bookPageAddress, proofAddress } from '../shell/route.ts';
 import { untilFetched } from '../shell/until-fetched.ts';
 import { WithRecords } from '../state/kept-records.tsx';
@@ -37,7 +37,6 @@ export const ProofPage = ({
   const { say } = useWords();
   const id = usePagePart((state) => state.id);
   const step = proofStepNamed(named);
-  const next = proofSteps[proofSteps.indexOf(step) + 1];
   const View = views[step];
   return (
     <div className="proof-page" id="figures" tabIndex={-1} data-step={step}>
@@ -51,28 +50,18 @@ export const ProofPage = ({
             </p>
           }
         >
-          <QuestionSteps
+          <QuestionFrame
             steps={proofSteps}
             step={step}
-            label={say('proving.steps')}
-            nameOf={(one) => say(`proving.step.${one}`)}
+            words="proving"
             addressOf={(one) => proofAddress(id, one)}
-          />
-          <div className="proof-head">
-            <h2>{say(`proving.question.${step}`)}</h2>
-            <FloorChoice />
-          </div>
-          <RecordsState />
-          <Suspense fallback={<p className="quiet">{say('page.loading')}</p>}>
-            <View />
-          </Suspense>
-          {next !== undefined && (
-            <p className="proof-next">
-              <GoLink to={proofAddress(id, next)}>
-                {say('proving.next', { question: say(`proving.question.${next}`) })}
-              </GoLink>
-            </p>
-          )}
+            beside={<FloorChoice />}
+          >
+            <RecordsState />
+            <Suspense fallback={<p className="quiet">{say('page.loading')}</p>}>
+              <View />
+            </Suspense>
+          </QuestionFrame>
         </WithProof>
       </WithRecords>
     </div>

@@ -1,4 +1,4 @@
-import { createContext, type ReactElement, type ReactNode, useContext, useMemo, useState } from 'react';
+import { createContext, type ReactElement, type ReactNode, useContext, useMemo } from 'react';
 import type { Book } from '../../book/index.ts';
 import {
   type BookProof,
@@ -7,6 +7,7 @@ import {
   type FloorProof,
   proofOfBook,
 } from '../../proof/index.ts';
+import { useKeptChoice } from '../state/kept-choice.ts';
 import { useKeptRecords } from '../state/kept-records.tsx';
 import { usePage, usePagePart, useWords } from '../state/page-context.ts';
 import { checkUnit } from './check-unit.ts';
@@ -48,8 +49,7 @@ export const WithProof = ({
   const units = usePagePart((state) => state.units);
   const words = useWords();
   const { records } = useKeptRecords();
-  const note = `proof-floor/${id}`;
-  const [chosen, setChosen] = useState(() => page.notes.read(note));
+  const [chosen, chooseFloor] = useKeptChoice<string>(page, `proof-floor/${id}`);
   const proof = useMemo(
     () =>
       book === undefined || assessment === undefined ? undefined : proofOfBook(book, assessment, records),
@@ -80,13 +80,10 @@ export const WithProof = ({
       proof,
       floor,
       says,
-      chooseFloor: (tag) => {
-        page.notes.write(note, tag);
-        setChosen(tag);
-      },
+      chooseFloor,
       asked,
     };
-  }, [page, note, book, proof, says, chosen, asked]);
+  }, [book, proof, says, chosen, chooseFloor, asked]);
   if (shown === undefined) return <>{absent}</>;
   return <ProofContext value={shown}>{children}</ProofContext>;
 };
