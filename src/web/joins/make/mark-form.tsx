@@ -1,5 +1,6 @@
 import { type FormEvent, type ReactElement, useId, useRef, useState } from 'react';
 import type { JoinState, LaidJoin } from '../../../joins/index.ts';
+import { FormEnd } from '../../proof/form-end.tsx';
 import { AttachField } from '../../proof/media/attach-field.tsx';
 import { mediaDrafts } from '../../proof/media/media-drafts.ts';
 import { keepPerson } from '../../proof/person.ts';
@@ -157,16 +158,7 @@ export const MarkForm = ({
         change={(text) => type('by', text)}
       />
       <AttachField attached={draft.attached} change={(attached) => change({ attached })} />
-      <p className="proof-acts">
-        <button type="submit" className="mark-write" data-act="write">
-          {say('joining.write')}
-        </button>
-        {refused !== '' && (
-          <span className="problem" role="alert">
-            {refused}
-          </span>
-        )}
-      </p>
+      <FormEnd write={say('joining.write')} act="write" className="mark-write" refused={refused} />
     </form>
   );
 };

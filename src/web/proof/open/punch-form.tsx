@@ -3,9 +3,11 @@ import type { PunchPoint } from '../../../proof/punch-points.ts';
 import type { AttachedMedia } from '../../state/kept-media.ts';
 import { useKeptRecords } from '../../state/kept-records.tsx';
 import { usePage, usePagePart } from '../../state/page-context.ts';
+import { FormEnd } from '../form-end.tsx';
 import { AttachField } from '../media/attach-field.tsx';
 import { mediaDrafts } from '../media/media-drafts.ts';
 import { keepPerson, lastPerson } from '../person.ts';
+import { RecordForm } from '../record-form.tsx';
 import { TextField } from '../text-field.tsx';
 import { useProof } from '../with-proof.tsx';
 import { nextPoint, punchDraft, saidOf } from './punch-draft.ts';
@@ -98,19 +100,12 @@ export const PunchForm = ({ point, done }: PunchFormProps): ReactElement => {
     leave(say(point === undefined ? 'open.punch.added' : 'open.punch.changed', { point: ground.point }));
   };
   return (
-    <form
+    <RecordForm
       className="punch-form"
-      ref={form}
-      noValidate
-      onSubmit={send}
-      aria-label={
-        point === undefined ? say('open.punch.add') : say('open.punch.change', { point: point.point })
-      }
-      onKeyDown={(event) => {
-        if (event.key !== 'Escape') return;
-        event.stopPropagation();
-        leave('');
-      }}
+      form={form}
+      send={send}
+      label={point === undefined ? say('open.punch.add') : say('open.punch.change', { point: point.point })}
+      leave={() => leave('')}
     >
       <TextField
         name="text"
@@ -165,17 +160,11 @@ export const PunchForm = ({ point, done }: PunchFormProps): ReactElement => {
         change={(by) => change({ by })}
       />
       <AttachField attached={attached} change={setAttached} />
-      <p className="proof-acts">
-        <button type="submit">{say('open.punch.write')}</button>
-        <button type="button" className="link" onClick={() => leave('')}>
-          {say('open.leave')}
-        </button>
-        {refused !== '' && (
-          <span className="problem" role="alert">
-            {refused}
-          </span>
-        )}
-      </p>
-    </form>
+      <FormEnd
+        write={say('open.punch.write')}
+        leave={{ text: say('open.leave'), press: () => leave('') }}
+        refused={refused}
+      />
+    </RecordForm>
   );
 };

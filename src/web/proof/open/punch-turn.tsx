@@ -3,9 +3,11 @@ import type { PunchPoint } from '../../../proof/punch-points.ts';
 import type { AttachedMedia } from '../../state/kept-media.ts';
 import { useKeptRecords } from '../../state/kept-records.tsx';
 import { usePage } from '../../state/page-context.ts';
+import { FormEnd } from '../form-end.tsx';
 import { AttachField } from '../media/attach-field.tsx';
 import { mediaDrafts } from '../media/media-drafts.ts';
 import { keepPerson, lastPerson } from '../person.ts';
+import { RecordForm } from '../record-form.tsx';
 import { TextField } from '../text-field.tsx';
 import { useProof } from '../with-proof.tsx';
 import { punchDraft, saidOf } from './punch-draft.ts';
@@ -49,17 +51,12 @@ export const PunchTurn = ({
     done(say(`open.punch.turned.${to}`, { point: point.point }));
   };
   return (
-    <form
+    <RecordForm
       className="punch-form"
-      ref={form}
-      noValidate
-      onSubmit={send}
-      aria-label={say(`open.punch.turn.${to}`, { point: point.point })}
-      onKeyDown={(event) => {
-        if (event.key !== 'Escape') return;
-        event.stopPropagation();
-        done('');
-      }}
+      form={form}
+      send={send}
+      label={say(`open.punch.turn.${to}`, { point: point.point })}
+      leave={() => done('')}
     >
       <TextField
         name="why"
@@ -77,17 +74,11 @@ export const PunchTurn = ({
         change={setBy}
       />
       <AttachField attached={attached} change={setAttached} />
-      <p className="proof-acts">
-        <button type="submit">{say(`open.punch.turn.write.${to}`)}</button>
-        <button type="button" className="link" onClick={() => done('')}>
-          {say('open.leave')}
-        </button>
-        {refused !== '' && (
-          <span className="problem" role="alert">
-            {refused}
-          </span>
-        )}
-      </p>
-    </form>
+      <FormEnd
+        write={say(`open.punch.turn.write.${to}`)}
+        leave={{ text: say('open.leave'), press: () => done('') }}
+        refused={refused}
+      />
+    </RecordForm>
   );
 };

@@ -2,7 +2,9 @@ import { type FormEvent, type ReactElement, useEffect, useRef, useState } from '
 import type { AfterRow } from '../../../proof/index.ts';
 import { useKeptRecords } from '../../state/kept-records.tsx';
 import { usePage } from '../../state/page-context.ts';
+import { FormEnd } from '../form-end.tsx';
 import { keepPerson, lastPerson } from '../person.ts';
+import { RecordForm } from '../record-form.tsx';
 import { TextField } from '../text-field.tsx';
 import { useProof } from '../with-proof.tsx';
 
@@ -51,17 +53,12 @@ export const SessionForm = ({
     done(say('open.after.told', { what: name }));
   };
   return (
-    <form
+    <RecordForm
       className="punch-form"
-      ref={form}
-      noValidate
-      onSubmit={send}
-      aria-label={say('open.after.enter', { what: name })}
-      onKeyDown={(event) => {
-        if (event.key !== 'Escape') return;
-        event.stopPropagation();
-        done('');
-      }}
+      form={form}
+      send={send}
+      label={say('open.after.enter', { what: name })}
+      leave={() => done('')}
     >
       <TextField
         name="what"
@@ -97,17 +94,11 @@ export const SessionForm = ({
         <input type="checkbox" checked={remote} onChange={({ target }) => setRemote(target.checked)} />
         <span>{say('open.after.field.remote')}</span>
       </label>
-      <p className="proof-acts">
-        <button type="submit">{say('open.punch.write')}</button>
-        <button type="button" className="link" onClick={() => done('')}>
-          {say('open.leave')}
-        </button>
-        {refused !== '' && (
-          <span className="problem" role="alert">
-            {refused}
-          </span>
-        )}
-      </p>
-    </form>
+      <FormEnd
+        write={say('open.punch.write')}
+        leave={{ text: say('open.leave'), press: () => done('') }}
+        refused={refused}
+      />
+    </RecordForm>
   );
 };

@@ -2,7 +2,9 @@ import { type FormEvent, type ReactElement, useEffect, useId, useRef, useState }
 import type { ProofWait, WaitState } from '../../../proof/index.ts';
 import { useKeptRecords } from '../../state/kept-records.tsx';
 import { usePage } from '../../state/page-context.ts';
+import { FormEnd } from '../form-end.tsx';
 import { keepPerson, lastPerson } from '../person.ts';
+import { RecordForm } from '../record-form.tsx';
 import { TextField } from '../text-field.tsx';
 
 const answers = ['asked', 'granted', 'delivered', 'refused'] as const satisfies readonly WaitState[];
@@ -48,17 +50,12 @@ export const WaitForm = ({
     done(say('open.wait.told', { what: wait.what ?? wait.wait, state: say(`open.wait.state.${state}`) }));
   };
   return (
-    <form
+    <RecordForm
       className="punch-form"
-      ref={form}
-      noValidate
-      onSubmit={send}
-      aria-label={say('open.wait.enter', { what: wait.what ?? wait.wait })}
-      onKeyDown={(event) => {
-        if (event.key !== 'Escape') return;
-        event.stopPropagation();
-        done('');
-      }}
+      form={form}
+      send={send}
+      label={say('open.wait.enter', { what: wait.what ?? wait.wait })}
+      leave={() => done('')}
     >
       <fieldset className="punch-keeps">
         <legend>{say('open.wait.field.state')}</legend>
@@ -90,17 +87,11 @@ export const WaitForm = ({
         change={setBy}
         problem={asked && by.trim() === '' ? say('open.missing.by') : undefined}
       />
-      <p className="proof-acts">
-        <button type="submit">{say('open.punch.write')}</button>
-        <button type="button" className="link" onClick={() => done('')}>
-          {say('open.leave')}
-        </button>
-        {refused !== '' && (
-          <span className="problem" role="alert">
-            {refused}
-          </span>
-        )}
-      </p>
-    </form>
+      <FormEnd
+        write={say('open.punch.write')}
+        leave={{ text: say('open.leave'), press: () => done('') }}
+        refused={refused}
+      />
+    </RecordForm>
   );
 };

@@ -8,10 +8,12 @@ import { sheetAddress } from '../../shell/route.ts';
 import type { AttachedMedia } from '../../state/kept-media.ts';
 import { useKeptRecords } from '../../state/kept-records.tsx';
 import { usePage } from '../../state/page-context.ts';
+import { FormEnd } from '../form-end.tsx';
 import { AttachField } from '../media/attach-field.tsx';
 import { mediaDrafts } from '../media/media-drafts.ts';
 import { MediaStrip } from '../media/media-strip.tsx';
 import { keepPerson, lastPerson } from '../person.ts';
+import { RecordForm } from '../record-form.tsx';
 import { TextField } from '../text-field.tsx';
 import { settingDraft } from './setting-draft.ts';
 import { useRegister } from './with-register.tsx';
@@ -82,18 +84,7 @@ export const SettingForm = ({ one, label, done }: SettingFormProps): ReactElemen
     done(say('settings.written', { name, value: read.value.text }));
   };
   return (
-    <form
-      className="setting-form"
-      ref={form}
-      noValidate
-      onSubmit={send}
-      aria-label={label}
-      onKeyDown={(event) => {
-        if (event.key !== 'Escape') return;
-        event.stopPropagation();
-        done('');
-      }}
-    >
+    <RecordForm className="setting-form" form={form} send={send} label={label} leave={() => done('')}>
       <div className="setting-value">
         <div className="proof-field">
           <label htmlFor={id}>{say(unit === '' ? 'settings.value' : 'settings.value.unit', said)}</label>
@@ -149,20 +140,13 @@ export const SettingForm = ({ one, label, done }: SettingFormProps): ReactElemen
         />
         <TextField name="remark" label={say('settings.remark')} value={remark} change={setRemark} />
         <AttachField attached={attached} change={setAttached} />
-        <p className="proof-acts">
-          <button type="submit" data-act="write-setting">
-            {say('settings.write')}
-          </button>
-          <button type="button" className="link" onClick={() => done('')}>
-            {say('settings.leave')}
-          </button>
-          {refused !== '' && (
-            <span className="problem" role="alert">
-              {refused}
-            </span>
-          )}
-        </p>
+        <FormEnd
+          write={say('settings.write')}
+          act="write-setting"
+          leave={{ text: say('settings.leave'), press: () => done('') }}
+          refused={refused}
+        />
       </div>
-    </form>
+    </RecordForm>
   );
 };
