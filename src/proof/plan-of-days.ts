@@ -79,6 +79,7 @@ const dayAt = (first: number | undefined, moment: number, end: boolean): string 
 /** How work goes on on a floor, by the book. */
 const workOn = ({ book, floor, from: asked }: PlanGround) => {
   const place = (book.floors ?? []).findIndex(({ tag }) => tag === floor.floor);
+  const path = `/floors/${place}/work`;
   const { work = {} } = book.floors?.[place] ?? {};
   const { runOff, visit } = book.about?.dates ?? {};
   const own = work.from ?? (floor.role === 'built on' ? runOff : visit);
@@ -86,7 +87,7 @@ const workOn = ({ book, floor, from: asked }: PlanGround) => {
   const first = dayNumber(from);
   // what others own goes on from the day of the plan, work by hand from the day on which the crew is there
   const opens = Math.max(0, (dayNumber(own) ?? first ?? 0) - (first ?? 0)) * day;
-  const hours = placeFigure(book, `/floors/${place}/work/hours`, 'time').value ?? usualHours;
+  const hours = placeFigure(book, `${path}/hours`, 'time').value ?? usualHours;
   const calendar = workingCalendar({
     hours,
     weekends: work.weekends === 'worked',

@@ -5,8 +5,6 @@ import { paperKinds } from '../book/paper-kinds.ts';
 import type { PageSize, PaperKind, Typesetter } from '../papers/index.ts';
 import type { UnitSystem } from '../quantity/index.ts';
 import type { Problem } from '../quantity/problem.ts';
-import type { Envelope } from '../record/envelope.ts';
-import type { Store } from '../store/store.ts';
 import { routes } from './api.ts';
 import type { ServerPorts } from './ports.ts';
 import { serverProblem } from './problems.ts';
@@ -39,17 +37,6 @@ const askedInVain = (
   ];
 };
 
-const allRecords = async (store: Store, book: string): Promise<readonly Envelope[]> => {
-  const records: Envelope[] = [];
-  for (let since: number | undefined; ; ) {
-    const read = await store.readRecords(book, since === undefined ? {} : { since });
-    if (!read.ok) return records;
-    records.push(...read.value.records);
-    if (!read.value.more) return records;
-    since = read.value.position;
-  }
-};
-
 /** The papers of a book as it was saved last, with its records. */
 export const paperRoutes = (server: FastifyInstance, { store, now }: ServerPorts): void => {
   let typesetter: Typesetter | undefined;
@@ -64,7 +51,10 @@ export const paperRoutes = (server: FastifyInstance, { store, now }: ServerPorts
       if (!book.ok) return refuseWith(reply, book.problems);
       const wrong = askedInVain(book.value, paper, { floor, format });
       if (wrong.length > 0) return refuseWith(reply, wrong);
+      const recorded = await store.readRecords(id);
+      if (!recorded.ok) return refuseWith(reply, recorded.problems);
       const heads = await store.heads(id);
+      if (!heads.ok) return refuseWith(reply, heads.problems);
       // the typesetter is the largest part of the program: it comes with the first paper
       const { makeTypesetter, printPaper } = await import('../papers/index.ts');
       typesetter ??= makeTypesetter();
@@ -72,8 +62,8 @@ export const paperRoutes = (server: FastifyInstance, { store, now }: ServerPorts
         {
           paper: paper as PaperKind,
           book: book.value,
-          records: await allRecords(store, id),
-          heads: heads.ok ? heads.value : [],
+          records: recorded.value.records,
+          heads: heads.value,
           floor,
           format,
           units: units as UnitSystem | undefined,

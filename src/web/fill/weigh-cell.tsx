@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react';
+import { PadInput } from '../pad/pad-input.tsx';
 import { useWords } from '../state/page-context.ts';
 import type { WeighField } from './weigh-draft.ts';
 
@@ -21,7 +22,6 @@ export interface WeighCellProps {
 export const WeighCell = (props: WeighCellProps): ReactElement => {
   const { id, field, text, unit, repeated, active, problem, change, enter, focus } = props;
   const { say } = useWords();
-  const problemId = `${id}p`;
   return (
     <div className="weigh-cell" data-active={active} data-repeated={repeated}>
       <label htmlFor={id}>
@@ -29,32 +29,22 @@ export const WeighCell = (props: WeighCellProps): ReactElement => {
         {repeated && <span className="quiet"> {say('weigh.repeated')}</span>}
       </label>
       <span className="line">
-        <input
+        <PadInput
           id={id}
-          type="text"
-          // the keypad of the page is bigger than the system's
-          inputMode="none"
-          autoComplete="off"
-          spellCheck={false}
-          data-weigh={field}
-          value={text}
-          aria-invalid={problem !== undefined}
-          aria-describedby={problem === undefined ? undefined : problemId}
-          onFocus={(event) => {
-            event.target.select();
+          text={text}
+          problem={problem}
+          mark={{ 'data-weigh': field }}
+          change={change}
+          enter={enter}
+          focus={(input) => {
+            input.select();
             focus();
-          }}
-          onChange={(event) => change(event.target.value)}
-          onKeyDown={(event) => {
-            if (event.key !== 'Enter') return;
-            event.preventDefault();
-            enter();
           }}
         />
         {unit !== '' && <span className="unit">{unit}</span>}
       </span>
       {problem !== undefined && (
-        <span className="problem" id={problemId} role="alert">
+        <span className="problem" id={`${id}p`} role="alert">
           {problem}
         </span>
       )}

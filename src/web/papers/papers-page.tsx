@@ -1,4 +1,5 @@
 import { type ReactElement, useState } from 'react';
+import { floorBoundFor } from '../../book/floor-bound-for.ts';
 import { ofOneFloor, type PaperKind, paperKinds } from '../../book/paper-kinds.ts';
 import { routes } from '../../server/api.ts';
 import { GoLink } from '../shell/go-link.tsx';
@@ -27,7 +28,8 @@ export const PapersPage = (): ReactElement => {
   const waiting = usePagePart((state) => state.waiting.length > 0 || state.typing !== undefined);
   const floors = book?.floors ?? [];
   const formats = book?.line?.formats ?? [];
-  const bound = floors.find(({ role }) => role === 'bound for') ?? floors.at(-1);
+  const boundFor = book === undefined ? '' : floorBoundFor(book, undefined);
+  const bound = floors.find(({ tag }) => tag === boundFor);
   const [choice, setChoice] = useState<Choice>({ floor: '', format: '', page: '', units: '' });
   const select = (
     name: keyof Choice,

@@ -1,4 +1,5 @@
 import type { ReactElement, ReactNode } from 'react';
+import { PadInput } from '../../pad/pad-input.tsx';
 
 export interface TypedCellProps {
   readonly id: string;
@@ -23,24 +24,14 @@ export const TypedCell = (props: TypedCellProps): ReactElement => {
     <div className="run-cell" data-active={active}>
       <label htmlFor={id}>{label}</label>
       <span className="line">
-        <input
+        <PadInput
           id={id}
-          type="text"
-          // the keypad of the page is bigger than the system's
-          inputMode="none"
-          autoComplete="off"
-          spellCheck={false}
-          data-run={name}
-          value={text}
-          aria-invalid={problem !== undefined}
-          aria-describedby={problem === undefined ? undefined : `${id}p`}
-          onFocus={focus}
-          onChange={(event) => change(event.target.value)}
-          onKeyDown={(event) => {
-            if (event.key !== 'Enter') return;
-            event.preventDefault();
-            enter();
-          }}
+          text={text}
+          problem={problem}
+          mark={{ 'data-run': name }}
+          change={change}
+          enter={enter}
+          focus={focus}
         />
         {children}
       </span>
