@@ -1,16 +1,24 @@
 import type { SettingRegister } from '../proof/settings/index.ts';
-import frame from './frame/frame.typ?raw';
-import { legible } from './frame/legible.ts';
 import type { Typesetter } from './frame/typst-compiler.ts';
 import type { PaperOptions } from './paper-head.ts';
 import type { PaperWords } from './paper-words.ts';
 import register from './register/register.typ?raw';
 import { registerContent } from './register/register-content.ts';
+import { type PaperSource, setPaper } from './set-paper.ts';
 
-/** The register of settings as the bytes of a PDF. */
+/** The register of settings. */
+export const registerPaper = (
+  asked: SettingRegister,
+  options: PaperOptions,
+  paper: PaperWords,
+): PaperSource => ({
+  template: register,
+  content: registerContent(asked, options, paper),
+});
+
 export const printRegister = (
   asked: SettingRegister,
   options: PaperOptions,
   paper: PaperWords,
-  { typeset, has }: Typesetter,
-): Uint8Array => typeset([frame, register].join('\n'), legible(registerContent(asked, options, paper), has));
+  typesetter: Typesetter,
+): Uint8Array => setPaper(registerPaper(asked, options, paper), typesetter);

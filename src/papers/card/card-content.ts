@@ -91,10 +91,6 @@ const strainersOf = (floor: Floor | undefined): readonly string[] =>
 
 const wordKeys = [
   'presets',
-  'lane',
-  'counts',
-  'from',
-  'allowed',
   'start',
   'stop',
   'waits',

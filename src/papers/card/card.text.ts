@@ -9,10 +9,6 @@ export const cardText: Bundle = {
     'card.foot':
       'Values as left by the crew that handed the line over. The local rules of the plant come first.',
     'card.presets': 'Counts of the lanes',
-    'card.lane': 'lane',
-    'card.counts': 'counts',
-    'card.from': 'from',
-    'card.allowed': 'allowed',
     'card.from.asleft': 'as left',
     'card.from.shipped': 'as shipped',
     'card.from.runoff': 'run-off',

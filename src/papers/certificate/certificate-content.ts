@@ -3,6 +3,7 @@ import { checkSentences, type FloorProof, type Gate, type Lack } from '../../pro
 import { handwritten } from '../../quantity/index.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
+import { countsLine, headLines } from '../proof-lines.ts';
 import type { ProtocolAsked } from '../protocol/protocol-content.ts';
 import { sayingOnPaper } from '../protocol/saying-on-paper.ts';
 
@@ -71,7 +72,6 @@ export const certificateContent = (
   const { floor, heads } = asked;
   const names = checkSentences(book, sayingOnPaper(paper));
   const gate = gateOf(floor);
-  const counts = Object.entries(floor.progress.counts).filter(([, n]) => n > 0);
   const { builder, customer } = book.about ?? {};
   const keys = [
     'agreed',
@@ -102,10 +102,7 @@ export const certificateContent = (
       floor: floor.name,
     }),
     agreed: agreedOf(paper),
-    counts: say('protocol.counts', {
-      n: floor.checks.length,
-      counts: counts.map(([state, n]) => `${say(`proof.state.${state}`)} ${n}`).join(', '),
-    }),
+    counts: countsLine(floor, paper),
     conceded: floor.checks
       .filter(({ state }) => state === 'concession')
       .map((one) => ({ what: names.name(one.check), why: names.why(one) })),
@@ -119,7 +116,7 @@ export const certificateContent = (
       what: say(gate?.passed === true ? 'certificate.whole' : 'certificate.part', { role }),
       record,
     })),
-    heads: heads.map(({ writer, sequence, hash }) => say('protocol.head', { writer, sequence, hash })),
+    heads: headLines(heads, paper),
     words: {
       ...Object.fromEntries(keys.map((key) => [key, say(`certificate.${key}`)])),
       care: say('paper.care'),

@@ -11,6 +11,7 @@ import {
 import type { Head } from '../../record/envelope.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
+import { countsLine, headLines } from '../proof-lines.ts';
 import { sayingOnPaper } from './saying-on-paper.ts';
 
 /** What the protocol of one floor is made from. */
@@ -78,12 +79,9 @@ const mostBoxes = 10;
 
 const wordKeys = [
   'carried',
-  'carried.none',
   'conditions',
-  'condition.read',
   'limit',
   'instrument',
-  'readings',
   'asExpected',
   'notAsExpected',
   'by',
@@ -92,7 +90,6 @@ const wordKeys = [
   'remark',
   'punch',
   'punch.none',
-  'punch.blank',
   'gates',
   'gates.wanted',
   'gates.signed',
@@ -211,16 +208,12 @@ export const protocolContent = (
   const before = proof.floors.find((one) => one.floor === floor.carryOver[0]?.from);
   const there = new Map(before?.checks.map((one) => [one.check.id, one]));
   const own = new Map(floor.checks.map((one) => [one.check.id, one.check]));
-  const counts = Object.entries(floor.progress.counts).filter(([, n]) => n > 0);
   return {
     head: { ...paperHead(say('protocol.title'), options, paper), caution: say('protocol.foot') },
     floor: floor.name,
     subtitle: subtitleOf(paper),
     about: say(`protocol.about.${floor.role === 'built on' ? 'first' : 'next'}`, { floor: floor.name }),
-    counts: say('protocol.counts', {
-      n: floor.checks.length,
-      counts: counts.map(([state, n]) => `${say(`proof.state.${state}`)} ${n}`).join(', '),
-    }),
+    counts: countsLine(floor, paper),
     // what nobody tried there stands below like everything else
     carried: floor.carryOver
       .filter(({ reason }) => reason !== 'undone')
@@ -254,7 +247,7 @@ export const protocolContent = (
               role: signed.role,
             }),
     })),
-    heads: heads.map(({ writer, sequence, hash }) => say('protocol.head', { writer, sequence, hash })),
+    heads: headLines(heads, paper),
     words: {
       ...Object.fromEntries(wordKeys.map((key) => [key, say(`protocol.${key}`)])),
       care: say('paper.care'),
