@@ -2,7 +2,8 @@ import { accept, type Problem, type Result, refuse } from '../quantity/problem.t
 import { canonicalJson } from './canonical-json.ts';
 import { type Envelope, envelopeProblems, type Head, ORIGIN } from './envelope.ts';
 import { hashRecord } from './hash-record.ts';
-import { findKind, type KindRegistry, recordKinds } from './kinds.ts';
+import { findKind, type KindRegistry } from './kind-registry.ts';
+import { recordKinds } from './kinds.ts';
 import { recordProblem } from './problems.ts';
 
 /** Where a writer's chain stands: what the next record needs to know of those before it. */

@@ -76,3 +76,6 @@ export const members =
         ),
     ];
   };
+
+/** Tags of things of the book. */
+export const tags = listOf(text);

@@ -1,9 +1,9 @@
 import type { Result } from '../quantity/problem.ts';
 import { allowancesOf, type RecordedAllowance } from './allowances.ts';
 import { members, moment, type Shape } from './body-shape.ts';
-import { allowanceParts, lotParts, sampleParts, trialParts } from './kinds.ts';
 import { lotsOf, type RecordedLot } from './lots.ts';
 import { readRecorded } from './read-recorded.ts';
+import { allowanceParts, lotParts, sampleParts, trialParts } from './record-bodies.ts';
 import { type RecordedSample, samplesOf } from './samples.ts';
 import { type RecordedTrial, trialsOf } from './trials.ts';
 

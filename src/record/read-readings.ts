@@ -1,8 +1,8 @@
 import type { Result } from '../quantity/problem.ts';
 import { members, moment } from './body-shape.ts';
-import { readingParts } from './kinds.ts';
 import { readRecorded } from './read-recorded.ts';
 import { type RecordedReading, readingsOf } from './readings.ts';
+import { readingParts } from './record-bodies.ts';
 
 /**
  * The readings of a file.

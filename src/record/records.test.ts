@@ -12,7 +12,8 @@ import {
 import { currentRecords } from './current-records.ts';
 import { type Envelope, type Head, ORIGIN } from './envelope.ts';
 import { headsOf } from './heads.ts';
-import { recordKinds, withKinds } from './kinds.ts';
+import { withKinds } from './kind-registry.ts';
+import { recordKinds } from './kinds.ts';
 import { mergeRecords } from './merge-records.ts';
 import { exportRecords, importRecords } from './record-file.ts';
 import { isTimestamp } from './timestamp.ts';

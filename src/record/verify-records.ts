@@ -2,7 +2,7 @@ import type { Problem } from '../quantity/problem.ts';
 import { bodyProblems } from './append-record.ts';
 import { type Envelope, envelopeProblems, type Head, ORIGIN } from './envelope.ts';
 import { hashRecord } from './hash-record.ts';
-import type { KindRegistry } from './kinds.ts';
+import type { KindRegistry } from './kind-registry.ts';
 import { recordProblem } from './problems.ts';
 import { supersessionProblems } from './supersession.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { members } from '../../record/body-shape.ts';
-import { trialParts } from '../../record/kinds.ts';
+import { trialParts } from '../../record/record-bodies.ts';
 import { writtenQuantity } from '../field/written-quantity.ts';
 import { allWords } from '../words/all-words.ts';
 import { fillWords } from '../words/fill.text.ts';

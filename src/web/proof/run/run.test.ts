@@ -6,7 +6,7 @@ import { judgeResult, type PlannedCheck, placesOfBook, proofOfBook, restsOn } fr
 import { proofProblemText } from '../../../proof/problems.text.ts';
 import { proofText } from '../../../proof/proof.text.ts';
 import { members } from '../../../record/body-shape.ts';
-import { checkParts } from '../../../record/kinds.ts';
+import { checkParts } from '../../../record/record-bodies.ts';
 import { keepNotes } from '../../state/kept-notes.ts';
 import { allWords } from '../../words/all-words.ts';
 import { proofRunWords } from '../../words/proof-run.text.ts';
