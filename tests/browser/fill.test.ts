@@ -11,7 +11,7 @@ const told = (page: Page): Locator => page.locator('.weigh-told [role="status"]'
 
 const openStep = async (page: Page, step: string): Promise<void> => {
   await page.goto(`${server.address()}books/flagon-line/fill?step=${step}`);
-  await page.locator(`.fill-page[data-step="${step}"] .fill-head`).waitFor();
+  await page.locator(`.fill-page[data-step="${step}"] .question-head`).waitFor();
   await waitForText(saveState(page), /saved/);
 };
 

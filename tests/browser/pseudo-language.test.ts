@@ -274,7 +274,7 @@ describe('every text comes from the catalogue', () => {
     }
     const step = async (name: string): Promise<void> => {
       await goWithin(page, `/books/flagon-line/fill?lang=qps&step=${name}`);
-      await page.locator(`.fill-page[data-step="${name}"] .fill-head`).waitFor();
+      await page.locator(`.fill-page[data-step="${name}"] .question-head`).waitFor();
     };
     await page.goto(`${server.address()}books/flagon-line/fill?lang=qps`);
     const clean = async (name: string): Promise<void> => {
