@@ -42,7 +42,7 @@ const layers = {
   line: ['quantity', 'statistics', 'sheets', 'hydraulics'],
   fill: ['quantity', 'statistics', 'sheets', 'hydraulics', 'line'],
   floor: ['quantity', 'table', 'statistics', 'sheets', 'book', 'hydraulics', 'line', 'fill'],
-  proof: aboveStore,
+  proof: [...aboveStore, 'joins'],
   joins: aboveStore,
   archive: ['quantity', 'table', 'book', 'media', 'record'],
   witness: [...computation, 'book', 'media', 'record'],

@@ -38,9 +38,11 @@ export const leastInsulation = 1e6;
 
 const isInsulation = ({ method }: RecordedJoin): boolean => /insul/i.test(method ?? '');
 
-/** The insulation that was read last; a text that is no resistance is none. */
+/** The insulation that was read last since it was parted; a text that is no resistance is none. */
 const insulationOf = (state: JoinState | undefined): number | undefined => {
-  const read = state?.all.findLast((one) => isInsulation(one) && one.reading !== undefined);
+  const all = state?.all ?? [];
+  const since = all.slice(all.findLastIndex(({ state: at }) => at === 'parted') + 1);
+  const read = since.findLast((one) => isInsulation(one) && one.reading !== undefined);
   // an instrument at the end of its range shows "> 550 Mohm": at least that
   const value = readEntry((read?.reading ?? '').replace(/^[>≥]\s*/, ''), 'resistance', { path: '' });
   return value.ok ? value.value.low : undefined;

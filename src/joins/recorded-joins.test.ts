@@ -123,4 +123,14 @@ describe('what keeps a box from being energised', () => {
       lacks(told(all('200 Mohm'), 'b', { join: 'J-2', state: 'tested', reading: '3 ohm', follows: [] })),
     ).toEqual(['conflict J-2']);
   });
+  it('is an insulation that was read before it was parted', () => {
+    const parted = told(all('200 Mohm'), 'a', { join: 'J-1', state: 'parted' });
+    const again = told(parted, 'a', {
+      join: 'J-1',
+      state: 'tested',
+      method: 'continuity',
+      reading: '0.1 ohm',
+    });
+    expect(lacks(again)).toEqual(['insulation J-1']);
+  });
 });

@@ -274,6 +274,27 @@ describe('a gate', () => {
     expect(lacks([punch('open'), punch('closed')], 'ready to produce')).not.toContain('P1');
   });
 
+  it('to energise wants every box made and tested by its records, and reads no bond twice', () => {
+    const joinsOf = (said: readonly Said[]) =>
+      floorOf(proofOf(demo, recorded(said)), 'LARKMOOR')
+        .gates.find(({ gate }) => gate === 'ready to energise')!
+        .lacks.filter(({ sort }) => sort === 'join');
+    const before = joinsOf([note]);
+    expect(before.map(({ id }) => id)).toContain('+JB2 bond');
+    expect(before.find(({ id }) => id === '+JB2 not made')?.joins).toContain('J-4');
+    // the checks of the protocol answer for the same readings
+    const after = joinsOf([seen('LARKMOOR', 'bond J-2'), seen('LARKMOOR', 'insulation')]);
+    expect(after.some(({ id }) => / bond$| insulation$/.test(id))).toBe(false);
+    const made = (state: string): Said => ({
+      kind: 'join',
+      version: 2,
+      body: { join: 'J-4', state, by: 'the fitter' },
+    });
+    const one = joinsOf([made('made')]);
+    expect(one.find(({ id }) => id === '+JB2 not made')?.joins).not.toContain('J-4');
+    expect(one.find(({ id }) => id === '+JB2 not tested')?.joins).toEqual(['J-4']);
+  });
+
   it('wants instruments that are in date on the day of the run', () => {
     const due = (day: string | undefined) =>
       floorOf(

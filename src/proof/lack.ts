@@ -15,10 +15,13 @@ export interface Lack {
     | 'bypass'
     | 'setting'
     | 'wait'
-    | 'goods';
+    | 'goods'
+    | 'join';
   readonly holder: Answerer;
   /** Place of the book that is asked for. */
   readonly path?: string;
+  /** Of joins: those of one box that lack the same. */
+  readonly joins?: readonly string[];
   /** Of goods: pieces or kg that the run takes and that are at hand, as far as the book tells. */
   readonly needed?: number;
   readonly have?: number;

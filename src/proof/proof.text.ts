@@ -218,6 +218,7 @@ const lack: Words<Lack['sort']> = {
   setting: 'settings left beyond what is allowed',
   wait: 'waits that others own',
   goods: 'goods for the run',
+  join: 'joins before power',
 };
 
 const holder: Words<Answerer> = { site: 'site', builder: 'builder' };

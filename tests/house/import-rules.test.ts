@@ -36,7 +36,7 @@ const table: Record<string, string> = {
   line: 'quantity text statistics sheets hydraulics',
   fill: 'quantity text statistics sheets hydraulics line',
   floor: 'quantity text table statistics sheets book hydraulics line fill',
-  proof: 'quantity text table statistics sheets book record hydraulics line fill floor',
+  proof: 'quantity text table statistics sheets book record hydraulics line fill floor joins',
   joins: 'quantity text table statistics sheets book record hydraulics line fill floor',
   witness: 'quantity text statistics sheets book media record hydraulics line fill floor proof joins',
   store: 'quantity text book media record',

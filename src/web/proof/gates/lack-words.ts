@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import type { Lack } from '../../../proof/index.ts';
 import { figureName } from '../../floors/verdict-text.ts';
-import { bookPageAddress, proofAddress, utilitiesAddress } from '../../shell/route.ts';
+import { bookPageAddress, joinsAddress, proofAddress, utilitiesAddress } from '../../shell/route.ts';
 import { usePagePart, useWords } from '../../state/page-context.ts';
 import { useProof } from '../with-proof.tsx';
 
@@ -73,6 +73,7 @@ export const useLackWords = (): ((lack: Lack) => LackWords) => {
           to: bookPageAddress(id, path && parentOf(path)),
         };
       }
+      if (sort === 'join') return { name: of, to: joinsAddress(id, 'loose') };
       if (sort === 'reading') return { name: words.say('gates.readings'), to: utilitiesAddress(id) };
       if (sort === 'bypass' || sort === 'setting') return { name: of, to: proofAddress(id, 'settings') };
       if (sort === 'instrument') {
