@@ -5,12 +5,21 @@ export { type FaultEnd, type JoinFault, type JoinFaultCode, joinFaults } from '.
 export { faultsOfJoins } from './integrity/faults-of-joins.ts';
 export type { JoinKind } from './join-kinds.ts';
 export { joinsText } from './joins.text.ts';
-export type { JoinEnd, LaidJoin } from './laid-join.ts';
+export type { JoinEnd, LaidJoin, Side } from './laid-join.ts';
 export { laidJoins } from './laid-joins.ts';
 export { type ListField, listFields } from './list/list-fields.ts';
 export type { MatchedColumns, RememberedColumns } from './list/match-columns.ts';
 export { rememberedFrom } from './list/match-columns.ts';
 export { type JoinList, type ListOptions, readJoinList, withJoins } from './list/read-join-list.ts';
+export { type BoxEnd, type EndName, endKey, endsOfBoxes } from './pictures/box-ends.ts';
+export {
+  type BoxPicture,
+  boxPictures,
+  type PictureEnd,
+  type PicturePoint,
+  unplacedEnds,
+} from './pictures/box-pictures.ts';
+export { codePlaces, type KeyedPoint, type Size } from './pictures/code-places.ts';
 export { joinProblemText } from './problems.text.ts';
 export { type JoinProblemCode, joinProblem, joinProblems } from './problems.ts';
 export { type JoinState, joinStates, type RecordedJoin } from './recorded-joins.ts';

@@ -1,6 +1,6 @@
 import { currentRecords } from '../record/current-records.ts';
 import type { Envelope } from '../record/envelope.ts';
-import { byText } from '../record/heads.ts';
+import { byMoment, unfollowed } from './unfollowed.ts';
 
 export type RecordedState = 'parted' | 'made' | 'tested' | 'trouble';
 
@@ -38,19 +38,6 @@ export interface JoinState {
 /** From what hangs loose to what is done; trouble outweighs all. */
 const rank: Readonly<Record<RecordedState, number>> = { trouble: 0, parted: 1, made: 2, tested: 3 };
 
-const byMoment = (a: RecordedJoin, b: RecordedJoin): number =>
-  Date.parse(a.at) - Date.parse(b.at) || byText(a.id, b.id);
-
-/** Those that no other follows; one that says of none what it follows comes after all before it, by moment. */
-const lastOf = (sorted: readonly RecordedJoin[]): readonly RecordedJoin[] => {
-  const followed = new Set(
-    sorted.flatMap(({ follows }, i) => follows ?? sorted.slice(0, i).map(({ id }) => id)),
-  );
-  const last = sorted.filter(({ id }) => !followed.has(id));
-  // a circle has no end
-  return last.length > 0 ? last : sorted.slice(-1);
-};
-
 const says = ({ state, reading, method }: RecordedJoin): string => JSON.stringify([state, reading, method]);
 
 /**
@@ -74,7 +61,7 @@ export const joinStates = (records: readonly Envelope[]): ReadonlyMap<string, Jo
   return new Map(
     [...byJoin].map(([join, of]) => {
       const all = of.toSorted(byMoment);
-      const last = lastOf(all);
+      const last = unfollowed(all);
       const worst = last.reduce((least, one) => (rank[one.state] < rank[least.state] ? one : least));
       const conflict = new Set(last.map(says)).size > 1;
       return [join, { join, state: worst.state, last, conflict, all }];

@@ -23,6 +23,8 @@ export const digits = (many: number): Shape =>
     `${many} lower-case hexadecimal digits`,
     (v) => typeof v === 'string' && v.length === many && /^[0-9a-f]+$/.test(v),
   );
+/** A part of a whole, as a number. */
+export const share = fits('a number from 0 to 1', (v) => typeof v === 'number' && v >= 0 && v <= 1);
 /** A share as a person types it, with its spread where there is one. */
 export const shareText = fits(
   'a share, such as 3 % ± 1 %',

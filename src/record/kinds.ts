@@ -19,6 +19,7 @@ import {
   joinParts,
   lotParts,
   mediaParts,
+  placementParts,
   punchParts,
   readingParts,
   runParts,
@@ -150,6 +151,12 @@ export const recordKinds: KindRegistry = kindRegistry(
     kind: 'media',
     version: 1,
     body: members(mediaParts.needed, mediaParts.optional),
+  },
+  {
+    // what is seen where on a picture belongs to who looked at it, and is no part of the picture
+    kind: 'placement',
+    version: 1,
+    body: members(placementParts.needed, placementParts.optional),
   },
   {
     kind: 'punch',

@@ -8,6 +8,7 @@ import {
   oneOf,
   placeWithin,
   pointer,
+  share,
   shareText,
   tags,
   text,
@@ -207,6 +208,27 @@ export const joinParts = {
     /** Records of this join that this one follows: two that follow none of each other were written apart. */
     follows: listOf(token),
     remark: text,
+  },
+} as const;
+
+const boxEnd = { join: text, side: oneOf('from', 'to') } as const;
+
+/** Where ends of joins that lie in a box are seen on a photograph of it. */
+export const placementParts = {
+  needed: {
+    /** The photograph, by its digest. */
+    picture: digest,
+    box: text,
+    /** Shares of the width and height of the photograph as one looks at it, from its upper left. */
+    points: listOf(members({ ...boxEnd, x: share, y: share })),
+    by: text,
+  },
+  optional: {
+    /** Ends whose codes were taken off it. */
+    off: listOf(members(boxEnd)),
+    /** Records of these ends that the writer had before them: two that follow none of each other were made apart. */
+    follows: listOf(token),
+    floor: text,
   },
 } as const;
 

@@ -249,6 +249,14 @@ describe('kinds', () => {
       by: 'rigger',
       moment: '2027-04-19T09:10:00+01:00',
     },
+    'placement/1': {
+      picture: ORIGIN,
+      box: '+JB2',
+      points: [{ join: 'J-1', side: 'to', x: 0.25, y: 0.5 }],
+      off: [{ join: 'J-4', side: 'to' }],
+      follows: ['phone-1'],
+      by: 'fitter',
+    },
     'punch/1': { point: 'P-7', text: 'guard bolt missing', state: 'open', by: 'witness' },
     'punch/2': {
       point: 'P-7',
