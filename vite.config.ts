@@ -20,6 +20,17 @@ export default defineConfig({
     rolldownOptions: {
       // no module of ours does anything by being imported: what a page does not use of an index file stays out of it
       treeshake: { moduleSideEffects: [{ test: /\/src\/.*\.ts$/, sideEffects: false }] },
+      output: {
+        // a chunk that several parts share is named after all of them
+        chunkFileNames: ({ name }) => `assets/${name.split('~')[0]}-[hash].js`,
+        codeSplitting: {
+          groups: [
+            // a file for each set of parts that share a module makes seventy of them: asking costs more than the bytes
+            { name: 'first', tags: ['$initial'], priority: 1 },
+            { name: 'shared', minShareCount: 2, entriesAware: true, entriesAwareMergeThreshold: 30_000 },
+          ],
+        },
+      },
     },
   },
   worker: { format: 'es' },

@@ -20,6 +20,7 @@ import {
 } from './shell/route.ts';
 import { untilFetched } from './shell/until-fetched.ts';
 import { usePage, usePagePart, usePageState } from './state/page-context.ts';
+import { useWarmUp } from './state/use-warm-up.ts';
 
 // one writes a book now and then: the figures stand without waiting for it
 const BookPage = lazy(() =>
@@ -110,9 +111,13 @@ const partOf = (route: Route, isReady: boolean): ReactElement => {
   }
 };
 
+/** Where each key works the book out anew. */
+const keysSetFiguresGoing: ReadonlySet<Route['page']> = new Set(['book', 'utilities', 'write']);
+
 const Shown = ({ route }: { readonly route: Route }): ReactElement => {
   const load = usePagePart((state) => state.load);
   const { words } = usePage();
+  useWarmUp(load === 'ready' && keysSetFiguresGoing.has(route.page));
   if (route.page === 'nowhere') return <p className="message">{words.say('page.noSuchPage')}</p>;
   return (
     <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>

@@ -3,7 +3,6 @@ import { facingFloors } from '../state/facing-floors.ts';
 import type { Page } from '../state/page.ts';
 import { type Edit, emptyPage, type PageState } from '../state/page-state.ts';
 import { withShown } from '../state/shown-book.ts';
-import { warmUp } from '../state/warm-up.ts';
 import { withEdit } from './keep-edit.ts';
 import { saveEdits } from './save-edits.ts';
 import { typeValue } from './type-value.ts';
@@ -54,5 +53,4 @@ export const loadBook = async (page: Page, wanted?: string): Promise<void> => {
   if (kept?.typing !== undefined && patchBook(book.value, []).ok)
     typeValue(page, kept.typing.path, kept.typing.text);
   await saveEdits(page);
-  warmUp(page);
 };

@@ -1,0 +1,42 @@
+import { useEffect, useRef } from 'react';
+import { patchBook } from '../../book/index.ts';
+import { assessBook } from '../../floor/index.ts';
+import type { Page } from './page.ts';
+import { usePage } from './page-context.ts';
+
+/** Rounds after which the browser has compiled what a key sets going, and the pause between two of them. */
+const rounds = 24;
+const pause = 40;
+
+const workOut = (page: Page): void => {
+  const { book, typing } = page.state.get();
+  if (book === undefined || typing !== undefined) return;
+  const again = patchBook(book, []);
+  // the utilities too, which are only worked out when they are looked at
+  if (again.ok) for (const floor of assessBook(again.value).floors) void floor.utilities;
+};
+
+/**
+ * Works the book out a few times while nobody types. A browser compiles code only once it has run often: without this
+ * the first keys of the day would wait for it. A page that is only read is left in peace.
+ */
+export const useWarmUp = (isWritten: boolean): void => {
+  const page = usePage();
+  const left = useRef(rounds);
+  useEffect(() => {
+    let here = isWritten;
+    const again = (): void => {
+      if (!here || left.current === 0) return;
+      page.later(() => {
+        if (!here) return;
+        workOut(page);
+        left.current -= 1;
+        again();
+      }, pause);
+    };
+    again();
+    return () => {
+      here = false;
+    };
+  }, [page, isWritten]);
+};
