@@ -4,6 +4,7 @@ import { runSheet } from '../frame.ts';
 import { liftingEntries } from './entries.ts';
 import { unequalTension } from './off-centre-sling.ts';
 import { slingLegSheet, slingTension } from './sling-leg.ts';
+import { legLength, planTension } from './sling-plan.ts';
 import { centreOfMass } from './two-point-weighing.ts';
 
 const angle = fc.double({ min: 0.05, max: 1.2, noNaN: true });
@@ -26,6 +27,36 @@ describe('laws of lifting', () => {
     fc.assert(
       fc.property(mass, angle, (m, t) => {
         expect(slingTension(m, 2, 0.5 * Math.PI - t) / unequalTension(m, t, t)).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
+  it('legs by their measures pull as legs by their angles', () => {
+    const metres = fc.double({ min: 0.1, max: 5, noNaN: true });
+    fc.assert(
+      fc.property(mass, metres, metres, metres, (m, own, other, height) => {
+        const byAngles = unequalTension(m, Math.atan(own / height), Math.atan(other / height));
+        expect(planTension(m, own, other, 0, height) / byAngles).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
+  it('no two legs across the corners of a rigid load pull harder than the legs that are counted', () => {
+    const metres = fc.double({ min: 0.1, max: 3, noNaN: true });
+    fc.assert(
+      fc.property(mass, metres, metres, metres, metres, (m, own, other, across, height) => {
+        // the centre lies on the line between two corners, so that the other two legs hang slack
+        const opposite = (across * other) / own;
+        const [length, far] = [legLength(own, across, height), legLength(other, opposite, height)];
+        const up = m * 9.80665;
+        const pull = (up * other * length) / ((own + other) * height);
+        const facing = (up * own * far) / ((own + other) * height);
+        // they hold the weight up and pull against each other evenly, both ways
+        expect((pull * height) / length + (facing * height) / far).toBeCloseTo(up, 3);
+        expect((pull * own) / length / ((facing * other) / far)).toBeCloseTo(1, 9);
+        const wide = Math.max(across, opposite);
+        expect(planTension(m, own, other, wide, height)).toBeGreaterThanOrEqual(pull * (1 - 1e-12));
+        expect(planTension(m, other, own, wide, height)).toBeGreaterThanOrEqual(facing * (1 - 1e-12));
       }),
     );
   });
