@@ -16,7 +16,7 @@ export type { PlanOfDays, PlanStep } from './plan-of-days.ts';
 export { proofProblemText } from './problems.text.ts';
 export { proofText } from './proof.text.ts';
 export { type BookProof, type FloorProof, proofOfBook } from './proof-of-book.ts';
-export { type CheckState, type ProvedCheck, restsOn } from './proved-check.ts';
+export { type CheckState, judgedEarlier, type ProvedCheck, restsOn } from './proved-check.ts';
 export type { PunchPoint } from './punch-points.ts';
 export type { Quarantine } from './quarantine.ts';
 export { roundTrip, type StopOfTrip } from './round-trip.ts';

@@ -53,6 +53,20 @@ export interface BookProof {
   readonly problems: readonly Problem[];
 }
 
+const ofCheck = (floor: string, check: string): string => `${floor}\n${check}`;
+
+/** Tries by floor and check, each list as it was in order. */
+const triesByCheck = (results: readonly RecordedResult[]): ReadonlyMap<string, readonly RecordedResult[]> => {
+  const tries = new Map<string, RecordedResult[]>();
+  for (const one of results) {
+    const key = ofCheck(one.floor, one.check);
+    const known = tries.get(key);
+    if (known === undefined) tries.set(key, [one]);
+    else known.push(one);
+  }
+  return tries;
+};
+
 const strangeResults = (
   results: readonly RecordedResult[],
   ids: ReadonlyMap<string, ReadonlySet<string>>,
@@ -104,16 +118,13 @@ export const proofOfBook = (
     resultsOfRuns(book, records),
     moments,
   );
+  const tries = triesByCheck(results);
   const { waits, problems: strangeWaits } = waitsOf(book, records, moments);
   const punch = punchPoints(records);
   const proved = assessment.floors.map((floor) => ({
     floor,
     checks: plannedChecks(proofContext(book, assessment, floor.floor)).map((check) =>
-      provedCheck(
-        check,
-        results.filter((one) => one.floor === floor.floor && one.check === check.id),
-        places,
-      ),
+      provedCheck(check, tries.get(ofCheck(floor.floor, check.id)) ?? [], places),
     ),
   }));
   const first = proved.find(({ floor }) => floor.role === 'built on');

@@ -19,8 +19,8 @@ export interface ProvedCheck {
   readonly state: CheckState;
   /** The last try, which counts. */
   readonly inForce?: JudgedResult;
-  /** Tries before it, first to last. */
-  readonly earlier: readonly JudgedResult[];
+  /** Tries before it, first to last; `judgedEarlier` says what each came to. */
+  readonly earlier: readonly RecordedResult[];
   /** Places whose values are others than those that the last try was recorded over. */
   readonly changed: readonly StablePlace[];
 }
@@ -30,16 +30,26 @@ export const restsOn = ({ places, under }: PlannedCheck): readonly string[] => [
   ...new Set([...places, ...under.flatMap((condition) => condition.places)]),
 ];
 
-/** A check against the tries of it, from the first to the last. */
+const judged = (check: PlannedCheck, result: RecordedResult): JudgedResult =>
+  judgeResult(check, result, `/records/${result.id}/body`);
+
+/** What the tries before the last came to: nothing else hangs on them, so it is worked out for who looks at them. */
+export const judgedEarlier = ({
+  check,
+  earlier,
+}: Pick<ProvedCheck, 'check' | 'earlier'>): readonly JudgedResult[] =>
+  earlier.map((result) => judged(check, result));
+
+/** A check against the tries of it, from the first to the last, which alone is judged. */
 export const provedCheck = (
   check: PlannedCheck,
   results: readonly RecordedResult[],
   places: BookPlaces,
 ): ProvedCheck => {
-  const judged = results.map((result) => judgeResult(check, result, `/records/${result.id}/body`));
-  const inForce = judged.at(-1);
-  if (inForce === undefined) return { check, state: 'open', earlier: [], changed: [] };
-  const earlier = judged.slice(0, -1);
+  const last = results.at(-1);
+  if (last === undefined) return { check, state: 'open', earlier: [], changed: [] };
+  const inForce = judged(check, last);
+  const earlier = results.slice(0, -1);
   // a record that says nothing of what is asked is no try
   if (!inForce.told) return { check, state: 'open', inForce, earlier, changed: [] };
   const { shared } = inForce.result;

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Book, type Patch, valueAt } from '../book/index.ts';
 import { heldLimit } from './held-limit.ts';
-import { restsOn } from './proved-check.ts';
+import { judgedEarlier, restsOn } from './proved-check.ts';
 import {
   checkOf,
   demo,
@@ -132,7 +132,7 @@ describe('a result', () => {
     const of = (...said: readonly Said[]) =>
       checkOf(floorOf(proofOf(demo, recorded(said)), 'LARKMOOR'), 'effect -S1 -M1');
     const again = of(no, yes);
-    expect([again.state, again.earlier.map(({ verdict }) => verdict)]).toEqual(['proved', ['failed']]);
+    expect([again.state, judgedEarlier(again).map(({ verdict }) => verdict)]).toEqual(['proved', ['failed']]);
     // of one device the one that it wrote later counts, whatever its clock said
     expect(of(yes, { ...no, at: '2027-03-07T09:00:00Z' }).state).toBe('failed');
     const corrected = of(no, { ...yes, supersedes: 'r0' });

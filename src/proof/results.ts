@@ -70,12 +70,13 @@ const ofFirst = ({ check, floor, by, result, witness, evidence, remark }: FirstB
  */
 export const resultsOf = (
   records: readonly Envelope[],
-  { inOrder }: ClaimedMoments = claimedMoments(records),
+  { sorted }: ClaimedMoments = claimedMoments(records),
 ): readonly RecordedResult[] =>
-  currentRecords(records)
-    .current.flatMap(({ kind, version, id, deviceTime: at, body }): readonly RecordedResult[] => {
-      if (kind !== 'check') return [];
-      if (version === 1) return [{ ...ofFirst(body as FirstBody), id, at }];
-      return version === 2 ? [{ ...(body as Body), id, at }] : [];
-    })
-    .sort(inOrder);
+  sorted(
+    currentRecords(records)
+      .current.filter(({ kind, version }) => kind === 'check' && (version === 1 || version === 2))
+      .map(({ version, id, deviceTime: at, body }): RecordedResult => {
+        const said = version === 1 ? ofFirst(body as FirstBody) : (body as Body);
+        return { ...said, id, at };
+      }),
+  );

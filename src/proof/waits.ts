@@ -70,11 +70,11 @@ const stood = (wait: ProofWait, words: readonly Envelope<Body>[]): ProofWait => 
 export const waitsOf = (
   book: Book,
   records: readonly Envelope[],
-  { inOrder }: ClaimedMoments,
+  { sorted }: ClaimedMoments,
 ): { readonly waits: readonly ProofWait[]; readonly problems: readonly Problem[] } => {
-  const said = currentRecords(records)
-    .current.filter(({ kind, version }) => kind === 'wait' && version === 1)
-    .toSorted(inOrder) as readonly Envelope<Body>[];
+  const said = sorted(
+    currentRecords(records).current.filter(({ kind, version }) => kind === 'wait' && version === 1),
+  ) as readonly Envelope<Body>[];
   const site = book.floors?.find(({ role }) => role === 'bound for')?.tag;
   const waits = (book.waits ?? []).map(({ tag, duration: _, floor = site, ...rest }, i) => {
     const path = `/waits/${i}`;

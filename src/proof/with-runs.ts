@@ -13,7 +13,7 @@ import type { RecordedResult } from './results.ts';
 export const withRuns = (
   tries: readonly RecordedResult[],
   runs: readonly RecordedResult[],
-  { inOrder }: ClaimedMoments,
+  { sorted }: ClaimedMoments,
 ): { readonly results: readonly RecordedResult[]; readonly problems: readonly Problem[] } => {
   const key = ({ id, check, floor }: RecordedResult): string => [id, floor, check].join('\n');
   const known = new Map(runs.map((run) => [key(run), run]));
@@ -38,5 +38,5 @@ export const withRuns = (
       ...(brief === undefined ? {} : { brief }),
     };
   });
-  return { results: [...told, ...runs.filter((run) => !taken.has(key(run)))].toSorted(inOrder), problems };
+  return { results: sorted([...told, ...runs.filter((run) => !taken.has(key(run)))]), problems };
 };

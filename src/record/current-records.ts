@@ -36,6 +36,7 @@ export const currentRecords = (records: readonly Envelope[]): Current => {
     if (others) others.push(id);
     else replacedBy.set(supersedes, [id]);
   }
+  if (replacedBy.size === 0) return { current: records, superseded: [], contested: [] };
   const isReplaced = (record: Envelope): boolean => replacedBy.has(record.id);
   return {
     current: records.filter((record) => !isReplaced(record)),

@@ -1,4 +1,4 @@
-import type { JudgedResult, ProvedCheck } from '../proof/index.ts';
+import { type JudgedResult, judgedEarlier, type ProvedCheck } from '../proof/index.ts';
 import type { HeardReply } from '../proof/replies.ts';
 import { homeOfCheck } from './choose-media.ts';
 import { html, type Markup, own } from './markup.ts';
@@ -63,7 +63,8 @@ export const checkPart = (
   telling: Telling,
 ): Markup => {
   const { say, checks } = telling;
-  const { check, state, inForce, earlier } = one;
+  const { check, state, inForce } = one;
+  const earlier = judgedEarlier(one);
   const why = checks.why(one);
   const before = repliesTo(floor, check.id, replies, telling);
   return html`<li><details class="check" id="${place}">

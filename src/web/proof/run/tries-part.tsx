@@ -1,5 +1,5 @@
 import type { ReactElement } from 'react';
-import type { JudgedResult } from '../../../proof/index.ts';
+import { type JudgedResult, judgedEarlier } from '../../../proof/index.ts';
 import { useKeptRecords } from '../../state/kept-records.tsx';
 import { useWords } from '../../state/page-context.ts';
 import { useCheckSays } from '../check-says.ts';
@@ -38,13 +38,13 @@ const Try = ({ run, tried }: { readonly run: Run; readonly tried: JudgedResult }
 /** Every try of the check on this floor, the last first; each can be corrected, none is lost. */
 export const TriesPart = ({ run }: { readonly run: Run }): ReactElement | null => {
   const { say } = useWords();
-  const { inForce, earlier } = run.one;
+  const { inForce } = run.one;
   if (inForce === undefined) return null;
   return (
     <section className="proof-part run-tries" aria-labelledby="run-tries-title">
       <h3 id="run-tries-title">{say('proving.run.tries')}</h3>
       <ol>
-        {[...earlier, inForce].toReversed().map((tried) => (
+        {[...judgedEarlier(run.one), inForce].toReversed().map((tried) => (
           <Try key={tried.result.id} run={run} tried={tried} />
         ))}
       </ol>
