@@ -49,6 +49,34 @@ describe('the catalogue', () => {
   });
 });
 
+describe('a translation', () => {
+  const german = catalogue.translated({
+    language: 'de',
+    texts: new Map([
+      ['only English', 'nur deutsch'],
+      ['held by {what}, {seconds} in every cycle', 'steht an {what}'],
+    ]),
+  });
+  it('is looked up by the English text', () => {
+    expect(german.say('only', {}, 'de-AT')).toBe('nur deutsch');
+    expect(german.has('only', 'de')).toBe(true);
+  });
+  it('gives way to words that the catalogue has in the language itself', () => {
+    expect(german.say('held', { what: 'x', seconds: 'y' }, 'de')).toContain('gehalten');
+  });
+  it('leaves the other languages as they are', () => {
+    expect(german.say('only')).toBe('only English');
+    expect(german.say('lanes', { n: 3 }, 'pl')).toBe('3 tory');
+    expect(catalogue.say('only', {}, 'de')).toBe('only English');
+  });
+  it('that lacks a text leaves the English, with the plural forms of English and the numbers of the reader', () => {
+    // CLDR: in French nought is `one`, in English `other`
+    const french = catalogue.translated({ language: 'fr', texts: new Map() });
+    expect(french.say('lanes', { n: 0 }, 'fr')).toBe('0 lanes open');
+    expect(french.say('lanes', { n: 1.5 }, 'fr')).toBe('1,5 lanes open');
+  });
+});
+
 describe('a message', () => {
   it('names the parts that it wants', () => {
     expect(partsOf(parseMessage('{a} and {n, plural, one {# of {b}} other {#}}'))).toEqual(['a', 'n', 'b']);

@@ -8,6 +8,7 @@ import {
 } from './message.ts';
 import { numberText } from './number-text.ts';
 import { accented, bracketed, pseudoLocale } from './pseudo.ts';
+import type { Translation } from './translation.ts';
 
 /** Texts of one area by language: `{ en: { key: 'text with {parts}' } }`. */
 export type Bundle = Readonly<Record<string, Readonly<Record<string, string>>>>;
@@ -18,26 +19,24 @@ export interface Catalogue {
   readonly has: (key: string, locale?: string) => boolean;
   /** Every key of a language, sorted. */
   readonly keys: (locale?: string) => readonly string[];
+  /** The same texts, spoken in the language of a translation as far as that goes. */
+  readonly translated: (translation: Translation | undefined) => Catalogue;
 }
 
 const fallback = 'en';
 
-const localeOf = (locale: string): MessageLocale => {
-  const rules = new Intl.PluralRules(locale === pseudoLocale ? fallback : locale);
+/** Numbers follow the reader, plural forms the language that the sentence is in. */
+const localeOf = (locale: string, language: string): MessageLocale => {
+  const rules = new Intl.PluralRules(language === pseudoLocale ? fallback : language);
   return { number: (value) => numberText(value, locale), plural: (value) => rules.select(value) };
 };
 
 /** `de-AT` is looked up as `de-AT`, then `de`, then English. */
 const languages = (locale: string): readonly string[] => [locale, locale.split('-')[0] ?? locale, fallback];
 
-/**
- * Joins bundles of texts into one catalogue. A later bundle wins where two hold the same key.
- *
- * Method   messages are cut once and kept; the pseudo language is made from English as it is asked for
- * Returns  `say`, `has`, `keys`
- * Cost     O(number of texts) once, O(length) for each sentence
- */
-export const makeCatalogue = (bundles: readonly Bundle[]): Catalogue => {
+type Texts = ReadonlyMap<string, ReadonlyMap<string, string>>;
+
+const textsOf = (bundles: readonly Bundle[]): Texts => {
   const texts = new Map<string, Map<string, string>>();
   for (const bundle of bundles) {
     for (const [language, entries] of Object.entries(bundle)) {
@@ -46,42 +45,74 @@ export const makeCatalogue = (bundles: readonly Bundle[]): Catalogue => {
       texts.set(language, known);
     }
   }
-  const messages = new Map<string, Message>();
-  const locales = new Map<string, MessageLocale>();
-  const textOf = (key: string, locale: string): string | undefined => {
+  return texts;
+};
+
+interface Found {
+  readonly text: string;
+  readonly language: string;
+}
+
+interface Cut extends MessageLocale {
+  readonly message: Message;
+}
+
+const catalogueOf = (texts: Texts, translation: Translation | undefined): Catalogue => {
+  const found = (key: string, locale: string): Found | undefined => {
+    const english = texts.get(fallback)?.get(key);
     for (const language of languages(locale)) {
-      const text = texts.get(language)?.get(key);
-      if (text !== undefined) return text;
+      const own = texts.get(language)?.get(key);
+      const text =
+        own === undefined && language === translation?.language && english !== undefined
+          ? translation.texts.get(english)
+          : own;
+      if (text !== undefined) return { text, language };
     }
     return undefined;
   };
-  const messageOf = (key: string, locale: string): Message | undefined => {
-    const slot = `${locale} ${key}`;
-    const kept = messages.get(slot);
-    if (kept !== undefined) return kept;
-    const text = textOf(key, locale);
-    if (text === undefined) return undefined;
-    const cut = parseMessage(text);
-    const message = locale === pseudoLocale ? mapText(cut, accented) : cut;
-    messages.set(slot, message);
-    return message;
-  };
-  const kept = (locale: string): MessageLocale => {
-    const known = locales.get(locale) ?? localeOf(locale);
-    locales.set(locale, known);
+  const locales = new Map<string, MessageLocale>();
+  const localeFor = (locale: string, language: string): MessageLocale => {
+    const slot = `${locale} ${language}`;
+    const known = locales.get(slot) ?? localeOf(locale, language);
+    locales.set(slot, known);
     return known;
+  };
+  const cuts = new Map<string, Cut>();
+  const cutOf = (key: string, locale: string): Cut | undefined => {
+    const slot = `${locale} ${key}`;
+    const kept = cuts.get(slot);
+    if (kept !== undefined) return kept;
+    const one = found(key, locale);
+    if (one === undefined) return undefined;
+    const whole = parseMessage(one.text);
+    const message = locale === pseudoLocale ? mapText(whole, accented) : whole;
+    const cut = { message, ...localeFor(locale, one.language) };
+    cuts.set(slot, cut);
+    return cut;
   };
   return {
     say: (key, parts = {}, locale = fallback) => {
-      const message = messageOf(key, locale);
-      if (message === undefined) return key;
-      const written = writeMessage(message, parts, kept(locale));
+      const cut = cutOf(key, locale);
+      if (cut === undefined) return key;
+      const written = writeMessage(cut.message, parts, cut);
       return locale === pseudoLocale ? bracketed(written) : written;
     },
-    has: (key, locale = fallback) => textOf(key, locale) !== undefined,
+    has: (key, locale = fallback) => found(key, locale) !== undefined,
     keys: (locale = fallback) => [...(texts.get(locale)?.keys() ?? [])].sort(),
+    translated: (other) => catalogueOf(texts, other),
   };
 };
+
+/**
+ * Joins bundles of texts into one catalogue. A later bundle wins where two hold the same key.
+ *
+ * Method   messages are cut once and kept; the pseudo language is made from English as it is asked for, and a
+ *          translation is looked up by the English text, so that it lapses when the English changes
+ * Returns  `say`, `has`, `keys`, `translated`
+ * Cost     O(number of texts) once, O(length) for each sentence
+ */
+export const makeCatalogue = (bundles: readonly Bundle[]): Catalogue =>
+  catalogueOf(textsOf(bundles), undefined);
 
 /** Puts a prefix before every key of a bundle: `problem.` before the codes of a folder's problems. */
 export const prefixed = (prefix: string, bundle: Bundle): Bundle =>

@@ -5,6 +5,7 @@ import { redoEdit, undoEdit } from './commands/undo-edit.ts';
 import { NewHead } from './first-book/new-head.tsx';
 import { FloorsPage } from './floors/floors-page.tsx';
 import { GoContext, GoLink } from './shell/go-link.tsx';
+import { LanguageSelect } from './shell/language-select.tsx';
 import { Notices } from './shell/notices.tsx';
 import { PageHead } from './shell/page-head.tsx';
 import {
@@ -221,6 +222,7 @@ export const App = (): ReactElement => {
           <GoLink to="/hall" current={route.page === 'hall'}>
             {say('page.hall')}
           </GoLink>
+          <LanguageSelect />
         </nav>
         <main>
           <Shown route={route} />

@@ -14,12 +14,14 @@ import './style/found.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { makeClient } from '../server/client.ts';
+import type { Language } from '../text/index.ts';
 import { App } from './app.tsx';
 import { keepUnsaved } from './commands/keep-unsaved.ts';
 import { openFirst } from './commands/open-first.ts';
 import { saveEdits } from './commands/save-edits.ts';
 import { followNewest } from './commands/settle-conflict.ts';
 import { FaultDoor } from './shell/fault-door.tsx';
+import { InLanguage, languageNote, speechOf } from './shell/in-language.tsx';
 import { routeOf } from './shell/route.ts';
 import { besideInWorker } from './state/beside-in-worker.ts';
 import { compareInWorker } from './state/compare-in-worker.ts';
@@ -29,21 +31,22 @@ import { keepNotes } from './state/kept-notes.ts';
 import { makeMediaQueue } from './state/media-queue.ts';
 import { observe } from './state/observed.ts';
 import type { Page } from './state/page.ts';
-import { PageContext } from './state/page-context.ts';
+import { pageLocale } from './state/page-locale.ts';
 import { emptyPage } from './state/page-state.ts';
 import { randomId } from './state/random-id.ts';
 import { solveInWorker } from './state/solve-in-worker.ts';
 import { allWords } from './words/all-words.ts';
 import { makeWords } from './words/words.ts';
 
-/** Numbers follow the browser; words follow it as far as the catalogue goes. `?lang=` is for trying one out. */
-const localeOfPage = (): string =>
-  new URLSearchParams(window.location.search).get('lang') ?? window.navigator.language;
+const browser = window.navigator.language;
+const localeOf = (chosen: Language): string => pageLocale({ asked: null, chosen, browser });
 
 const start = async (): Promise<void> => {
-  const locale = localeOfPage();
-  const words = makeWords(allWords(), locale);
-  document.documentElement.lang = words.has('page.name') ? locale : 'en';
+  const notes = keepNotes({ local: window.localStorage, changes: window });
+  const asked = new URLSearchParams(window.location.search).get('lang');
+  const first = await speechOf(pageLocale({ asked, chosen: notes.read(languageNote), browser }));
+  const catalogue = allWords();
+  const words = makeWords(catalogue, first.locale, first.translation);
   const client = makeClient({ fetch: (url, init) => window.fetch(url, init) });
   const later: Page['later'] = (run, milliseconds) => void setTimeout(run, milliseconds);
   const page: Page = {
@@ -55,7 +58,7 @@ const start = async (): Promise<void> => {
       locks: window.navigator.locks,
       newTab: () => randomId(crypto),
     }),
-    notes: keepNotes({ local: window.localStorage, changes: window }),
+    notes,
     media: makeMediaQueue({ blobs: keepBlobs(window.indexedDB), client, later }),
     newId: () => randomId(crypto),
     random: (bytes) => crypto.getRandomValues(new Uint8Array(bytes)),
@@ -90,11 +93,13 @@ const start = async (): Promise<void> => {
   if (host === null) return;
   createRoot(host).render(
     <StrictMode>
-      <PageContext value={page}>
-        <FaultDoor words={words}>
-          <App />
-        </FaultDoor>
-      </PageContext>
+      <InLanguage page={page} catalogue={catalogue} first={first} localeOf={localeOf}>
+        {(spoken) => (
+          <FaultDoor words={spoken.words}>
+            <App />
+          </FaultDoor>
+        )}
+      </InLanguage>
     </StrictMode>,
   );
 };

@@ -95,7 +95,8 @@ export interface ImportPartProps {
 /** Bottles out of a sheet, as a file or pasted; and the trials into one. */
 export const ImportPart = ({ what, trials = [] }: ImportPartProps): ReactElement => {
   const page = usePage();
-  const { say, locale } = page.words;
+  const { words: spoken } = page;
+  const { say } = spoken;
   const id = useId();
   const { book, floor, format } = useFillPlace();
   const { write } = useKeptRecords();
@@ -107,9 +108,9 @@ export const ImportPart = ({ what, trials = [] }: ImportPartProps): ReactElement
     const { readSheet, sheetWords } = await fetchSheets();
     const kept = page.notes.read('reading-by');
     const by = typeof kept === 'string' ? kept : page.author;
-    const place = { book, floor: floor.tag, format: format?.tag, locale };
+    const place = { book, floor: floor.tag, format: format?.tag, speech: spoken };
     const result = readSheet(what, bytes, place, by);
-    const words = sheetWords(locale);
+    const words = sheetWords(spoken);
     setCame(result.ok ? { report: result.value, words } : { problems: result.problems, words });
   };
   const take = ({ drafts, bottles }: SheetReport): void => {
@@ -122,7 +123,7 @@ export const ImportPart = ({ what, trials = [] }: ImportPartProps): ReactElement
   };
   const save = async (kind: 'xlsx' | 'csv'): Promise<void> => {
     const { writeTrials } = await fetchSheets();
-    const bytes = new Uint8Array(writeTrials(trials, locale, kind));
+    const bytes = new Uint8Array(writeTrials(trials, spoken, kind));
     const address = URL.createObjectURL(new Blob([bytes], { type: types[kind] }));
     const link = document.createElement('a');
     link.href = address;

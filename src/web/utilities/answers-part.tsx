@@ -43,7 +43,7 @@ export const AnswersPart = ({ floor }: { readonly floor: FloorAssessment }): Rea
     const { book, shown, assessment } = page.state.get();
     return book === undefined || shown === undefined || assessment === undefined
       ? undefined
-      : { book, assessment, floor: floor.floor, locale: page.words.locale };
+      : { book, assessment, floor: floor.floor, speech: page.words };
   };
   const write = async (kind: SheetKind): Promise<void> => {
     const of = now();
@@ -57,7 +57,7 @@ export const AnswersPart = ({ floor }: { readonly floor: FloorAssessment }): Rea
     if (file === undefined || of === undefined) return;
     setTold('');
     const [{ readSheet, sheetWords }, bytes] = await Promise.all([fetchSheets(), file.arrayBuffer()]);
-    const words = sheetWords(of.locale);
+    const words = sheetWords(of.speech);
     setCame({ read: readSheet(of, new Uint8Array(bytes)), words, name: file.name });
   };
   const take = (): void => {

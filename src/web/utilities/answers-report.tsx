@@ -15,7 +15,7 @@ export const AnswersReport = ({ read, take, leave }: AnswersReportProps): ReactE
   const { words } = usePage();
   const { say } = words;
   const book = usePagePart((state) => state.book);
-  const own = sheetWords(words.locale);
+  const own = sheetWords(words);
   const nameOf = (path: string): string => (book === undefined ? path : ownPlace(words, book, path));
   const { taken, notUnderstood, empty, missing } = read;
   return (

@@ -16,10 +16,10 @@ import {
 import { problemOf } from '../../floor/questions/problem-of.ts';
 import { kindText, quantityProblemText } from '../../quantity/index.ts';
 import { type Result, refuse } from '../../quantity/problem.ts';
-import { readTable, tableProblemText, writeCsv, writeXlsx } from '../../table/index.ts';
+import { readTable, type Tab, tableProblemText, writeCsv, writeXlsx } from '../../table/index.ts';
 import { fieldWords, makeCatalogue, prefixed } from '../../text/index.ts';
 import { schemaWords } from '../words/schema-words.ts';
-import { makeWords, type Words } from '../words/words.ts';
+import { makeWords, type Words, wordsOf } from '../words/words.ts';
 
 const catalogue = makeCatalogue([
   quantityProblemText,
@@ -32,8 +32,10 @@ const catalogue = makeCatalogue([
   fieldWords,
 ]);
 
+type Speech = Pick<Words, 'locale' | 'translation'>;
+
 /** Words of the question sheet and of what can be wrong with one that comes back. */
-export const sheetWords = (locale: string): Words => makeWords(catalogue, locale);
+export const sheetWords = (page: Speech): Words => wordsOf(catalogue, page);
 
 export type SheetKind = 'xlsx' | 'csv';
 
@@ -42,7 +44,8 @@ export interface AskedFloor {
   readonly book: Book;
   readonly assessment: Assessment;
   readonly floor: string;
-  readonly locale: string;
+  /** In the language of whom. */
+  readonly speech: Speech;
 }
 
 /** What one cell can answer, put in words; a part of several answers is written on the page. */
@@ -56,7 +59,7 @@ const asked = (
 
 /** The sheet that goes to the people of a floor, as the bytes of a file. */
 export const writeSheet = (of: AskedFloor, kind: SheetKind): Uint8Array => {
-  const words = sheetWords(of.locale);
+  const words = sheetWords(of.speech);
   const system = of.book.about?.system;
   const table = questionTable(
     asked(of, words).filter(({ who }) => who === 'site'),
@@ -68,11 +71,19 @@ export const writeSheet = (of: AskedFloor, kind: SheetKind): Uint8Array => {
     : writeXlsx(table, words.say('questionSheet.lists'));
 };
 
+/** A sheet that was written while the page spoke English is read in English. */
+const spokenIn = (tabs: readonly Tab[], speech: Speech): Words => {
+  const english = makeWords(catalogue, 'en');
+  const heading = english.say('questionSheet.column.answer');
+  const isEnglish = questionTab(tabs, english).rows.some((row) => row.includes(heading));
+  return isEnglish ? english : sheetWords(speech);
+};
+
 /** What a sheet that came back holds, row by row; nothing is changed here. */
 export const readSheet = (of: AskedFloor, bytes: Uint8Array): Result<AnswersRead> => {
-  const words = sheetWords(of.locale);
   const tabs = readTable(bytes);
   if (!tabs.ok) return tabs;
+  const words = spokenIn(tabs.value, of.speech);
   const { rows } = questionTab(tabs.value, words);
   if (findColumns(rows, words) === undefined) return refuse(problemOf('ANSWER_NO_HEADER', ''));
   const questions = asked(of, words);

@@ -1,7 +1,7 @@
 import { type ReactElement, type ReactNode, useMemo } from 'react';
 import type { Catalogue } from '../../text/index.ts';
 import { PageContext, usePage } from '../state/page-context.ts';
-import { makeWords } from './words.ts';
+import { wordsOf } from './words.ts';
 
 /** A part of the page that has more words than the first figures need: they come with it. */
 export const MoreWords = ({
@@ -12,9 +12,6 @@ export const MoreWords = ({
   readonly children: ReactNode;
 }): ReactElement => {
   const page = usePage();
-  const whole = useMemo(
-    () => ({ ...page, words: makeWords(catalogue, page.words.locale) }),
-    [page, catalogue],
-  );
+  const whole = useMemo(() => ({ ...page, words: wordsOf(catalogue, page.words) }), [page, catalogue]);
   return <PageContext value={whole}>{children}</PageContext>;
 };

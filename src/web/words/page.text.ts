@@ -18,6 +18,8 @@ export const pageWords: Bundle = {
     'page.sheets': 'Sheets',
     'page.new': 'New book',
     'page.hall': 'Join a phone',
+    'page.language': 'Language',
+    'page.unreviewed': 'Translated, not yet read through by anybody',
     'page.fromTo': '{builder} to {customer}',
     'page.revision': 'revision {number}',
     'page.kept': 'kept on this machine',

@@ -1,7 +1,7 @@
 import type { Book } from '../../book/index.ts';
 import type { Remedy, RemedyChange } from '../../floor/assessment.ts';
 import { formatQuantity, handwritten, type Kind, type Problem, si } from '../../quantity/index.ts';
-import { type Catalogue, numberText, type Parts } from '../../text/index.ts';
+import { type Catalogue, numberText, type Parts, type Translation } from '../../text/index.ts';
 import { problemSentence } from '../../text/problem-sentence.ts';
 import type { UnitChoice } from '../state/page-state.ts';
 import { fieldName, placeName, thingName } from './place-name.ts';
@@ -25,6 +25,8 @@ export interface ShowOptions {
 /** Everything that turns data into what a person reads, in the language and with the marks of one locale. */
 export interface Words {
   readonly locale: string;
+  /** What is said in place of the English; absent, the page speaks English. */
+  readonly translation: Translation | undefined;
   /** The locale that numbers follow. */
   readonly numbers: string;
   readonly say: (key: string, parts?: Parts) => string;
@@ -72,7 +74,8 @@ const withKinds = (
   return { ...problem, parts: Object.fromEntries(parts) };
 };
 
-export const makeWords = (catalogue: Catalogue, locale: string): Words => {
+export const makeWords = (english: Catalogue, locale: string, translation?: Translation): Words => {
+  const catalogue = english.translated(translation);
   const numbers = locale === 'qps' ? 'en' : locale;
   const say = (key: string, parts?: Parts) => catalogue.say(key, parts, locale);
   const has = (key: string) => catalogue.has(key, locale);
@@ -94,6 +97,7 @@ export const makeWords = (catalogue: Catalogue, locale: string): Words => {
   const remedyAnswer = (remedy: Remedy): string => handwritten(remedy.changes.at(-1)?.text ?? '');
   return {
     locale,
+    translation,
     numbers,
     say,
     has,
@@ -137,3 +141,9 @@ export const makeWords = (catalogue: Catalogue, locale: string): Words => {
     note: ({ code, parts }) => (has(code) ? say(code, parts) : say('note.other', { code })),
   };
 };
+
+/** The same speech with the words of another catalogue. */
+export const wordsOf = (
+  catalogue: Catalogue,
+  { locale, translation }: Pick<Words, 'locale' | 'translation'>,
+): Words => makeWords(catalogue, locale, translation);
