@@ -46,6 +46,8 @@ const doors = (outDir) => ({
     target: 'node20',
     minify: false,
     rolldownOptions: {
+      // as on the page: what a command does not use of an index file stays out of it; the thread alone acts by being there
+      treeshake: { moduleSideEffects: [{ test: /\/src\/(?!cli\/shift-thread).*\.ts$/, sideEffects: false }] },
       input: {
         cli: join(projectRoot, 'src/cli/run.ts'),
         'shift-thread': join(projectRoot, 'src/cli/shift-thread.ts'),

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { projectRoot } from './project-root.mjs';
 
@@ -33,10 +33,12 @@ const filesUnder = (root, path) => {
     .filter(isSource);
 };
 
+const sourcesUnder = (root) => made.flatMap((path) => filesUnder(root, path)).sort();
+
 /** One digest of all sources. By content, not by time: a checkout or a copy changes every time and no content. */
 export const sourceDigest = (root = projectRoot) => {
   const hash = createHash('sha256');
-  for (const file of made.flatMap((path) => filesUnder(root, path)).sort()) {
+  for (const file of sourcesUnder(root)) {
     hash
       .update(`${file}\0`)
       .update(readFileSync(join(root, file)))
@@ -45,12 +47,37 @@ export const sourceDigest = (root = projectRoot) => {
   return hash.digest('hex');
 };
 
-export const stampFile = (root = projectRoot) => join(root, 'dist', 'made-from');
+/** Sizes and moments of change: where none has moved, nothing has to be read. */
+const sourceMoments = (root) => {
+  const hash = createHash('sha256');
+  for (const file of sourcesUnder(root)) {
+    const { size, mtimeMs } = statSync(join(root, file));
+    hash.update(`${file}\0${size}\0${mtimeMs}\0`);
+  }
+  return hash.digest('hex');
+};
+
+const stampFile = (root) => join(root, 'dist', 'made-from');
+const momentsFile = (root) => join(root, 'dist', 'made-at');
+
+const remember = (root, text) => {
+  try {
+    writeFileSync(momentsFile(root), text);
+  } catch {
+    // where nothing may be written the sources are read each time
+  }
+};
 
 /** Whether dist was made from the sources as they are now. */
 export const isFresh = (root = projectRoot) => {
   try {
-    return readFileSync(stampFile(root), 'utf8') === sourceDigest(root);
+    const moments = sourceMoments(root);
+    const stamp = readFileSync(stampFile(root), 'utf8');
+    const known = existsSync(momentsFile(root)) ? readFileSync(momentsFile(root), 'utf8') : '';
+    if (known === `${stamp} ${moments}`) return true;
+    if (stamp !== sourceDigest(root)) return false;
+    remember(root, `${stamp} ${moments}`);
+    return true;
   } catch {
     return false;
   }
