@@ -1,9 +1,10 @@
 import * as z from 'zod';
 import { about } from './about.ts';
 import { agreement } from './agreement.ts';
+import { crate, transport } from './crate.ts';
 import { floor } from './floor.ts';
 import { format } from './format.ts';
-import { box, check, crate, instrument, join, section, setting, spare, split, tieIn } from './handover.ts';
+import { box, check, instrument, join, section, setting, spare, split, tieIn } from './handover.ts';
 import { airDrop, blowOff, cylinder, device, drive, heater, interlock, load, stopDevice } from './machine.ts';
 import { list, note, part } from './part.ts';
 import { product } from './product.ts';
@@ -36,6 +37,7 @@ export const line = part(
     boxes: list(box, 'Junction boxes, panels and valve islands in which joins are made.'),
     joins: list(join, 'What is parted there and made again.'),
     crates: list(crate, 'Crates and pallets.'),
+    transport,
     settings: list(setting, 'Register of what can be turned, typed or moved.'),
     spares: list(spare, 'Spares that are handed over.'),
     instruments: list(instrument, 'Instruments with which is measured.'),

@@ -63,6 +63,58 @@ export const transportGear = part(
   },
 );
 
+/** What two supports weigh, and where they stand. */
+const twoSupports = (description: string) =>
+  part(
+    description,
+    {},
+    {
+      first: quantity('mass', 'Weighed at the first support.', above0),
+      second: quantity('mass', 'Weighed at the second support.', above0),
+      distance: quantity('length', 'Distance of the supports.', above0),
+      from: quantity('length', 'Place of the first support, from the corner of the section.'),
+    },
+  );
+
+export const weighing = part(
+  'How its centre of gravity was found.',
+  {},
+  {
+    along: twoSupports('Weighed on two supports along the section.'),
+    across: twoSupports('Weighed on two supports across it.'),
+    corners: part(
+      'Weighed on four supports at one time, first and second end along the section, left and right across it.',
+      {},
+      {
+        firstLeft: quantity('mass', 'Weighed at the first end, left.', above0),
+        firstRight: quantity('mass', 'Weighed at the first end, right.', above0),
+        secondLeft: quantity('mass', 'Weighed at the second end, left.', above0),
+        secondRight: quantity('mass', 'Weighed at the second end, right.', above0),
+        base: quantity('length', 'Distance of the supports along.', above0),
+        track: quantity('length', 'Distance of the supports across.', above0),
+        x: quantity('length', 'Place of the first supports along, from the corner of the section.'),
+        y: quantity('length', 'Place of the left supports across, from the corner of the section.'),
+      },
+    ),
+  },
+);
+
+export const sling = part(
+  'The sling that it hangs on, from one hook.',
+  {},
+  {
+    legs: oneOf(['2', '4'], 'Legs.'),
+    height: quantity('length', 'Height of the hook above the lifting points.', above0),
+    x: quantity('length', 'Place of the first lifting points along, from the corner of the section.'),
+    y: quantity('length', 'Place of the first lifting points across, from the corner of the section.'),
+    along: quantity('length', 'Lifting points apart, along the section.', above0),
+    across: quantity('length', 'Lifting points apart, across the section.', least0),
+    level: quantity('length', 'Height of the lifting points above its feet.', least0),
+    legCapacity: quantity('mass', 'What one leg carries straight, by its plate.', above0),
+    gear: list(words('Piece of gear.'), 'What is rigged: legs, shackles, edge protectors, beams.'),
+  },
+);
+
 export const section = part(
   'A part of the line that travels in one piece.',
   { tag: tag('section') },
@@ -91,8 +143,10 @@ export const section = part(
         z: quantity('length', 'Up.'),
       },
     ),
+    weighing,
     liftingPoints: whole('Lifting points.'),
     lifting: words('How it may be lifted, and by what.'),
+    sling,
     frost: claim('It must be drained before it travels in frost.'),
     note,
   },
@@ -185,24 +239,6 @@ export const join = part(
     box: words('Junction box in which it is made.'),
     after: list(comesAfter('join', 'Tag of the join before.'), 'Joins that must be made before.'),
     test: words('How it is tested once made.'),
-    note,
-  },
-);
-
-export const crate = part(
-  'A crate or pallet.',
-  { tag: tag('crate') },
-  {
-    name,
-    mass: quantity('mass', 'Mass packed.', above0),
-    length: quantity('length', 'Length.', above0),
-    width: quantity('length', 'Width.', above0),
-    height: quantity('length', 'Height.', above0),
-    holds: list(refersTo('any', 'Thing in it.'), 'Things in it that have tags.'),
-    contents: list(words('Contents.'), 'What else is in it.'),
-    dangerousGoods: words('Dangerous goods in it.'),
-    origin: words('Country of origin.'),
-    value: words('Value for the papers.'),
     note,
   },
 );

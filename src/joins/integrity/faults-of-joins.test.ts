@@ -130,4 +130,17 @@ describe('frost', () => {
     expect(codesOf(two(bond))).toEqual(['JOIN_NOT_DRAINED', 'JOIN_NOT_DRAINED']);
     expect(codesOf(two(bond, ...emptied))).toEqual([]);
   });
+  it('on the way reaches each section, unless the book says of one that it does not; dry is empty too', () => {
+    const way = (frost: boolean | undefined, ...joins: readonly Join[]): readonly string[] => {
+      const book = two(bond, ...joins);
+      const [first, second] = book.line!.sections!;
+      const { frost: _, ...rest } = first!;
+      const sections = [{ ...rest, ...(frost === undefined ? {} : { frost }) }, second!];
+      return codesOf({ ...book, line: { ...book.line, sections, transport: { frost: true } } });
+    };
+    expect(way(undefined)).toEqual(['JOIN_NOT_DRAINED', 'JOIN_NOT_DRAINED']);
+    expect(way(false)).toEqual([]);
+    const dried = emptied.map((join) => ({ ...join, kind: 'dried' as const }));
+    expect(way(undefined, ...dried)).toEqual([]);
+  });
 });

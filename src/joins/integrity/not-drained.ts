@@ -13,16 +13,21 @@ const wetThings = ({ line }: Book): readonly string[] =>
         : [],
   );
 
-/** What holds water on a section that must be empty before it travels in frost, and that no join says to drain. */
+/** Any of them leaves nothing that could freeze. */
+const emptying: ReadonlySet<string | undefined> = new Set(['drained', 'blown out', 'dried']);
+
+/**
+ * What holds water on a section that travels in frost, and that no join says to drain, blow out or dry: where frost is
+ * possible on the way each section travels in it, unless the book says of it that it does not.
+ */
 export const notDrained = (joins: readonly LaidJoin[], book: Book): readonly JoinFault[] => {
+  const onWay = book.line?.transport?.frost === true;
   const frosty = new Set(
-    (book.line?.sections ?? []).flatMap(({ tag, frost }) => (frost === true ? [tag] : [])),
+    (book.line?.sections ?? []).flatMap(({ tag, frost = onWay }) => (frost ? [tag] : [])),
   );
   if (frosty.size === 0) return [];
   const sections = sectionsOfThings(book);
-  const emptied = new Set(
-    joins.filter(({ kind }) => kind === 'drained' || kind === 'blown out').map(({ from }) => from.on),
-  );
+  const emptied = new Set(joins.filter(({ kind }) => emptying.has(kind)).map(({ from }) => from.on));
   return [...new Set(wetThings(book))].flatMap((thing): readonly JoinFault[] => {
     const section = sections.get(thing);
     if (section === undefined || !frosty.has(section) || emptied.has(thing)) return [];

@@ -206,6 +206,7 @@ const building: Readonly<Record<string, Question>> = {
     'share of the slope at which it tips that is usually not passed',
     'steepest slope of the way over the one at which it tips',
   ],
+  slingLegs: ['legs of the sling', 'pull of the harder leg', 'what a leg carries straight, by its plate'],
   liftCar: ['size of the lift', 'no less than the room wanted around it', 'room that is left in the car'],
   liftLoad: ['load of the lift', 'what its plate allows', 'section, gear and those who ride along over that'],
   roomHeight: ['height of the room', 'height that the line needs', 'clear height of the room'],
@@ -256,6 +257,13 @@ const figures: Readonly<Record<string, string>> = {
   roomMoisture: 'moisture that the line gives to the room',
   ventilationAir: 'air that carries both away',
   rampPull: 'pull up the steepest ramp',
+  centreAlong: 'centre of gravity along, from the corner',
+  centreAcross: 'centre of gravity across, from the corner',
+  slingFirst: 'leg to the first points',
+  slingSecond: 'leg to the second points',
+  slingAngle: 'flattest leg, to the horizontal',
+  slingTensionFirst: 'pull in a leg to the first points',
+  slingTensionSecond: 'pull in a leg to the second points',
   tipAngle: 'angle at which it tips on its gear',
   tipPush: 'push at its top that tips it on the level',
 };
@@ -309,6 +317,8 @@ const levers: Readonly<Record<string, readonly [turned: string, alone: string]>>
   feet: ['feet in all:', 'more feet'],
   gear: ['moved on gear that lifts it by', 'lower gear for the move'],
   gearStand: ['gear that stands as wide as', 'gear that stands wider'],
+  slingHeight: ['hook above the lifting points:', 'a hook that hangs higher'],
+  slingCapacity: ['legs rated for', 'legs of a higher rating'],
   rampSlope: ['ramp of', 'a ramp that is less steep'],
   gearWheels: ['wheels under it:', 'gear with more wheels'],
   openingWidth: ['narrowest places opened to', 'a wider way in'],
@@ -341,6 +351,8 @@ const notes: Readonly<Record<string, string>> = {
     'Which device is enough, and who tests it, is for the local water code; here only its being there is judged.',
   TIPPING_MOVER:
     'Moving heavy sections crushes people: a competent mover decides gear, way and crew by local rules; it is drained, its centre of gravity weighed, and nobody stands below it.',
+  SLING_RIGGER:
+    'A check aid: a qualified rigger plans and leads the lift by the local code. The hook stands over the centre of gravity, drained as it travels, gear bears its plate, and nobody stands below.',
   LIFT_KEEPER:
     'Whether goods may ride, and with whom, is for the keeper of the lift and whoever is licensed for it; a wheel on the sill carries much of the mass.',
   DRAIN_CAUSTIC:

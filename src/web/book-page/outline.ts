@@ -145,6 +145,7 @@ export const outlineOf = (book: Book): readonly OutlineNode[] => [
   listNode(book, '/line/formats', 'field.formats'),
   stationsNode(book),
   ...lists.map((key) => listNode(book, `/line/${key}`, `field.${key}`)),
+  { path: '/line/transport', word: 'field.transport', empty: book.line?.transport === undefined, inside: [] },
   listNode(book, '/floors', 'field.floors', (member, path) => floorNode(book, member, path)),
   listNode(book, '/waits', 'field.waits'),
   listNode(book, '/afterwards', 'field.afterwards'),

@@ -3,8 +3,10 @@ import { rampPushSheet } from '../../../sheets/building/ramp-push.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
 import type { Draw } from '../need.ts';
+import { centreOf } from './centre-of.ts';
 import { roomHeat, roomMoisture, ventilationAir } from './room-load.ts';
 import { type SectionAt, sectionsOf } from './sections-of.ts';
+import { slingPlan } from './sling.ts';
 import { steepest, tippingAt } from './tipping.ts';
 
 /** Pull that a section takes up the steepest ramp of the way in; that of its rolling where the way is level. */
@@ -13,6 +15,21 @@ const rampPull = (c: Calculation, { path }: SectionAt): Known | undefined =>
     mass: c.needed(`${path}/mass`, 'mass'),
     slope: steepest(c),
   })?.upForce;
+
+/** Legs of the sling as they are to be rigged, and the centre over which the hook stands. */
+const slingDraws = (at: SectionAt): readonly Draw[] => {
+  const common = { utility: 'building', of: at.section.tag } as const;
+  const length = { ...common, kind: 'length' } as const;
+  return [
+    { ...length, id: 'centreAlong', answer: (c) => centreOf(c, at, 'along') },
+    { ...length, id: 'centreAcross', answer: (c) => centreOf(c, at, 'across') },
+    { ...length, id: 'slingFirst', answer: (c) => slingPlan(c, at)?.firstLength },
+    { ...length, id: 'slingSecond', answer: (c) => slingPlan(c, at)?.secondLength },
+    { ...common, id: 'slingAngle', kind: 'angle', answer: (c) => slingPlan(c, at)?.angle },
+    { ...common, id: 'slingTensionFirst', kind: 'force', answer: (c) => slingPlan(c, at)?.firstTension },
+    { ...common, id: 'slingTensionSecond', kind: 'force', answer: (c) => slingPlan(c, at)?.secondTension },
+  ];
+};
 
 /** Figures of the building that nothing is held against. */
 export const buildingDraws = (book: Book): readonly Draw[] => {
@@ -36,6 +53,7 @@ export const buildingDraws = (book: Book): readonly Draw[] => {
         answer: (c) => rampPull(c, at),
       }),
     ),
+    ...sections.filter(({ section }) => section.sling !== undefined).flatMap(slingDraws),
     ...sections.flatMap((at): Draw[] =>
       at.section.centre === undefined
         ? []

@@ -14,6 +14,7 @@ import {
   wayMassLever,
 } from './route-levers.ts';
 import { type SectionAt, sectionsOf } from './sections-of.ts';
+import { slingAnswer, slingLevers } from './sling.ts';
 import { feetLevers, footLevers, pointAnswer, pressureAnswer } from './standing-load.ts';
 import { tippingAnswer } from './tipping.ts';
 import * as way from './way-in.ts';
@@ -127,13 +128,29 @@ const moving = (book: Book, floor: number, at: SectionAt): readonly Need[] => {
   ];
 };
 
+/** What the lift of a section asks of its gear; nothing where the book names no sling. */
+const lifted = (at: SectionAt): readonly Need[] =>
+  at.section.sling === undefined
+    ? []
+    : [
+        {
+          utility: 'building',
+          of: at.section.tag,
+          question: 'slingLegs',
+          sense: 'least',
+          kind: 'mass',
+          answer: (c) => slingAnswer(c, at),
+          levers: (c) => slingLevers(c, at),
+        },
+      ];
+
 /** What the line asks of the building of a floor: to stand there, to get there, to be worked at. */
 export const buildingNeeds = (book: Book, floor: number): readonly Need[] => {
   const sections = sectionsOf(book);
   const line = { utility: 'building', sense: 'least', kind: 'length' } as const;
   if (sections.length === 0) return [];
   return [
-    ...sections.flatMap((at) => [...standing(at), ...moving(book, floor, at)]),
+    ...sections.flatMap((at) => [...standing(at), ...lifted(at), ...moving(book, floor, at)]),
     { ...line, question: 'roomLength', answer: fit.lengthAnswer },
     { ...line, question: 'roomWidth', answer: fit.widthAnswer },
     ...(book.floors?.[floor]?.room?.air === undefined

@@ -4,6 +4,7 @@ import type { Calculation } from '../calculation.ts';
 import { greatestOf } from '../greatest-of.ts';
 import type { Known } from '../known.ts';
 import type { Answer } from '../need.ts';
+import { centreOf } from './centre-of.ts';
 import { lengthOfAll } from './length-of-all.ts';
 import type { SectionAt } from './sections-of.ts';
 import { gearHeight } from './way-in.ts';
@@ -26,15 +27,17 @@ export const steepest = (c: Calculation): Known | undefined => {
 };
 
 /** Distance from the centre of gravity to the nearest edge of the gear. */
-const edgeOf = (c: Calculation, { path }: SectionAt): Known | undefined =>
-  c.run(tippingEdgeSheet, {
+const edgeOf = (c: Calculation, at: SectionAt): Known | undefined => {
+  const { path } = at;
+  return c.run(tippingEdgeSheet, {
     length: c.needed(`${path}/length`, 'length'),
     width: c.needed(`${path}/width`, 'length'),
     base: c.needed(`${path}/gear/base`, 'length'),
     track: c.needed(`${path}/gear/track`, 'length'),
-    along: c.needed(`${path}/centre/x`, 'length'),
-    across: c.needed(`${path}/centre/y`, 'length'),
+    along: centreOf(c, at, 'along'),
+    across: centreOf(c, at, 'across'),
   })?.nearest;
+};
 
 /**
  * A section on its gear: how steep it may stand, and how hard it may be pushed at its top.
