@@ -8,9 +8,16 @@ export const paperKinds = [
   'certificate',
   'dossier',
   'labels',
+  'schedule',
 ] as const;
 
 export type PaperKind = (typeof paperKinds)[number];
 
 /** Papers that speak of one floor; without one it is that which the line is bound for. */
-export const ofOneFloor: ReadonlySet<PaperKind> = new Set(['preparation', 'protocol', 'card', 'certificate']);
+export const ofOneFloor: ReadonlySet<PaperKind> = new Set([
+  'preparation',
+  'protocol',
+  'card',
+  'certificate',
+  'schedule',
+]);

@@ -5,3 +5,4 @@ export type { PageSize, PaperOptions } from './paper-head.ts';
 export { makePaperWords } from './paper-words.ts';
 export { printLabels } from './print-labels.ts';
 export { type PaperAsked, type PrintedPaper, printPaper } from './print-paper.ts';
+export { takenPictures, wantedPictures } from './schedule/wanted-pictures.ts';

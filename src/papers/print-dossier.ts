@@ -11,6 +11,7 @@ import { predictionPaper } from './print-prediction.ts';
 import { preparationPaper } from './print-preparation.ts';
 import { protocolPaper } from './print-protocol.ts';
 import { registerPaper } from './print-register.ts';
+import { type ScheduleSources, schedulePaper } from './print-schedule.ts';
 import { headLines } from './proof-lines.ts';
 import type { ProtocolAsked } from './protocol/protocol-content.ts';
 import { setPaper } from './set-paper.ts';
@@ -22,6 +23,7 @@ export interface DossierAsked {
   readonly preparations: readonly Preparation[];
   readonly protocols: readonly ProtocolAsked[];
   readonly card: CardAsked;
+  readonly joined: ScheduleSources;
 }
 
 /** One of the papers: its template sees its own content under the names that it has when it is printed alone. */
@@ -32,7 +34,7 @@ const bound = (template: string, i: number): string =>
 
 /** All papers of a hand-over as the bytes of one PDF, with a list of what is in it. */
 export const printDossier = (
-  { assessment, remedies, preparations, protocols, card }: DossierAsked,
+  { assessment, remedies, preparations, protocols, card, joined }: DossierAsked,
   options: PaperOptions,
   paper: PaperWords,
   typesetter: Typesetter,
@@ -43,6 +45,7 @@ export const printDossier = (
     predictionPaper(assessment, remedies, options, paper),
     ...preparations.map((asked) => preparationPaper(asked, options, paper)),
     ...protocols.map((asked) => protocolPaper(asked, options, paper)),
+    schedulePaper(joined, options, paper, typesetter),
     registerPaper(card.register, options, paper),
     cardPaper(card, options, paper),
     ...(last === undefined ? [] : [certificatePaper(last, options, paper)]),
@@ -57,7 +60,11 @@ export const printDossier = (
   };
   const bodies = papers.map(({ template }, i) => bound(template, i));
   return setPaper(
-    { template: [dossier, '#pagebreak(weak: true)', ...bodies].join('\n'), content },
+    {
+      template: [dossier, '#pagebreak(weak: true)', ...bodies].join('\n'),
+      content,
+      pictures: new Map(papers.flatMap(({ pictures = new Map() }) => [...pictures])),
+    },
     typesetter,
   );
 };

@@ -22,6 +22,7 @@ import { printPrediction } from './print-prediction.ts';
 import { printPreparation } from './print-preparation.ts';
 import { printProtocol } from './print-protocol.ts';
 import { printRegister } from './print-register.ts';
+import { printSchedule } from './print-schedule.ts';
 import type { ProtocolAsked } from './protocol/protocol-content.ts';
 
 /** A paper that somebody wants, with everything that it is made from. */
@@ -37,6 +38,8 @@ export interface PaperAsked {
   readonly units?: UnitSystem | undefined;
   /** Sheets of labels; absent, those of the size of the page. */
   readonly stock?: string | undefined;
+  /** Bytes of photographs by their digest, as many as are at hand; those that a paper shows are its wanted ones. */
+  readonly pictures?: ReadonlyMap<string, Uint8Array> | undefined;
 }
 
 export interface PrintedPaper {
@@ -66,6 +69,11 @@ export const printPaper = (
     register: settingRegister(book, whole, records),
     floor: whole.floors.find((one) => one.floor === tag)!,
   });
+  const asJoined = {
+    records: records ?? [],
+    pictures: asked.pictures ?? new Map(),
+    floor: book.floors?.find((one) => one.tag === tag)?.name ?? tag,
+  };
   switch (kind) {
     case 'preparation': {
       const shown = whole.floors.filter((one) => one.floor === tag);
@@ -90,6 +98,7 @@ export const printPaper = (
         preparations: all.map((one) => preparationOf(whole, one, remedies, paper)),
         protocols: asProved(),
         card: asLeft(),
+        joined: asJoined,
       };
       return { floors: all, bytes: printDossier(parts, options, paper, typesetter) };
     }
@@ -98,6 +107,8 @@ export const printPaper = (
       const bytes = printLabels(laidJoins(book), sheets, options, paper, typesetter);
       return { floors: [], bytes, page: sheets.page };
     }
+    case 'schedule':
+      return { floors: [tag], bytes: printSchedule(asJoined, options, paper, typesetter) };
     case 'prediction': {
       const shown = whole.floors.filter((one) => floor === undefined || one.floor === floor);
       const remedies = remediesOf(book, shown, format);

@@ -1,3 +1,4 @@
+import { joinsText } from '../joins/index.ts';
 import { proofText } from '../proof/proof.text.ts';
 import { settingsText } from '../proof/settings/index.ts';
 import { kindText } from '../quantity/kinds.text.ts';
@@ -12,6 +13,7 @@ import { predictionText } from './prediction/prediction.text.ts';
 import { preparationText } from './preparation/preparation.text.ts';
 import { protocolText } from './protocol/protocol.text.ts';
 import { registerText } from './register/register.text.ts';
+import { scheduleText } from './schedule/schedule.text.ts';
 
 /** Every word that a paper may say. */
 export const words = makeCatalogue([
@@ -24,6 +26,8 @@ export const words = makeCatalogue([
   predictionText,
   preparationText,
   labelsText,
+  joinsText,
+  scheduleText,
   proofText,
   protocolText,
   settingsText,

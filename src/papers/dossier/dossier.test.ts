@@ -33,6 +33,7 @@ const bytes = printDossier(
     preparations: assessment.floors.map(({ floor }) => preparationOf(assessment, floor, [], paper)),
     protocols,
     card: { register, floor: assessment.floors.at(-1)! },
+    joined: { records, pictures: new Map(), floor: 'Larkmoor' },
   },
   options,
   paper,

@@ -32,6 +32,9 @@ export const papersPageWords: Bundle = {
     'print.for.dossier': 'for the files: all of it, bound, with a list of contents',
     'print.paper.labels': 'Labels',
     'print.for.labels': 'for the crew: codes for both ends of every join, before the line is cut',
+    'print.paper.schedule': 'Connection schedule',
+    'print.for.schedule':
+      'for the crew: what is joined again, box by box in walking order, with the photographs and the codes on them',
     'print.noFloor': 'The book has no floor yet, so there is nothing to print.',
     'print.noFloor.write': 'Write the floors',
     'print.caution':
