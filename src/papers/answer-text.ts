@@ -18,7 +18,7 @@ const saidIn = (text: string, kind: Kind): { readonly value: number; readonly un
 /** A value in the reader's unit, with what would stand in the book behind it where that is another. */
 const both = (value: number, kind: Kind, text: string, unit: string, paper: PaperWords): string => {
   const printed = paper.quantity(value, kind, 4);
-  const inBook = formatQuantity(si(kind, value), kind, { locale: 'en', unit });
+  const inBook = formatQuantity(si(kind, value), kind, { locale: paper.locale, unit });
   return printed.unit === inBook.unit
     ? text
     : paper.say('paper.answer.both', { printed: printed.text, text });

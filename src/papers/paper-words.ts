@@ -2,7 +2,7 @@ import { type Book, placeName } from '../book/index.ts';
 import type { Figure } from '../floor/assessment.ts';
 import { formatNumber, formatQuantity, fromSi, type Kind, si } from '../quantity/index.ts';
 import { type UnitWishes, unitFor } from '../quantity/unit-choice.ts';
-import type { Parts } from '../text/index.ts';
+import { languageOf, type Parts, type Translation } from '../text/index.ts';
 import { words } from './words.ts';
 
 export interface Printed {
@@ -14,7 +14,12 @@ export interface Printed {
 /** Everything that turns the data of one book into what stands on paper. */
 export interface PaperWords {
   readonly book: Book;
+  /** The locale that numbers and days follow. */
+  readonly locale: string;
+  /** What is said in place of the English; absent, the paper is English. */
+  readonly translation: Translation | undefined;
   readonly say: (key: string, parts?: Parts) => string;
+  readonly has: (key: string) => boolean;
   /** The words of a key where there are some, else what was given. */
   readonly sayOr: (key: string, otherwise: string, parts?: Parts) => string;
   readonly quantity: (value: number, kind: Kind, digits?: number) => Printed;
@@ -23,6 +28,10 @@ export interface PaperWords {
   /** The ends of an interval in the unit of its middle; nothing where they print alike. */
   readonly interval: (figure: Figure, digits?: number) => string | undefined;
   readonly percent: (share: number) => string;
+  /** A bare number by the locale. */
+  readonly number: (value: number, digits: number) => string;
+  /** A day as the readers of the paper write one. */
+  readonly day: (iso: string) => string;
   /** A place of the book in words. */
   readonly place: (path: string) => string;
   readonly name: (figure: string) => string;
@@ -32,10 +41,32 @@ export interface PaperWords {
 
 const spaced = (key: string): string => key.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
 
-export const makePaperWords = (book: Book, wishes: UnitWishes, locale: string): PaperWords => {
-  const say = (key: string, parts?: Parts) => words.say(key, parts, locale);
+/** English writes year-month-day, which no reader takes for another; the others write it in their own order. */
+const dayText = (iso: string, locale: string): string => {
+  const at = new Date(`${iso}T00:00:00Z`);
+  if (languageOf(locale) === 'en' || !/^\d{4}-\d{2}-\d{2}$/.test(iso) || Number.isNaN(at.getTime()))
+    return iso;
+  return new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' }).format(at);
+};
+
+/**
+ * The words of a paper.
+ *
+ * Symbols  wishes       units of the reader
+ *          locale       of numbers and days
+ *          translation  what is said in place of the English
+ */
+export const makePaperWords = (
+  book: Book,
+  wishes: UnitWishes,
+  locale: string,
+  translation?: Translation,
+): PaperWords => {
+  const spoken = words.translated(translation);
+  const language = translation?.language ?? 'en';
+  const say = (key: string, parts?: Parts) => spoken.say(key, parts, language);
   const sayOr = (key: string, otherwise: string, parts?: Parts) =>
-    words.has(key) ? say(key, parts) : otherwise;
+    spoken.has(key, language) ? say(key, parts) : otherwise;
   const unitOf = (kind: Kind, value: number) => unitFor(kind, value, wishes);
   const written = (value: number, kind: Kind, unit: string, digits?: number): Printed => {
     // whole bottles, however many digits the others take
@@ -50,7 +81,10 @@ export const makePaperWords = (book: Book, wishes: UnitWishes, locale: string): 
   };
   return {
     book,
+    locale,
+    translation,
     say,
+    has: (key) => spoken.has(key, language),
     sayOr,
     quantity: (value, kind, digits) => written(value, kind, unitOf(kind, value), digits),
     utility: (value, kind) => {
@@ -67,12 +101,14 @@ export const makePaperWords = (book: Book, wishes: UnitWishes, locale: string): 
     },
     percent: (share) =>
       say('paper.percent', { n: formatNumber(Number((share * 100).toPrecision(2)), locale, 2) }),
+    number: (value, digits) => formatNumber(value, locale, digits),
+    day: (iso) => dayText(iso, locale),
     place: (path) =>
       placeName(book, path)
         .map((part) => {
           if (part.is === 'thing') return part.name;
           if (part.is === 'field') return sayOr(`field.${part.field}`, spaced(part.field));
-          return `${spaced(part.of)} ${part.number}`;
+          return `${sayOr(`field.${part.of}`, spaced(part.of))} ${part.number}`;
         })
         .join(', ') || path,
     name: (figure) => sayOr(`figure.${figure}`, figure),

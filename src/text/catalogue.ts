@@ -25,10 +25,14 @@ export interface Catalogue {
 
 const fallback = 'en';
 
+/** Of a language that the program does not know, the rules would be those of the machine. */
+const isKnown = (language: string): boolean => Intl.PluralRules.supportedLocalesOf(language).length > 0;
+
 /** Numbers follow the reader, plural forms the language that the sentence is in. */
 const localeOf = (locale: string, language: string): MessageLocale => {
-  const rules = new Intl.PluralRules(language === pseudoLocale ? fallback : language);
-  return { number: (value) => numberText(value, locale), plural: (value) => rules.select(value) };
+  const rules = new Intl.PluralRules(isKnown(language) ? language : fallback);
+  const numbers = isKnown(locale) || locale === pseudoLocale ? locale : fallback;
+  return { number: (value) => numberText(value, numbers), plural: (value) => rules.select(value) };
 };
 
 /** `de-AT` is looked up as `de-AT`, then `de`, then English. */

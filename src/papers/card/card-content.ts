@@ -68,7 +68,7 @@ const latestOf = (
 
 /** Counts of the lanes: what was left there, else what the book or the working says. */
 const presetsOf = ({ register, floor }: CardAsked, paper: PaperWords): readonly CardValue[] => {
-  const names = settingWords(paper.book, paper.say, 'en');
+  const names = settingWords(paper.book, paper.say, paper.locale);
   return floor.lanes.map(({ lane, preset, presetFrom }) => {
     const row = register.rows.find(
       (one) => one.row.sort === 'preset' && one.row.on === lane && isOn(one, floor.floor, floor.format),
@@ -105,7 +105,7 @@ const wordKeys = [
 export const cardContent = (asked: CardAsked, options: PaperOptions, paper: PaperWords): CardContent => {
   const { book, say } = paper;
   const { floor, register } = asked;
-  const names = settingWords(book, say, 'en');
+  const names = settingWords(book, say, paper.locale);
   const format: Format | undefined = book.line?.formats?.find(({ tag }) => tag === floor.format);
   const stations = book.line?.stations ?? [];
   const has = (kind: string): boolean => stations.some((one) => one.kind === kind);

@@ -1,4 +1,3 @@
-import { placeText } from '../../book/place-text.ts';
 import { checkSentences, type FloorProof, type Gate, type Lack } from '../../proof/index.ts';
 import { handwritten } from '../../quantity/index.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
@@ -57,7 +56,7 @@ const nameOf = (
   }
   if (sort === 'punch') return proof.punch.find(({ point }) => point === id)?.text ?? id;
   if (sort === 'wait') return proof.waits.find(({ wait }) => wait === id)?.what ?? id;
-  return path === undefined ? id : placeText(paper.book, path);
+  return path === undefined ? id : paper.place(path);
 };
 
 const gateOf = ({ gates }: FloorProof): Gate | undefined => gates.at(-1);

@@ -1,4 +1,4 @@
-import { formatNumber, fromSi, type Kind, si } from '../../quantity/index.ts';
+import { fromSi, type Kind, si } from '../../quantity/index.ts';
 import type { PaperWords } from '../paper-words.ts';
 import type { ShownFloor } from './spine.ts';
 import { type Tick, ticksOf } from './ticks.ts';
@@ -30,7 +30,10 @@ const printedIn = (kind: Kind, most: number, { quantity }: PaperWords) => {
   return { unit, scale };
 };
 
-const plain = (value: number): string => formatNumber(value, 'en', 4);
+const plain =
+  (paper: PaperWords) =>
+  (value: number): string =>
+    paper.number(value, 4);
 
 /** What the supply leaves at the manifold against flow; beyond half again the highest flow it says nothing here. */
 const sourceChart = (floors: readonly ShownFloor[], paper: PaperWords): XyChart | undefined => {
@@ -62,11 +65,11 @@ const sourceChart = (floors: readonly ShownFloor[], paper: PaperWords): XyChart 
     alt: paper.say('prediction.chart.source.alt', { floors: said.join(' ') }),
     x: {
       label: paper.say('prediction.chart.flow', { unit: flow.unit }),
-      ticks: ticksOf(flow.scale(mostFlow), plain),
+      ticks: ticksOf(flow.scale(mostFlow), plain(paper)),
     },
     y: {
       label: paper.say('prediction.chart.pressure', { unit: pressure.unit }),
-      ticks: ticksOf(pressure.scale(1.05 * mostPressure), plain),
+      ticks: ticksOf(pressure.scale(1.05 * mostPressure), plain(paper)),
     },
     curves: seen
       .filter(({ supply }) => supply.length > 1)
@@ -116,10 +119,10 @@ const tankChart = (
         )
         .join(' '),
     }),
-    x: { label: paper.say('prediction.chart.minutes'), ticks: ticksOf(mostTime / 60, plain) },
+    x: { label: paper.say('prediction.chart.minutes'), ticks: ticksOf(mostTime / 60, plain(paper)) },
     y: {
       label: paper.say(`prediction.chart.tank.${kind}`, { unit: level.unit }),
-      ticks: ticksOf(level.scale(mostLevel), plain),
+      ticks: ticksOf(level.scale(mostLevel), plain(paper)),
     },
     curves: drawn.map(({ floor, hue }) => ({
       hue,

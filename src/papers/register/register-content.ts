@@ -57,7 +57,7 @@ export const registerContent = (
   paper: PaperWords,
 ): RegisterContent => {
   const { say } = paper;
-  const names = settingWords(paper.book, say, 'en');
+  const names = settingWords(paper.book, say, paper.locale);
   const places = new Map<string, RegisterLine[]>();
   for (const one of register.rows) {
     const place = names.place(one.row);
