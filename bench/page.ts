@@ -3,19 +3,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, type Page } from 'playwright-core';
 import { serve } from '../src/server/serve.ts';
+import { chromiumOptions } from './chromium-options.ts';
 import { enteredBottles, entries, standing } from './entered-bottle.ts';
 import { spread } from './spread.ts';
 import type { Row } from './table.ts';
-
-const options = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
 
 const surface = '/floors/0/supply/source/surface';
 const rate = 'button[data-figure="runningRate"][data-floor="OXBOW"]';
@@ -78,7 +69,7 @@ export const pageRows = async (root: string, executablePath: string): Promise<re
   const data = mkdtempSync(join(tmpdir(), 'bench-page-'));
   const served = await serve({ host: '127.0.0.1', port: 0, data, allowHosts: [], root });
   if (!served.ok) throw new Error(served.message);
-  const browser = await chromium.launch({ executablePath, args: options });
+  const browser = await chromium.launch({ executablePath, args: chromiumOptions });
   try {
     const painted: number[] = [];
     const bytes: number[] = [];

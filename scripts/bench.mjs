@@ -59,6 +59,7 @@ try {
   const { shiftRows } = await bundled('shift');
   const { networkRows } = await bundled('network-solution', [engineFriction]);
   const { pageRows } = await bundled('page');
+  const { largeBookRows } = await bundled('large-book');
   const { joinRows } = await bundled('joins');
   const { paperRows } = await bundled('papers');
   const { storeRows } = await bundled('store');
@@ -75,6 +76,7 @@ try {
     ...paperRows(),
     ...(await storeRows()),
     ...(chromium === undefined ? [] : await pageRows(projectRoot, chromium)),
+    ...(chromium === undefined ? [] : await largeBookRows(projectRoot, chromium)),
     ...(await doorRows(projectRoot)),
   ];
   process.stdout.write(`${table(rows)}\n`);

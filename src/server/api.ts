@@ -156,10 +156,22 @@ export const routes = {
     method: 'GET',
     path: '/api/books/:id/records',
     params: z.object({ id: identifier }),
-    /** `since` is the position of the answer before; absent reads from the first. */
-    query: z.object({ since: z.coerce.number().int().min(0).optional() }),
+    /**
+     * `since` is the position of the answer before; absent reads from the first. `before` is where that answer begins and
+     * reads back; a place behind all records gives the newest.
+     */
+    query: z.object({
+      since: z.coerce.number().int().min(0).optional(),
+      before: z.coerce.number().int().min(0).optional(),
+    }),
     answers: {
-      200: z.object({ records: z.array(recordSchema), position: z.number().int(), more: z.boolean() }),
+      200: z.object({
+        records: z.array(recordSchema),
+        begins: z.number().int(),
+        position: z.number().int(),
+        more: z.boolean(),
+        total: z.number().int().describe('Records that the book has'),
+      }),
     },
   },
   /** Idempotent: a record that is there already, word for word, is accepted again and added once. */

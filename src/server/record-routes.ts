@@ -18,14 +18,20 @@ export const recordRoutes = (server: FastifyInstance, { store }: ServerPorts): v
   typed.route({
     ...routeOptions(routes.listRecords),
     handler: async (request, reply) => {
-      const { since } = request.query;
-      const page = await store.readRecords(request.params.id, {
+      const { id } = request.params;
+      const { since, before } = request.query;
+      const page = await store.readRecords(id, {
         most: mostAtOnce,
         ...(since === undefined ? {} : { since }),
+        ...(before === undefined ? {} : { before }),
       });
       if (!page.ok) return refuseWith(reply, page.problems);
-      const { records, position, more } = page.value;
-      return { records: [...records], position, more };
+      const heads = await store.heads(id);
+      if (!heads.ok) return refuseWith(reply, heads.problems);
+      const { records, ...ends } = page.value;
+      // each writer's records count from 0 without gaps
+      const total = heads.value.reduce((sum, { sequence }) => sum + sequence + 1, 0);
+      return { records: [...records], ...ends, total };
     },
   });
 

@@ -216,16 +216,34 @@ export const sqliteStore = (connection: SqliteConnection): Store => {
 
   const readRecords: Store['readRecords'] = async (book, from = {}) => {
     if (!hasBook(book)) return noBook(book);
-    const since = Number.isSafeInteger(from.since) ? Number(from.since) : 0;
+    const whole = (given: number | undefined): number | undefined =>
+      Number.isSafeInteger(given) ? given : undefined;
+    const since = whole(from.since) ?? 0;
+    const before = whole(from.before);
     const most = Number.isSafeInteger(from.most)
       ? Math.max(0, Number(from.most))
       : Number.MAX_SAFE_INTEGER - 1;
-    const sql =
-      'SELECT position, envelope FROM record WHERE book = ? AND position > ? ORDER BY position LIMIT ?';
-    const found = rows(sql, book, since, most + 1);
-    const page = found.slice(0, most);
-    const position = Number(page.at(-1)?.position ?? since);
-    return accept({ records: page.map(readEnvelope), position, more: found.length > page.length });
+    const found =
+      before === undefined
+        ? rows(
+            'SELECT position, envelope FROM record WHERE book = ? AND position > ? ORDER BY position LIMIT ?',
+            book,
+            since,
+            most + 1,
+          )
+        : rows(
+            'SELECT position, envelope FROM record WHERE book = ? AND position < ? ORDER BY position DESC LIMIT ?',
+            book,
+            before,
+            most + 1,
+          );
+    const page = before === undefined ? found.slice(0, most) : found.slice(0, most).reverse();
+    return accept({
+      records: page.map(readEnvelope),
+      begins: Number(page[0]?.position ?? before ?? since),
+      position: Number(page.at(-1)?.position ?? since),
+      more: found.length > page.length,
+    });
   };
 
   const heads = (book: string): Result<readonly Head[]> => {

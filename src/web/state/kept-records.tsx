@@ -13,6 +13,7 @@ import { bodyProblems } from '../../record/append-record.ts';
 import { type Envelope, ORIGIN } from '../../record/envelope.ts';
 import { recordKinds } from '../../record/kinds.ts';
 import { addRecords, type RecordDraft } from '../commands/add-record.ts';
+import { noRecords } from './known-records.ts';
 import type { Page } from './page.ts';
 import { usePage, usePagePart } from './page-context.ts';
 import { type RecordsLoad, useRecords } from './use-records.ts';
@@ -24,6 +25,8 @@ export interface KeptRecords {
   /** Ids of what the server has not acknowledged. */
   readonly waiting: ReadonlySet<string>;
   readonly load: RecordsLoad;
+  /** Records that the book has, those that wait left out. */
+  readonly total: number;
   /** Asks the server for what is new, e.g. once others' records were taken in. */
   readonly readAgain: () => void;
   /** Why the server does not tell what is new, e.g. this device was removed. */
@@ -68,12 +71,16 @@ const useSending = (
   /** What the server is known to have; nothing before it was asked. */
   known: { readonly current: readonly Envelope[] | undefined },
   came: (records: readonly Envelope[]) => void,
+  /** Whether they are being read: what goes next in the chain is known behind that. */
+  isReading: boolean,
 ): { readonly held: string | undefined; readonly send: () => void } => {
   const [held, setHeld] = useState<string>();
   const busy = useRef(false);
   const over = useRef(false);
+  const reading = useRef(isReading);
+  reading.current = isReading;
   const send = useCallback(async (): Promise<void> => {
-    if (busy.current || over.current) return;
+    if (busy.current || over.current || reading.current) return;
     busy.current = true;
     for (;;) {
       const drafts = waitingRecords(page, id).slice(0, mostAtOnce);
@@ -93,21 +100,35 @@ const useSending = (
   useEffect(() => {
     over.current = false;
     const again = (): void => void send();
-    again();
     window.addEventListener('online', again);
     return () => {
       over.current = true;
       window.removeEventListener('online', again);
     };
   }, [send]);
+  useEffect(() => {
+    if (!isReading) void send();
+  }, [send, isReading]);
   return { held, send: () => void send() };
 };
 
-/** The records of the open book with what this browser still keeps of them. */
-export const WithRecords = ({ children }: { readonly children: ReactNode }): ReactElement => {
+/**
+ * The records of the open book with what this browser still keeps of them. All come at once, unless the page says of how
+ * many it speaks: then the newest come first.
+ */
+export const WithRecords = ({
+  inParts = false,
+  children,
+}: {
+  readonly inParts?: boolean;
+  readonly children: ReactNode;
+}): ReactElement => {
   const page = usePage();
   const id = usePagePart((state) => state.id);
-  const { records, addKnown, readAgain, load, refused } = useRecords(page, id);
+  const { addKnown, readAgain, total, refused, ...read } = useRecords(page, id);
+  const whole = read.load !== 'part';
+  const load = whole || inParts ? read.load : 'loading';
+  const records = whole || inParts ? read.records : noRecords.records;
   const [drafts, setDrafts] = useState(() => waitingRecords(page, id));
   const [loose, setLoose] = useState(false);
   const known = useRef<readonly Envelope[]>(undefined);
@@ -122,7 +143,7 @@ export const WithRecords = ({ children }: { readonly children: ReactNode }): Rea
     },
     [addKnown],
   );
-  const { held, send } = useSending(page, id, known, came);
+  const { held, send } = useSending(page, id, known, came, load === 'loading' || load === 'part');
   const write = useCallback(
     (fresh: readonly RecordDraft[]): string | undefined => {
       const problems = fresh.flatMap((draft) => bodyProblems(draft, recordKinds, ''));
@@ -143,12 +164,13 @@ export const WithRecords = ({ children }: { readonly children: ReactNode }): Rea
       records: [...records, ...left.map((draft) => asRecord(page, draft))],
       waiting: new Set(left.map((draft) => draft.id)),
       load,
+      total,
       readAgain,
       refused,
       held: left.length === 0 ? undefined : held,
       loose: loose && left.length > 0,
       write,
     };
-  }, [page, records, drafts, load, readAgain, refused, held, loose, write]);
+  }, [page, records, drafts, load, total, readAgain, refused, held, loose, write]);
   return <RecordsContext value={value}>{children}</RecordsContext>;
 };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Envelope } from '../../record/envelope.ts';
-import { type KnownRecords, noRecords, readOn, withAdded } from './known-records.ts';
+import { type KnownRecords, noRecords, readBefore, readOn, withAdded } from './known-records.ts';
 
 const named = (ids: string): Envelope[] => [...ids].map((id) => ({ id }) as Envelope);
 const namesOf = ({ records }: KnownRecords): string => records.map(({ id }) => id).join('');
@@ -27,6 +27,16 @@ describe('the records that a page knows', () => {
   it('keep an own record that an answer does not have yet', () => {
     const next = readOn(withAdded(first, named('x')), { records: named('d'), position: 4 });
     expect([namesOf(next), next.settled]).toEqual(['abcdx', 4]);
+  });
+
+  it('begin with the newest, and those before them come in front, whatever was added meanwhile', () => {
+    const newest = readBefore(undefined, { records: named('fg'), begins: 6, position: 7, total: 7 });
+    expect([namesOf(newest), newest.begins, newest.position]).toEqual(['fg', 6, 7]);
+    const on = withAdded(readOn(newest, { records: named('h'), position: 8 }), named('fghx'));
+    const back = readBefore(on, { records: named('cde'), begins: 3, position: 5, total: 8 });
+    expect([namesOf(back), back.settled, back.begins, back.position]).toEqual(['cdefghx', 6, 3, 8]);
+    const all = readBefore(back, { records: named('abx'), begins: 0, position: 2, total: 8 });
+    expect([namesOf(all), all.settled, all.begins]).toEqual(['abxcdefgh', 9, 0]);
   });
 
   it('are the same list where nothing new came, and where answers overtake each other', () => {

@@ -7,9 +7,35 @@ export interface KnownRecords {
   readonly settled: number;
   /** Where the server's answer ended: the next is asked for what came behind it. */
   readonly position: number;
+  /** Where they begin: what came before is asked for there; 0 once nothing did. */
+  readonly begins: number;
+  /** Records that the book had when the server was asked first. */
+  readonly total: number;
 }
 
-export const noRecords: KnownRecords = { records: [], settled: 0, position: 0 };
+export const noRecords: KnownRecords = { records: [], settled: 0, position: 0, begins: 0, total: 0 };
+
+/**
+ * What is known once the server has told what stands before it.
+ *
+ * Symbols  answer  records that end where the known ones begin; the newest of all where nothing is known yet
+ */
+export const readBefore = (
+  after: KnownRecords | undefined,
+  answer: {
+    readonly records: readonly Envelope[];
+    readonly begins: number;
+    readonly position: number;
+    readonly total: number;
+  },
+): KnownRecords => {
+  const { records, begins, position, total } = answer;
+  if (after === undefined) return { records, settled: records.length, position, begins, total };
+  const there = new Set(records.map(({ id }) => id));
+  const settled = [...records, ...after.records.slice(0, after.settled)];
+  const added = after.records.slice(after.settled).filter(({ id }) => !there.has(id));
+  return { ...after, records: [...settled, ...added], settled: settled.length, begins };
+};
 
 /**
  * What is known once the server has told what came behind a position.
@@ -31,6 +57,7 @@ export const readOn = (
   const same =
     records.length === before.records.length && records.every(({ id }, at) => id === before.records[at]?.id);
   return {
+    ...before,
     records: same ? before.records : records,
     settled: settled.length,
     position: answer.position,

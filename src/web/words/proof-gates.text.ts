@@ -54,6 +54,7 @@ export const proofGatesWords: Bundle = {
     'gates.passphrase.other': 'The two are not the same.',
     'gates.passphrase.wrong': 'That is not the passphrase of this key.',
     'gates.hindered.away': 'The server is away: a signature fixes records that it has. Sign when it is back.',
+    'gates.hindered.part': 'The records are still being read: a signature fixes all of them.',
     'gates.hindered.waiting':
       '{n, plural, one {One record has} other {# records have}} not reached the server: a signature can’t fix them yet.',
     'gates.hindered.empty':

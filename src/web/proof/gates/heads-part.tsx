@@ -10,11 +10,12 @@ import { usePagePart, useWords } from '../../state/page-context.ts';
 export const HeadsPart = (): ReactElement => {
   const { say } = useWords();
   const id = usePagePart((state) => state.id);
-  const { records, waiting } = useKeptRecords();
+  const { records, waiting, load } = useKeptRecords();
   const sent = useMemo(() => records.filter((record) => !waiting.has(record.id)), [records, waiting]);
   const heads = useMemo(() => headsOf(sent), [sent]);
+  if (load === 'part') return <p className="quiet">{say('proving.part.wait')}</p>;
   if (heads.length === 0) return <p className="quiet">{say('gates.heads.none')}</p>;
-  const file = exportRecords(id, sent);
+  const file = (): string => exportRecords(id, sent);
   return (
     <>
       <p>{say('gates.heads.about')}</p>
@@ -44,14 +45,14 @@ export const HeadsPart = (): ReactElement => {
         <button
           type="button"
           data-act="save-heads"
-          onClick={() => saveAs(`${id}.heads`, `${file.slice(0, file.indexOf('\n'))}\n`, 'text/plain')}
+          onClick={() => saveAs(`${id}.heads`, `${file().split('\n', 1)[0]}\n`, 'text/plain')}
         >
           {say('gates.heads.save')}
         </button>
         <button
           type="button"
           data-act="save-records"
-          onClick={() => saveAs(`${id}.records`, file, 'text/plain')}
+          onClick={() => saveAs(`${id}.records`, file(), 'text/plain')}
         >
           {say('gates.records.save')}
         </button>

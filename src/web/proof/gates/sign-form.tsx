@@ -18,6 +18,7 @@ const useHindrance = (): string | undefined => {
   const { say } = usePage().words;
   const { records, waiting, load, refused } = useKeptRecords();
   if (refused !== undefined) return refused;
+  if (load === 'part' || load === 'loading') return say('gates.hindered.part');
   if (load !== 'ready') return say('gates.hindered.away');
   if (waiting.size > 0) return say('gates.hindered.waiting', { n: waiting.size });
   return records.length === 0 ? say('gates.hindered.empty') : undefined;

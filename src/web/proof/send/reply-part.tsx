@@ -35,6 +35,10 @@ export const ReplyPart = (): ReactElement => {
       return;
     }
     const body = reply.value;
+    if (load === 'part') {
+      refuse(say('proving.part.wait'));
+      return;
+    }
     if (proof.replies.some((one) => one.reply.value === body.value)) {
       refuse(say('send.reply.there'));
       return;

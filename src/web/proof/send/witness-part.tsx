@@ -18,7 +18,7 @@ export const WitnessPart = (): ReactElement => {
   const units = usePagePart((state) => state.units);
   const assessment = usePagePart((state) => state.assessment);
   const { book, proof } = useProof();
-  const { records, waiting } = useKeptRecords();
+  const { records, waiting, load } = useKeptRecords();
   const [busy, setBusy] = useState(false);
   const [made, setMade] = useState<WitnessFile>();
   const make = async (): Promise<void> => {
@@ -46,8 +46,14 @@ export const WitnessPart = (): ReactElement => {
       <h3>{say('send.witness')}</h3>
       <p>{say('send.witness.about')}</p>
       {waiting.size > 0 && <p className="quiet">{say('send.witness.waiting', { n: waiting.size })}</p>}
+      {load === 'part' && <p className="quiet">{say('proving.part.wait')}</p>}
       <p className="proof-acts">
-        <button type="button" data-act="make-witness" disabled={busy} onClick={() => void make()}>
+        <button
+          type="button"
+          data-act="make-witness"
+          disabled={busy || load === 'part'}
+          onClick={() => void make()}
+        >
           {say(busy ? 'send.witness.making' : 'send.witness.make')}
         </button>
       </p>
