@@ -32,6 +32,7 @@ export const printCommand: Command = {
     'twinfloor print examples/main.json --paper card --out card.pdf',
     'twinfloor print src/book/demo/flagon-line.json examples/records/protocol.records --paper dossier',
     'twinfloor print src/book/demo/flagon-line.json --paper labels --stock wrap-letter',
+    'twinfloor print src/book/demo/flagon-line.json examples/records/joins.records --paper schedule',
   ],
   // loaded only when it is called: the typesetter is the largest part of the program
   run: async (call, world) => (await import('./run-print.ts')).runPrint(call, world),

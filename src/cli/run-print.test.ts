@@ -1,10 +1,14 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { packArchive } from '../archive/index.ts';
+import { writtenByOthers } from '../media/testing/written-by-others.ts';
 import { readPdf } from '../papers/testing/read-pdf.ts';
 import { toHex } from '../record/hex.ts';
 import { sha256 } from '../record/sha256.ts';
+import { appended, testedBook } from '../record/testing/appended.ts';
+import { openSqliteStore } from '../store/sqlite-store.ts';
 import { printedSchema } from './print-document.ts';
 import { processWorld } from './process-world.ts';
 import { run } from './run.ts';
@@ -76,6 +80,43 @@ describe('print', () => {
     expect([pages[1]?.width, pages[1]?.text.includes('to X2:14')]).toEqual([612, true]);
   });
 
+  it('writes the connection schedule with photographs out of an archive, and with frames where it has none', async () => {
+    const { png } = writtenByOthers;
+    const digest = toHex(sha256(png));
+    const about = { of: ['+JB2'], by: 'fitter' };
+    const media = { sha256: digest, mediaType: 'image/png', bytes: png.length, ...about };
+    const points = [{ join: 'J-4', side: 'to', x: 0.5, y: 0.5 }];
+    const photographed = appended([], 'phone', { kind: 'media', body: media });
+    const records = appended(photographed, 'phone', {
+      kind: 'placement',
+      body: { picture: digest, box: '+JB2', points, by: 'fitter' },
+    });
+    const store = await openSqliteStore(join(folder, 'books.sqlite'));
+    const first = { book: testedBook, text: readFileSync(demo, 'utf8'), author: 'engineer' };
+    await store.createBook({ ...first, at: '2027-03-01T07:00:00Z' });
+    await store.putMedia(testedBook, { sha256: digest, mediaType: 'image/png' }, [png]);
+    await store.appendRecords(testedBook, records);
+    const packed = await packArchive(store, testedBook);
+    if (!packed.ok) throw new Error(JSON.stringify(packed.problems));
+    const archive = join(folder, 'book.twinfloor.zip');
+    await own.writePieces(archive, packed.value.pieces);
+    await store.close();
+
+    const file = join(folder, 's.pdf');
+    const { err, status } = await call(demo, archive, '--paper', 'schedule', '--out', file);
+    expect([status, err]).toEqual([0, '']);
+    const { text } = await readPdf(readFileSync(file));
+    expect(text).toContain('+JB2 filler terminal box, photograph 1 of 1');
+    expect(text.split('H44-CP7')).toHaveLength(3);
+    expect(text).not.toContain('No photograph of +JB2');
+    await call(demo, '--paper', 'schedule', '--out', file);
+    expect((await readPdf(readFileSync(file))).text).toContain('No photograph of +JB2');
+    // an archive that was cut is none, and nothing is printed of it
+    const cut = join(folder, 'cut.zip');
+    writeFileSync(cut, readFileSync(archive).subarray(0, 600));
+    expect((await call(demo, cut, '--paper', 'schedule', '--out', file)).status).toBe(2);
+  });
+
   it('writes the preparation of the floor that the line is bound for, a page a trade', async () => {
     const file = join(folder, 'p.pdf');
     const { out } = await call(gravity, '--paper', 'preparation', '--out', file, '--json');
@@ -107,7 +148,7 @@ describe('print', () => {
     [['--page', 'a3'], 'The option --page was given a3; it takes a4, letter.'],
     [
       ['--paper', 'poster'],
-      'The option --paper was given poster; it takes prediction, preparation, protocol, settings, card, certificate, dossier',
+      'The option --paper was given poster; it takes prediction, preparation, protocol, settings, card, ',
     ],
     [['--floor', 'NOWHERE'], 'The book has no floor NOWHERE. It has: OXBOW, LARKMOOR.'],
     [['--format', 'X'], 'The book has no format X.'],

@@ -1,6 +1,13 @@
 import { basename } from 'node:path';
 import type * as z from 'zod';
-import { makeTypesetter, type PageSize, type PaperKind, printPaper } from '../papers/index.ts';
+import {
+  makeTypesetter,
+  type PageSize,
+  type PaperKind,
+  printPaper,
+  takenPictures,
+  wantedPictures,
+} from '../papers/index.ts';
 import type { UnitSystem } from '../quantity/index.ts';
 import type { Problem } from '../quantity/problem.ts';
 import { toHex } from '../record/hex.ts';
@@ -11,7 +18,7 @@ import { isDay } from './day.ts';
 import type { printedSchema } from './print-document.ts';
 import { cliProblem } from './problems.ts';
 import { bookOf, headingOf } from './read-book-file.ts';
-import { readRecordsFile } from './read-records-file.ts';
+import { readRecordedFile } from './read-recorded-file.ts';
 import { readText } from './read-text.ts';
 import { words } from './words.ts';
 import type { World } from './world.ts';
@@ -45,16 +52,21 @@ export const runPrint = async (call: Call, world: World): Promise<Ended> => {
   if (problems.length > 0) return { problems };
   const kind = (values.paper ?? 'prediction') as PaperKind;
   const recordsPath = operands[1];
-  const records = recordsPath === undefined ? undefined : await readRecordsFile(recordsPath, world);
-  if (records?.ok === false) return { problems: records.problems, heading: records.heading };
+  const recorded = recordsPath === undefined ? undefined : await readRecordedFile(recordsPath, world);
+  if (recorded?.ok === false) return { problems: recorded.problems, heading: recorded.heading };
+  const { records, heads, picture, close } = recorded?.value ?? {};
+  const wanted = wantedPictures(kind, book, records ?? []);
+  const pictures = picture === undefined ? undefined : await takenPictures(wanted, picture);
+  await close?.();
   const page = values.page as PageSize | undefined;
   const hash = toHex(sha256(utf8.encode(text.value)));
   const date = values.date ?? world.today();
   const asked = {
     paper: kind,
     book,
-    records: records?.value.records,
-    heads: records?.value.heads,
+    records,
+    heads,
+    pictures,
     floor: values.floor,
     format: values.format,
     units: values.units as UnitSystem | undefined,

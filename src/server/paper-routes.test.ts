@@ -4,7 +4,11 @@ import { join } from 'node:path';
 import type { FastifyInstance } from 'fastify';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import demoText from '../book/demo/flagon-line.json?raw';
+import { writtenByOthers } from '../media/testing/written-by-others.ts';
 import { readPdf } from '../papers/testing/read-pdf.ts';
+import { toHex } from '../record/hex.ts';
+import { sha256 } from '../record/sha256.ts';
+import { appended, testedBook } from '../record/testing/appended.ts';
 import { openSqliteStore } from '../store/sqlite-store.ts';
 import type { Store } from '../store/store.ts';
 import type { Failure } from './api.ts';
@@ -52,6 +56,35 @@ it('a paper of the book as it was saved last, with its revision and day, to be l
   expect(pages[0]?.width).toBe(612);
   expect(text).toContain('Larkmoor');
   expect(text).toContain('revision 1 · 2027-03-01');
+});
+
+it('the schedule with the photographs that have come, and a frame for one that is still on its way', {
+  timeout: 90_000,
+}, async () => {
+  const { png } = writtenByOthers;
+  const digest = toHex(sha256(png));
+  const place = (join: string, side: string) => ({ join, side, x: 0.5, y: 0.5 });
+  const said = { picture: digest, by: 'fitter' };
+  const one = { ...said, box: '+JB2', points: [place('J-4', 'to')] };
+  const other = { ...said, picture: 'ab'.repeat(32), box: '+JB3', points: [place('J-20', 'to')] };
+  await store.createBook({
+    book: testedBook,
+    text: demoText,
+    author: 'engineer',
+    at: '2027-03-01T08:00:00.000Z',
+  });
+  await store.putMedia(testedBook, { sha256: digest, mediaType: 'image/png' }, [png]);
+  await store.appendRecords(
+    testedBook,
+    appended(appended([], 'phone', { kind: 'placement', body: one }), 'phone', {
+      kind: 'placement',
+      body: other,
+    }),
+  );
+  const reply = await read(`/api/books/${testedBook}/papers/schedule`);
+  const { text } = await readPdf(reply.rawPayload);
+  expect(text).toContain('+JB2 filler terminal box, photograph 1 of 1');
+  expect(text.replace(/\s+/g, ' ')).toContain('The photograph of +JB3 capper terminal box is not at hand');
 });
 
 it.each([

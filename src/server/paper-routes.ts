@@ -1,3 +1,4 @@
+import { buffer } from 'node:stream/consumers';
 import type { FastifyInstance } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { type Book, readBook } from '../book/index.ts';
@@ -37,6 +38,16 @@ const askedInVain = (
   ];
 };
 
+/** A picture of the store; nothing where it has not come yet. */
+const mediaBytes = async (
+  store: ServerPorts['store'],
+  book: string,
+  digest: string,
+): Promise<Uint8Array | undefined> => {
+  const media = await store.readMedia(book, digest);
+  return media.ok ? await buffer(media.value.content) : undefined;
+};
+
 /** The papers of a book as it was saved last, with its records. */
 export const paperRoutes = (server: FastifyInstance, { store, now }: ServerPorts): void => {
   let typesetter: Typesetter | undefined;
@@ -56,13 +67,18 @@ export const paperRoutes = (server: FastifyInstance, { store, now }: ServerPorts
       const heads = await store.heads(id);
       if (!heads.ok) return refuseWith(reply, heads.problems);
       // the typesetter is the largest part of the program: it comes with the first paper
-      const { makeTypesetter, printPaper } = await import('../papers/index.ts');
+      const { makeTypesetter, printPaper, takenPictures, wantedPictures } = await import(
+        '../papers/index.ts'
+      );
       typesetter ??= makeTypesetter();
+      const { records } = recorded.value;
+      const wanted = wantedPictures(paper as PaperKind, book.value, records);
       const { bytes } = printPaper(
         {
+          pictures: await takenPictures(wanted, (digest) => mediaBytes(store, id, digest)),
           paper: paper as PaperKind,
           book: book.value,
-          records: recorded.value.records,
+          records,
           heads: heads.value,
           floor,
           format,
