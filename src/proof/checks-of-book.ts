@@ -2,8 +2,10 @@ import type { Check } from './check.ts';
 import type { ProofContext } from './proof-context.ts';
 import { bottleChecks } from './sorts/bottles.ts';
 import { closingChecks } from './sorts/closing.ts';
+import { crateChecks } from './sorts/crates.ts';
 import { drainChecks } from './sorts/drains.ts';
 import { fillingChecks } from './sorts/filling.ts';
+import { firstStartChecks } from './sorts/first-start.ts';
 import { handingOverChecks } from './sorts/handing-over.ts';
 import { holdRuleChecks } from './sorts/hold-rules.ts';
 import { interlockChecks } from './sorts/interlocks.ts';
@@ -19,7 +21,9 @@ import { stageOrder } from './stage.ts';
 import { withBookChecks } from './with-book-checks.ts';
 
 const makers = [
+  crateChecks,
   placingChecks,
+  firstStartChecks,
   motorChecks,
   signalChecks,
   utilityChecks,

@@ -11,7 +11,8 @@ export type ConditionSort =
   | 'airPressure'
   | 'bathTemperature'
   | 'bottles'
-  | 'caps';
+  | 'caps'
+  | 'photographed';
 
 export type ConditionId = ConditionSort | `${ConditionSort} ${string}`;
 

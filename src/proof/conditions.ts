@@ -149,6 +149,7 @@ const makers: Readonly<Record<ConditionSort, (c: ProofContext, of: string) => Dr
   bathTemperature,
   bottles: toldOnTheDay,
   caps: toldOnTheDay,
+  photographed: toldOnTheDay,
 };
 
 /** The sort of a condition and the tag behind it. */

@@ -6,7 +6,7 @@ import { byText } from '../record/heads.ts';
 import { readingsOf } from '../record/readings.ts';
 import { type GateName, gateNames } from './gate-names.ts';
 import { type GateSignature, gateSignatures } from './gate-signatures.ts';
-import { joinLacks } from './join-lacks.ts';
+import { joinLacks, travelLacks } from './join-lacks.ts';
 import type { Lack } from './lack.ts';
 import { isPassed, isSettled, type ProvedCheck } from './proved-check.ts';
 import type { PunchPoint } from './punch-points.ts';
@@ -110,7 +110,11 @@ const wants: Readonly<Record<GateName, (ground: GateGround) => readonly Lack[]>>
     ...ofChecks(until(ground.checks, 'water'), isPassed),
     ...ofPunch(ground.punch, ['A']),
   ],
-  'ready to ship': ({ checks, punch }) => [...ofChecks(checks, isPassed), ...ofPunch(punch, ['A', 'B'])],
+  'ready to ship': ({ book, checks, punch, records }) => [
+    ...ofChecks(checks, isPassed),
+    ...travelLacks(book, records),
+    ...ofPunch(punch, ['A', 'B']),
+  ],
   'ready to travel': (ground) => [...ofFindings(ground), ...ofQuestions(ground), ...ofReadings(ground)],
   'ready to energise': ({ book, checks, punch, records }) => [
     ...ofChecks(until(checks, 'placed'), isPassed),

@@ -1,8 +1,17 @@
 import type { Book } from '../book/index.ts';
-import { type EnergisingLack, faultsOfJoins, joinStates, lacksOfBoxes, laidJoins } from '../joins/index.ts';
+import {
+  type EnergisingLack,
+  faultsOfJoins,
+  joinStates,
+  lacksOfBoxes,
+  laidJoins,
+  scheduleOf,
+} from '../joins/index.ts';
 import type { Envelope } from '../record/envelope.ts';
 import type { Lack } from './lack.ts';
 import { isPassed, type ProvedCheck } from './proved-check.ts';
+
+const done: ReadonlySet<string> = new Set(['made', 'tested']);
 
 /** Lacks of joins that a check of the same floor answers too: nobody reads a bond twice for two lists. */
 const answered = (checks: readonly ProvedCheck[]) => {
@@ -36,4 +45,23 @@ export const joinLacks = (
       }),
     );
   });
+};
+
+/** What was to be drained, blown out or dried before the way and of which no record says so: one lack for each of these. */
+export const travelLacks = (book: Book, records: readonly Envelope[]): readonly Lack[] => {
+  const joins = laidJoins(book);
+  const before = new Set(scheduleOf(joins, book).beforeShipping);
+  const states = joinStates(records);
+  const open = joins.filter(({ tag }) => {
+    const state = states.get(tag);
+    return before.has(tag) && (state === undefined || state.conflict || !done.has(state.state));
+  });
+  return [...new Set(open.map(({ kind }) => kind ?? ''))].map(
+    (kind): Lack => ({
+      id: `not ${kind}`,
+      sort: 'join',
+      holder: 'builder',
+      joins: open.filter((one) => one.kind === kind).map(({ tag }) => tag),
+    }),
+  );
 };

@@ -27,13 +27,19 @@ const stage: Words<Stage> = {
 
 /** What a check is called; `a` is the first thing that it is on, `b` the second. */
 const sort: Words<CheckSort> = {
+  crateReceipt: 'as it arrives, unopened: {a}',
+  crateOpened: 'as it opens: {a}',
   placed: 'in its place, level and anchored: {a}',
   bond: 'bond: {a}',
   insulation: 'insulation of the power circuits',
+  overload: 'overload relay: {a}',
   voltage: 'voltage and order of phases',
   rotation: 'rotation: {a}',
   current: 'current: {a}',
   states: 'both states: {a}',
+  regulator: 'regulator: {a}',
+  flush: 'flushed before it is joined: {a}',
+  counter: 'counter: {a}',
   utility: '{question}',
   effect: '{a} → {b}',
   noEffects: 'what {a} stops',
@@ -71,20 +77,32 @@ const sort: Words<CheckSort> = {
   asBuilt: 'drawings marked as built',
   training: 'training',
   warranty: 'start of the warranty',
+  crateClosed: 'before it closes: {a}',
   own: '{a}',
 };
 
 /** What must be seen. Where the check has a limit, the readings say the rest. */
 const expect: Words<CheckSort> = {
+  crateReceipt:
+    'Seal {seal} whole and of that number; indicators as they left ({indicators}); every dent and wet place written on the carrier’s note before it is signed.',
+  crateOpened:
+    'Everything on the list, dry, nothing bent, loose or rusted. What shows only now is told to the carrier in writing within the days of the contract.',
   placed: 'Stands where the plan has it, level, on all feet, anchored; paint marks on what was tightened.',
   bond: 'From {from} to {to}, {size}: tight, clean, and a resistance that such a conductor has.',
   insulation:
     'At 500 V DC from the conductors of the power circuit to the protective conductor, supply isolated and locked, electronics that do not take it disconnected.',
+  overload:
+    'Dial read before there is voltage, against the book; reset by hand, unless the book says otherwise.',
   voltage:
     'Three line voltages near {voltage} at {frequency}, phases in order, read before anything is closed.',
-  rotation: 'Turns the way of its arrow, seen uncoupled or told by a meter before it drives anything.',
+  rotation:
+    'With the phases in order, one bump: turns the way of its arrow, seen uncoupled or told by a meter before it drives anything.',
   current: 'No conductor draws more than its plate says, under its load.',
   states: 'Brought into each state by the thing itself, and seen so at the control: {states}.',
+  regulator: 'Turned up from nothing to what the book sets, and held there while the line draws.',
+  flush:
+    'Through an open end, before the line hangs on it, until it runs clean: no chips, rust, oil or sealing tape in a white cloth or a glass.',
+  counter: 'Stands still with the lane shut, counts up with it open, and starts the next fill from nothing.',
   utility: 'Read where the site brings it, while the line draws.',
   effect: 'Cause given: {effect}{category}.',
   noEffects: 'The book does not say what it stops: that is asked before it can be tried.',
@@ -124,6 +142,8 @@ const expect: Words<CheckSort> = {
   asBuilt: 'What is other than drawn is marked, and the marks are handed over.',
   training: 'On what, by whom, to whom.',
   warranty: 'From which day to which, and on what it hangs.',
+  crateClosed:
+    'Packed as the list says, drained and dry, locks and film on, mark of the timber {wood}; indicators set ({indicators}), seal {seal}.',
   own: 'As the book says.',
 };
 
@@ -144,6 +164,7 @@ const condition: Words<ConditionSort> = {
   bathTemperature: 'bath temperature',
   bottles: 'the customer’s bottles',
   caps: 'the customer’s caps',
+  photographed: 'photographed first, from all sides',
 };
 
 const here: Words<Holds> = {
@@ -218,7 +239,7 @@ const lack: Words<Lack['sort']> = {
   setting: 'settings left beyond what is allowed',
   wait: 'waits that others own',
   goods: 'goods for the run',
-  join: 'joins before power',
+  join: 'joins not recorded as done',
 };
 
 const holder: Words<Answerer> = { site: 'site', builder: 'builder' };

@@ -7,13 +7,19 @@ const minute = 60;
  * Common practice of small lines; none of it is published, so each is shown as assumed.
  */
 const usual: Readonly<Record<CheckSort, number>> = {
+  crateReceipt: 20 * minute,
+  crateOpened: 45 * minute,
   placed: 60 * minute,
   bond: 15 * minute,
   insulation: 20 * minute,
+  overload: 5 * minute,
   voltage: 15 * minute,
   rotation: 10 * minute,
   current: 10 * minute,
   states: 5 * minute,
+  regulator: 10 * minute,
+  flush: 30 * minute,
+  counter: 5 * minute,
   utility: 20 * minute,
   effect: 5 * minute,
   noEffects: 5 * minute,
@@ -51,6 +57,7 @@ const usual: Readonly<Record<CheckSort, number>> = {
   asBuilt: 60 * minute,
   training: 240 * minute,
   warranty: 15 * minute,
+  crateClosed: 30 * minute,
   own: 30 * minute,
 };
 

@@ -1,12 +1,18 @@
 /** Sorts of checks that the book makes by itself; the words of each stand in `proof.text.ts`. */
 export const checkSorts = [
+  'crateReceipt',
+  'crateOpened',
   'placed',
   'bond',
   'insulation',
+  'overload',
   'voltage',
   'rotation',
   'current',
   'states',
+  'regulator',
+  'flush',
+  'counter',
   'utility',
   'effect',
   'noEffects',
@@ -44,5 +50,6 @@ export const checkSorts = [
   'asBuilt',
   'training',
   'warranty',
+  'crateClosed',
   'own',
 ] as const;
