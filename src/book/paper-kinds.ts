@@ -5,6 +5,8 @@ export const paperKinds = [
   'protocol',
   'settings',
   'card',
+  'fill',
+  'open',
   'certificate',
   'dossier',
   'labels',
@@ -13,11 +15,15 @@ export const paperKinds = [
 
 export type PaperKind = (typeof paperKinds)[number];
 
+/** Papers that are filled in by people of two languages: each can stand beside the other on them. */
+export const inTwoLanguages: ReadonlySet<PaperKind> = new Set(['preparation', 'protocol', 'schedule']);
+
 /** Papers that speak of one floor; without one it is that which the line is bound for. */
 export const ofOneFloor: ReadonlySet<PaperKind> = new Set([
   'preparation',
   'protocol',
   'card',
+  'fill',
   'certificate',
   'schedule',
 ]);

@@ -4,7 +4,7 @@ import { readEntry } from '../quantity/read-entry.ts';
 import type { PaperWords } from './paper-words.ts';
 
 /** Kinds that people say as they are made or counted, in whatever units they read the rest. */
-const asMade: readonly Kind[] = ['count', 'ratio', 'conductorArea', 'acidity'];
+export const asMade: readonly Kind[] = ['count', 'ratio', 'conductorArea', 'acidity'];
 
 /** A name that only sounds like a size: a pipe of 1 1/2 in has another bore. */
 const isNominal = (value: number, said: number): boolean => Math.abs(said - value) > 1e-3 * Math.abs(value);

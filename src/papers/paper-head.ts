@@ -1,5 +1,7 @@
 import type { Book } from '../book/index.ts';
 import type { PaperWords } from './paper-words.ts';
+import { words } from './words.ts';
+import type { Citations } from './workings/citations.ts';
 
 export const pageSizes = ['a4', 'letter'] as const;
 export type PageSize = (typeof pageSizes)[number];
@@ -14,6 +16,8 @@ export interface PaperOptions {
   readonly revision?: number | undefined;
   /** The book's own where it is left out, else A4. */
   readonly page?: PageSize | undefined;
+  /** Keeps what is cited where papers are bound together and the workings stand at the end of all. */
+  readonly bound?: Citations | undefined;
 }
 
 /** Head and foot of every page. */
@@ -26,6 +30,8 @@ export interface PaperHead {
   readonly whole: string;
   readonly demonstration?: string;
   readonly caution: string;
+  /** Said of a translation, in its language and in English. */
+  readonly unreviewed?: string;
   readonly page: 'a4' | 'us-letter';
   readonly lang: string;
   readonly day: readonly [number, number, number];
@@ -51,10 +57,10 @@ export const pageOf = (book: Book): PageSize => (book.about?.paper === 'Letter' 
 export const paperHead = (
   title: string,
   { date, hash, revision, page }: PaperOptions,
-  { book, say }: PaperWords,
+  { book, say, day, translation }: PaperWords,
 ): PaperHead => {
   const named = book.about?.title ?? say('paper.untitled');
-  const [year = 2000, month = 1, day = 1] = date.split('-').map(Number);
+  const [year = 2000, month = 1, dayOfMonth = 1] = date.split('-').map(Number);
   const { demonstration } = book.about ?? {};
   return {
     title,
@@ -62,15 +68,18 @@ export const paperHead = (
     short: shortened(named, roomForTitle),
     stamp: [
       ...(revision === undefined ? [] : [say('paper.revision', { revision })]),
-      date,
+      day(date),
       say('paper.hash', { hash: hash.slice(0, 12) }),
     ].join(' · '),
     whole: say('paper.whole', { hash }),
     ...(demonstration === undefined ? {} : { demonstration: shortened(demonstration, roomForDemonstration) }),
     caution: say('paper.caution'),
     page: (page ?? pageOf(book)) === 'letter' ? 'us-letter' : 'a4',
-    lang: 'en',
-    day: [year, month, day],
+    ...(translation === undefined
+      ? {}
+      : { unreviewed: [...new Set([say('paper.unreviewed'), words.say('paper.unreviewed')])].join(' · ') }),
+    lang: translation?.language ?? 'en',
+    day: [year, month, dayOfMonth],
   };
 };
 

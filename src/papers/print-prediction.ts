@@ -3,8 +3,9 @@ import type { Typesetter } from './frame/typst-compiler.ts';
 import type { PaperOptions } from './paper-head.ts';
 import type { PaperWords } from './paper-words.ts';
 import prediction from './prediction/prediction.typ?raw';
-import { predictionContent } from './prediction/prediction-content.ts';
+import { facing, predictionContent } from './prediction/prediction-content.ts';
 import { type PaperSource, setPaper } from './set-paper.ts';
+import { withWorkings } from './workings/workings-content.ts';
 
 /** The prediction of the floors. */
 export const predictionPaper = (
@@ -14,7 +15,9 @@ export const predictionPaper = (
   paper: PaperWords,
 ): PaperSource => ({
   template: prediction,
-  content: predictionContent(assessment, remedies, options, paper),
+  content: withWorkings(facing(assessment.floors), options.bound, paper, (citations) =>
+    predictionContent(assessment, remedies, options, citations, paper),
+  ),
 });
 
 export const printPrediction = (

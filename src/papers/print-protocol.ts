@@ -4,6 +4,7 @@ import type { PaperWords } from './paper-words.ts';
 import protocol from './protocol/protocol.typ?raw';
 import { type ProtocolAsked, protocolContent } from './protocol/protocol-content.ts';
 import { type PaperSource, setPaper } from './set-paper.ts';
+import { withWorkings } from './workings/workings-content.ts';
 
 /** The protocol of one floor: blank where nothing was recorded. */
 export const protocolPaper = (
@@ -12,7 +13,9 @@ export const protocolPaper = (
   paper: PaperWords,
 ): PaperSource => ({
   template: protocol,
-  content: protocolContent(asked, options, paper),
+  content: withWorkings(asked.assessed, options.bound, paper, (citations) =>
+    protocolContent(asked, options, citations, paper),
+  ),
 });
 
 export const printProtocol = (

@@ -1,3 +1,4 @@
+import { inTwoLanguages } from './beside/in-two-languages.ts';
 import bars from './frame/bars.typ?raw';
 import charts from './frame/charts.typ?raw';
 import frame from './frame/frame.typ?raw';
@@ -12,11 +13,16 @@ export interface PaperSource {
   readonly content: unknown;
   /** Those that the template names. */
   readonly pictures?: Pictures;
+  /** The same content in a second language, to stand beside the first. */
+  readonly beside?: unknown;
 }
 
 /** A paper in the frame of all papers, as the bytes of a PDF. */
 export const setPaper = (
-  { template, content, pictures }: PaperSource,
+  { template, content, pictures, beside }: PaperSource,
   { typeset, has }: Typesetter,
-): Uint8Array =>
-  typeset([frame, bars, charts, signing, workings, template].join('\n'), legible(content, has), pictures);
+): Uint8Array => {
+  const own = legible(content, has);
+  const shown = beside === undefined ? own : inTwoLanguages(own, legible(beside, has));
+  return typeset([frame, bars, charts, signing, workings, template].join('\n'), shown, pictures);
+};

@@ -1,10 +1,10 @@
 import type { Floor, Format } from '../../book/index.ts';
-import type { FloorAssessment } from '../../floor/assessment.ts';
+import type { FloorAssessment, Working } from '../../floor/assessment.ts';
 import { type RegisterRow, type SettingRegister, settingWords } from '../../proof/settings/index.ts';
-import { handwritten } from '../../quantity/index.ts';
 import { settingMoments } from '../../record/setting-moments.ts';
 import { type PaperHead, type PaperOptions, paperHead } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
+import { allowedText, settingText } from '../setting-text.ts';
 
 /** What the card of one floor and bottle is made from. */
 export interface CardAsked {
@@ -18,6 +18,8 @@ export interface CardValue {
   readonly value: string;
   readonly from: string;
   readonly allowed: string;
+  /** Marks of workings, where the card is bound with them. */
+  readonly mark: string;
 }
 
 /** What is drawn beside a part of the card. */
@@ -50,36 +52,41 @@ const bySign: Readonly<Partial<Record<Sign, readonly string[]>>> = {
 const isOn = ({ row }: RegisterRow, floor: string, format: string): boolean =>
   (row.format === undefined || row.format === format) && (row.floor === undefined || row.floor === floor);
 
+/** Marks of the workings behind a value. */
+type Marking = (...workings: readonly (Working | number | undefined)[]) => string;
+
 /** The value that counts last, and who says so; empty with room to write where nobody does. */
-const latestOf = (
-  one: RegisterRow,
-  names: ReturnType<typeof settingWords>,
-  paper: PaperWords,
-): Omit<CardValue, 'name'> => {
+const latestOf = (one: RegisterRow, mark: Marking, paper: PaperWords): Omit<CardValue, 'name'> => {
   const moment = settingMoments.findLast((at) => one.at[at] !== undefined);
   const said = moment === undefined ? undefined : one.at[moment];
   const from = moment === undefined ? (one.row.designed === undefined ? '' : 'book') : moment;
   return {
-    value: handwritten(said?.text ?? one.row.designed ?? ''),
+    value: settingText(one.row.form, said?.text ?? one.row.designed, paper),
     from: from === '' ? '' : paper.say(`card.from.${from.replace(/\W/g, '')}`),
-    allowed: names.range(one.row, one.range),
+    allowed: allowedText(one, paper),
+    mark: mark(one.range.least?.working, one.range.most?.working),
   };
 };
 
 /** Counts of the lanes: what was left there, else what the book or the working says. */
-const presetsOf = ({ register, floor }: CardAsked, paper: PaperWords): readonly CardValue[] => {
+const presetsOf = (
+  { register, floor }: CardAsked,
+  mark: Marking,
+  paper: PaperWords,
+): readonly CardValue[] => {
   const names = settingWords(paper.book, paper.say, paper.locale);
-  return floor.lanes.map(({ lane, preset, presetFrom }) => {
+  return floor.lanes.map(({ lane, preset, presetFrom, workings }) => {
     const row = register.rows.find(
       (one) => one.row.sort === 'preset' && one.row.on === lane && isOn(one, floor.floor, floor.format),
     );
-    const read = row === undefined ? undefined : latestOf(row, names, paper);
+    const read = row === undefined ? undefined : latestOf(row, mark, paper);
     const known = read !== undefined && read.value !== '';
     return {
       name: names.thing(lane),
       value: known ? read.value : String(preset),
       from: known ? read.from : paper.say(presetFrom === 'book' ? 'card.from.book' : 'card.from.worked'),
       allowed: read?.allowed ?? '',
+      mark: known ? (read.mark ?? '') : mark(workings.dose),
     };
   });
 };
@@ -105,6 +112,7 @@ const wordKeys = [
 export const cardContent = (asked: CardAsked, options: PaperOptions, paper: PaperWords): CardContent => {
   const { book, say } = paper;
   const { floor, register } = asked;
+  const mark: Marking = (...workings) => options.bound?.mark(floor.floor, ...workings) ?? '';
   const names = settingWords(book, say, paper.locale);
   const format: Format | undefined = book.line?.formats?.find(({ tag }) => tag === floor.format);
   const stations = book.line?.stations ?? [];
@@ -126,7 +134,7 @@ export const cardContent = (asked: CardAsked, options: PaperOptions, paper: Pape
   const settings = (Object.entries(bySign) as [Sign, readonly string[]][]).flatMap(([sign, sorts]) => {
     const of = register.rows
       .filter((one) => sorts.includes(one.row.sort) && isOn(one, floor.floor, floor.format))
-      .map((one) => ({ name: names.name(one.row), ...latestOf(one, names, paper) }));
+      .map((one) => ({ name: names.name(one.row), ...latestOf(one, mark, paper) }));
     return of.length === 0 ? [] : [{ sign, title: say(`card.settings.${sign}`), of }];
   });
   const ownFloor = book.floors?.find(({ tag }) => tag === floor.floor);
@@ -134,7 +142,7 @@ export const cardContent = (asked: CardAsked, options: PaperOptions, paper: Pape
     head: { ...paperHead(say('card.title'), options, paper), caution: say('card.foot') },
     title: say('card.of', { format: format?.name ?? floor.format }),
     subtitle: say('card.at', { floor: floor.name }),
-    presets: presetsOf(asked, paper),
+    presets: presetsOf(asked, mark, paper),
     settings,
     start: [
       ...onlyIf(true, 'card.start.look', 'card.start.supplies'),

@@ -38,7 +38,9 @@ describe.each(['a4', 'letter'] as const)('on %s', (page) => {
   let settings: ReadPdf;
   beforeAll(async () => {
     card = await readPdf(printCard({ register, floor: larkmoor }, { date, hash, page }, paper, typesetter));
-    settings = await readPdf(printRegister(register, { date, hash, page }, paper, typesetter));
+    settings = await readPdf(
+      printRegister(register, assessment.floors, { date, hash, page }, paper, typesetter),
+    );
   });
 
   it('the card of the operator is one page, and nothing is cut off', () => {

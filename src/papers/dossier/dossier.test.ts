@@ -6,13 +6,17 @@ import { assessBook } from '../../floor/index.ts';
 import { proofOfBook } from '../../proof/index.ts';
 import { settingRegister } from '../../proof/settings/index.ts';
 import { importRecords } from '../../record/record-file.ts';
+import { trialsOf } from '../../record/trials.ts';
+import { fillOf } from '../fill/fill-of.ts';
 import { makeTypesetter } from '../frame/typst-compiler.ts';
 import { makePaperWords } from '../paper-words.ts';
+import { facing } from '../prediction/prediction-content.ts';
 import { preparationOf } from '../preparation/preparation-of.ts';
 import { printCertificate } from '../print-certificate.ts';
 import { printDossier } from '../print-dossier.ts';
 import { bookOf, date, hash } from '../testing/books.ts';
 import { fontsOf, outside, type ReadPdf, readPdf } from '../testing/read-pdf.ts';
+import { makeCitations } from '../workings/citations.ts';
 
 const typesetter = makeTypesetter();
 const demo = bookOf(demoText);
@@ -22,17 +26,27 @@ if (!file.ok) throw new Error(JSON.stringify(file.problems));
 const { records, heads } = file.value;
 const assessment = assessBook(demo);
 const proof = proofOfBook(demo, assessment, records);
-const protocols = proof.floors.map((floor) => ({ proof, floor, heads }));
+const protocols = proof.floors.map((floor) => ({ proof, floor, assessed: assessment.floors, heads }));
 const register = settingRegister(demo, assessment, records);
 const options = { date, hash, page: 'a4' as const };
 
+const citations = makeCitations(facing(assessment.floors), paper);
+
 const bytes = printDossier(
   {
+    citations,
     assessment,
     remedies: [],
-    preparations: assessment.floors.map(({ floor }) => preparationOf(assessment, floor, [], paper)),
+    preparations: assessment.floors.map(({ floor }) =>
+      preparationOf(assessment, floor, [], paper, citations),
+    ),
     protocols,
     card: { register, floor: assessment.floors.at(-1)! },
+    fill: {
+      fill: fillOf(demo, assessment.floors.at(-1)!, register, records),
+      trials: trialsOf(records),
+      heads,
+    },
     joined: { records, pictures: new Map(), floor: 'Larkmoor' },
   },
   options,

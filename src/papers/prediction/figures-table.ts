@@ -1,7 +1,8 @@
 import type { FloorAssessment, LaneFigures } from '../../floor/assessment.ts';
 import type { Kind } from '../../quantity/index.ts';
 import type { PaperWords } from '../paper-words.ts';
-import { type ShownFloor, workingMark } from './spine.ts';
+import type { Citations } from '../workings/citations.ts';
+import type { ShownFloor } from './spine.ts';
 
 export interface FigureCell {
   readonly text: string;
@@ -27,12 +28,17 @@ const inFindings = (floors: readonly ShownFloor[]): ReadonlySet<string> =>
     floors.flatMap(({ floor }) => floor.findings.flatMap(({ id, demand, have }) => [id, demand.id, have.id])),
   );
 
-const cellOf = ({ figures }: FloorAssessment, id: string, paper: PaperWords): FigureCell | null => {
+const cellOf = (
+  { floor, figures }: FloorAssessment,
+  id: string,
+  citations: Citations,
+  paper: PaperWords,
+): FigureCell | null => {
   const figure = figures[id];
   // what neither has a value nor misses one does not belong to a floor of this kind
   if (figure === undefined || (figure.value === undefined && figure.missing.length === 0)) return null;
   const interval = paper.interval(figure);
-  const working = workingMark(figure.working, paper);
+  const working = citations.mark(floor, figure.working);
   return {
     text:
       figure.value === undefined
@@ -40,18 +46,25 @@ const cellOf = ({ figures }: FloorAssessment, id: string, paper: PaperWords): Fi
         : paper.quantity(figure.value, figure.kind).text,
     ...(interval === undefined ? {} : { interval }),
     assumed: figure.assumed.length > 0,
-    ...(working === undefined ? {} : { working }),
+    ...(working === '' ? {} : { working }),
   };
 };
 
-export const figuresTable = (floors: readonly ShownFloor[], paper: PaperWords): FiguresTable => {
+export const figuresTable = (
+  floors: readonly ShownFloor[],
+  citations: Citations,
+  paper: PaperWords,
+): FiguresTable => {
   const shown = inFindings(floors);
   const ids = [...new Set(floors.flatMap(({ floor }) => Object.keys(floor.figures)))];
   return {
     floors: floors.map(({ floor, hue }) => ({ name: floor.name, hue })),
     rows: ids
       .filter((id) => !shown.has(id))
-      .map((id) => ({ name: paper.name(id), cells: floors.map(({ floor }) => cellOf(floor, id, paper)) }))
+      .map((id) => ({
+        name: paper.name(id),
+        cells: floors.map(({ floor }) => cellOf(floor, id, citations, paper)),
+      }))
       .filter(({ cells }) => cells.some((cell) => cell !== null)),
   };
 };
@@ -70,9 +83,17 @@ const laneColumns: readonly (readonly [
   ['shortBy', 'volume', ({ shortBy }) => shortBy],
 ];
 
-export const lanesTable = ({ name, lanes }: FloorAssessment, paper: PaperWords): LanesTable => ({
+export const lanesTable = (
+  { floor, name, lanes }: FloorAssessment,
+  citations: Citations,
+  paper: PaperWords,
+): LanesTable => ({
   title: paper.say('prediction.lanes.of', { floor: name }),
-  columns: [paper.say('prediction.lane'), ...laneColumns.map(([word]) => paper.say(`prediction.${word}`))],
+  columns: [
+    paper.say('prediction.lane'),
+    ...laneColumns.map(([word]) => paper.say(`prediction.${word}`)),
+    paper.say('prediction.lane.workings'),
+  ],
   rows: lanes.map((lane) => [
     lane.lane,
     ...laneColumns.map(([word, kind, of]) => {
@@ -81,5 +102,6 @@ export const lanesTable = ({ name, lanes }: FloorAssessment, paper: PaperWords):
         ? '–'
         : paper.quantity(value, kind).text;
     }),
+    citations.mark(floor, lane.workings.flow, lane.workings.fill, lane.workings.dose),
   ]),
 });

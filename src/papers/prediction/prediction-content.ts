@@ -1,6 +1,7 @@
 import type { Assessment, FloorAssessment, Remedy } from '../../floor/assessment.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
+import type { Citations } from '../workings/citations.ts';
 import { chartsOf, type XyChart } from './charts.ts';
 import { type CyclePart, cyclePart } from './cycle.ts';
 import { type FiguresTable, figuresTable, type LanesTable, lanesTable } from './figures-table.ts';
@@ -8,7 +9,6 @@ import { type RemedyGroup, remedyGroups } from './remedies-list.ts';
 import { type RestsOn, restsOn } from './rests-on.ts';
 import { type ShownFloor, type Spread, spreadOf } from './spine.ts';
 import { type UtilitiesPart, utilitiesPart } from './utilities-table.ts';
-import { type PrintedNote, type PrintedSheet, type WorkingsPart, workingsOf } from './workings-list.ts';
 
 /** Everything that stands on the prediction, worded and in the units of the reader. */
 export interface PredictionContent {
@@ -22,15 +22,16 @@ export interface PredictionContent {
   readonly charts: readonly XyChart[];
   readonly remedies: readonly RemedyGroup[];
   readonly rests: readonly RestsOn[];
-  readonly workings: readonly WorkingsPart[];
-  readonly notes: readonly PrintedNote[];
-  readonly sheets: readonly PrintedSheet[];
   /** Words of headings, columns and keys. */
   readonly words: Readonly<Record<string, string>>;
 }
 
 /** The builder's floor to the left, the bound-for floor to its right, further ones in the order of the book. */
 const rank = ({ role }: FloorAssessment): number => ['built on', 'bound for', 'other'].indexOf(role);
+
+/** Floors in the order of their hues. */
+export const facing = (floors: readonly FloorAssessment[]): readonly FloorAssessment[] =>
+  floors.toSorted((a, b) => rank(a) - rank(b));
 
 const inPairs = <T>(all: readonly T[]): readonly (readonly T[])[] =>
   all.length === 0 ? [] : [all.slice(0, 2), ...inPairs(all.slice(2))];
@@ -53,7 +54,6 @@ const wordKeys = [
   'utilities.verdict',
   'utilities.more',
   'figure',
-  'workingKey',
   'holds',
   'remedies',
   'remedies.none',
@@ -68,12 +68,6 @@ const wordKeys = [
   'known.assumed',
   'known.notes',
   'known.nothing',
-  'workings',
-  'workings.about',
-  'workings.notes',
-  'sheets',
-  'sheet',
-  'sheet.source',
 ];
 
 export const keyWords = ({ say }: PaperWords): Readonly<Record<string, string>> =>
@@ -85,29 +79,27 @@ export const predictionContent = (
   { floors, format }: Assessment,
   remedies: readonly Remedy[],
   options: PaperOptions,
+  citations: Citations,
   paper: PaperWords,
 ): PredictionContent => {
-  const shown: readonly ShownFloor[] = floors
-    .toSorted((a, b) => rank(a) - rank(b))
-    .map((floor, hue) => ({ floor, hue }));
-  const workings = workingsOf(shown, paper);
+  const shown: readonly ShownFloor[] = facing(floors).map((floor, hue) => ({ floor, hue }));
   return {
     head: paperHead(paper.say('prediction.title'), options, paper),
     subtitle: subtitleOf(paper, format),
-    spreads: inPairs(shown).map((pair) => spreadOf(pair, paper)),
-    figures: figuresTable(shown, paper),
-    utilities: utilitiesPart(shown, paper),
+    spreads: inPairs(shown).map((pair) => spreadOf(pair, citations, paper)),
+    figures: figuresTable(shown, citations, paper),
+    utilities: utilitiesPart(shown, citations, paper),
     cycle: cyclePart(shown, paper),
-    lanes: shown.filter(({ floor }) => floor.lanes.length > 0).map(({ floor }) => lanesTable(floor, paper)),
+    lanes: shown
+      .filter(({ floor }) => floor.lanes.length > 0)
+      .map(({ floor }) => lanesTable(floor, citations, paper)),
     charts: chartsOf(shown, paper),
     remedies: remedyGroups(shown, remedies, paper),
     rests: shown.map((one) => restsOn(one, paper)),
-    workings: workings.parts,
-    notes: workings.notes,
-    sheets: workings.sheets,
     words: {
       ...Object.fromEntries(wordKeys.map((key) => [key, paper.say(`prediction.${key}`)])),
       ...keyWords(paper),
+      workingKey: paper.say('workings.key'),
       assumed: paper.say('paper.assumed'),
       care: paper.say('paper.care'),
     },

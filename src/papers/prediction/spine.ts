@@ -3,6 +3,7 @@ import { type BarShape, barShape } from '../../floor/bar-shape.ts';
 import { tellingDigits } from '../../floor/telling-digits.ts';
 import { marginText } from '../finding-texts.ts';
 import type { PaperWords } from '../paper-words.ts';
+import type { Citations } from '../workings/citations.ts';
 import { holdSentence } from './hold-sentence.ts';
 
 /** A floor at the head of its side: what it makes, against what was agreed. */
@@ -61,18 +62,20 @@ export const verdictText = (finding: Finding, { say, quantity }: PaperWords): st
   return say(sense === 'most' ? 'verdict.straddles.most' : 'verdict.straddles', asked);
 };
 
-export const workingMark = (working: number | undefined, { say }: PaperWords): string | undefined =>
-  working === undefined ? undefined : say('prediction.working', { number: working + 1 });
-
 export const restsOnAssumed = ({ have, demand }: Finding): boolean =>
   have.assumed.length > 0 || demand.assumed.length > 0;
 
-const sideOf = (finding: Finding, hue: number, paper: PaperWords): SpineSide => {
-  const { have, verdict, ifSaid, sense } = finding;
+const sideOf = (
+  finding: Finding,
+  { floor, hue }: ShownFloor,
+  citations: Citations,
+  paper: PaperWords,
+): SpineSide => {
+  const { have, demand, verdict, ifSaid, sense } = finding;
   const digits = tellingDigits(finding);
   const interval = paper.interval(have, digits);
   const margin = marginText(finding, paper);
-  const working = workingMark(have.working, paper);
+  const working = citations.mark(floor.floor, have.working, demand.working);
   return {
     hue,
     value:
@@ -84,7 +87,7 @@ const sideOf = (finding: Finding, hue: number, paper: PaperWords): SpineSide => 
     ...(margin === undefined ? {} : { margin }),
     is: verdict,
     marks: `${ifSaid ? '\u00a0*' : ''}${restsOnAssumed(finding) ? '\u00a0†' : ''}`,
-    ...(working === undefined ? {} : { working }),
+    ...(working === '' ? {} : { working }),
     bar: { ...barShape(finding), most: sense === 'most' },
   };
 };
@@ -124,16 +127,16 @@ const agreedOf = (floors: readonly ShownFloor[], paper: PaperWords): string => {
 const demandOf = ({ findings }: FloorAssessment) => findings.find(({ id }) => id === 'runningRate')?.demand;
 
 /** The findings of one or two floors, one row each, as they face each other. */
-export const spreadOf = (floors: readonly ShownFloor[], paper: PaperWords): Spread => {
+export const spreadOf = (floors: readonly ShownFloor[], citations: Citations, paper: PaperWords): Spread => {
   const ids = [...new Set(floors.flatMap(({ floor }) => floor.findings.map(({ id }) => id)))];
   return {
     agreed: agreedOf(floors, paper),
     heads: floors.map((one) => headOf(one, paper)),
     rows: ids.map((id) => ({
       name: paper.name(id),
-      sides: floors.map(({ floor, hue }) => {
-        const finding = floor.findings.find((one) => one.id === id);
-        return finding === undefined ? null : sideOf(finding, hue, paper);
+      sides: floors.map((shown) => {
+        const finding = shown.floor.findings.find((one) => one.id === id);
+        return finding === undefined ? null : sideOf(finding, shown, citations, paper);
       }),
     })),
   };

@@ -2,6 +2,7 @@ import type { FloorAssessment, Verdict } from '../../floor/assessment.ts';
 import { type UtilityFinding, utilities } from '../../floor/utilities/utility-finding.ts';
 import { askedText, findingName, hasText, marginText, utilityVerdictText } from '../finding-texts.ts';
 import type { PaperWords } from '../paper-words.ts';
+import type { Citations } from '../workings/citations.ts';
 import { restsOnAssumed, type ShownFloor } from './spine.ts';
 
 /** One question of a utility that is short or not known. */
@@ -9,7 +10,9 @@ export interface OpenUtility {
   readonly trade: string;
   readonly name: string;
   readonly asks: string;
+  readonly asksMark: string;
   readonly has: string;
+  readonly hasMark: string;
   readonly said: string;
   readonly is: Verdict;
 }
@@ -41,7 +44,7 @@ const countOf = (findings: readonly UtilityFinding[], { say }: PaperWords): Trad
   );
 };
 
-const openOf = (floor: FloorAssessment, paper: PaperWords): readonly OpenUtility[] =>
+const openOf = (floor: FloorAssessment, citations: Citations, paper: PaperWords): readonly OpenUtility[] =>
   floor.utilities.findings
     .filter(({ verdict }) => verdict !== 'carries')
     .toSorted((a, b) => order.indexOf(a.verdict) - order.indexOf(b.verdict))
@@ -52,13 +55,19 @@ const openOf = (floor: FloorAssessment, paper: PaperWords): readonly OpenUtility
         trade: paper.say(`utility.${finding.utility}`),
         name: findingName(finding.id, floor, paper),
         asks: askedText(finding, paper),
+        asksMark: citations.mark(floor.floor, finding.demand.working),
         has: hasText(finding, paper),
+        hasMark: citations.mark(floor.floor, finding.have.working),
         said: `${utilityVerdictText(finding, paper)}${margin === undefined ? '' : `, ${margin}`}${marks}`,
         is: finding.verdict,
       };
     });
 
-export const utilitiesPart = (floors: readonly ShownFloor[], paper: PaperWords): UtilitiesPart => ({
+export const utilitiesPart = (
+  floors: readonly ShownFloor[],
+  citations: Citations,
+  paper: PaperWords,
+): UtilitiesPart => ({
   floors: floors.map(({ floor, hue }) => ({ name: floor.name, hue })),
   trades: utilities
     .map((trade) => ({
@@ -75,7 +84,7 @@ export const utilitiesPart = (floors: readonly ShownFloor[], paper: PaperWords):
     .map(({ floor, hue }) => ({
       hue,
       title: paper.say('prediction.utilities.of', { floor: floor.name }),
-      rows: openOf(floor, paper),
+      rows: openOf(floor, citations, paper),
     }))
     .filter(({ rows }) => rows.length > 0),
 });

@@ -2,6 +2,7 @@ import type { Verdict } from '../../floor/assessment.ts';
 import type { BarShape } from '../../floor/bar-shape.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
+import type { WorkingsContent } from '../workings/workings-content.ts';
 import type { Glance } from './power-glance.ts';
 
 /** The trades, in the order of their pages; each brings one utility, and the last is whoever runs the floor. */
@@ -19,6 +20,9 @@ export interface PreparationRow {
   /** What the line asks and what the floor has; `not known` where nobody said. */
   readonly demand: string;
   readonly has: string;
+  /** Marks of their workings; empty where none stands behind it. */
+  readonly demandMark: string;
+  readonly hasMark: string;
   readonly verdict: Verdict;
   /** `carries`, `short of 6 bar(g)`, `not known, asks 6 bar(g)`. */
   readonly said: string;
@@ -48,6 +52,7 @@ export interface PreparationQuestion {
 export interface PreparationDraw {
   readonly name: string;
   readonly value: string;
+  readonly working: string;
   readonly marks: readonly string[];
 }
 
@@ -69,6 +74,8 @@ export interface Preparation {
   /** Whom the filled sheet goes back to. */
   readonly sendTo?: string;
   readonly pages: readonly TradePage[];
+  /** What its figures rest on, where it is not bound with others. */
+  readonly workings?: WorkingsContent;
 }
 
 /** The rows of one tie-in point. */
@@ -88,6 +95,7 @@ export interface PreparationContent {
     readonly groups: readonly TieInGroup[];
   })[];
   readonly sendTo: string;
+  readonly workings?: WorkingsContent;
   readonly words: Readonly<Record<string, string>>;
 }
 
@@ -133,7 +141,7 @@ const wordKeys = [
 
 /** Every trade has its page, also where nothing is asked of it yet: then it says so. The floor has one where it is asked. */
 export const preparationContent = (
-  { floor, sendTo, pages }: Preparation,
+  { floor, sendTo, pages, workings }: Preparation,
   options: PaperOptions,
   paper: PaperWords,
 ): PreparationContent => {
@@ -158,10 +166,12 @@ export const preparationContent = (
     }),
     sendTo:
       sendTo === undefined ? say('preparation.sendTo.book') : say('preparation.sendTo', { whom: sendTo }),
+    ...(workings === undefined ? {} : { workings }),
     words: {
       ...Object.fromEntries(wordKeys.map((key) => [key, say(`preparation.${key}`)])),
       ...Object.fromEntries(keys.map((key) => [`key.${key}`, say(`paper.key.${key}`)])),
       care: say('paper.care'),
+      workingKey: say('workings.key'),
     },
   };
 };

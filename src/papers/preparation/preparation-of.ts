@@ -15,6 +15,7 @@ import {
   utilityVerdictText,
 } from '../finding-texts.ts';
 import type { PaperWords } from '../paper-words.ts';
+import type { Citations } from '../workings/citations.ts';
 import { fixOf } from './fix-of.ts';
 import { powerGlance } from './power-glance.ts';
 import {
@@ -70,9 +71,10 @@ const rowOf = (
   what: string,
   tieIn: PreparationRow['tieIn'],
   fix: string | undefined,
+  mark: (working: number | undefined) => string,
   paper: PaperWords,
 ): PreparationRow => {
-  const { demand, sense, verdict, question } = finding;
+  const { demand, have, sense, verdict, question } = finding;
   const margin = marginText(finding, paper);
   const drawn = demand.value !== undefined && demand.value > 0 && demand.kind !== 'temperature';
   return {
@@ -80,6 +82,8 @@ const rowOf = (
     what,
     demand: askedText(finding, paper),
     has: hasText(finding, paper),
+    demandMark: mark(demand.working),
+    hasMark: mark(have.working),
     ...(question === undefined
       ? {}
       : { asks: paper.say(`utility.asks.${question}`), gives: paper.say(`utility.has.${question}`) }),
@@ -103,7 +107,12 @@ const behindTransformer = ({ floor }: FloorAssessment, { book, say, utility }: P
   return read.ok ? say('preparation.behind', { voltage: utility(read.value.value, 'voltage') }) : undefined;
 };
 
-const drawsOf = (floor: FloorAssessment, utility: Utility, paper: PaperWords): readonly PreparationDraw[] => {
+const drawsOf = (
+  floor: FloorAssessment,
+  utility: Utility,
+  mark: (working: number | undefined) => string,
+  paper: PaperWords,
+): readonly PreparationDraw[] => {
   const behind = behindTransformer(floor, paper);
   return floor.utilities.figures
     .filter((one) => one.utility === utility && (one.said ?? one.figure.value) !== undefined)
@@ -114,6 +123,7 @@ const drawsOf = (floor: FloorAssessment, utility: Utility, paper: PaperWords): r
         of === undefined ? undefined : nameOf(paper.book, of),
       ),
       value: said ?? figureText(figure, paper),
+      working: mark(figure.working),
       marks: [
         ...(behind !== undefined && ofMachineSide.includes(id) ? [behind] : []),
         ...(figure.assumed.length === 0 ? [] : [paper.say('paper.assumed')]),
@@ -127,8 +137,10 @@ export const preparationOf = (
   floorTag: string,
   remedies: readonly Remedy[],
   paper: PaperWords,
+  citations?: Citations,
 ): Preparation => {
   const { book, say } = paper;
+  const mark = (working: number | undefined): string => citations?.mark(floorTag, working) ?? '';
   const floor = assessment.floors.find((one) => one.floor === floorTag);
   if (floor === undefined) throw new Error(`no floor ${floorTag} in the assessment`);
   const asked = openQuestions(book, assessment, floorTag).filter(({ who }) => who === 'site');
@@ -143,6 +155,7 @@ export const preparationOf = (
               paper.name(finding.id),
               tieInOf(product, say('preparation.product'), paper),
               fixOf(finding, floorTag, assessment.floors, remedies, paper),
+              mark,
               paper,
             ),
           )
@@ -155,6 +168,7 @@ export const preparationOf = (
           findingName(finding.id, floor, paper),
           tieInOf(finding.tieIn, say(`utility.${finding.utility}`), paper),
           fixOf(finding, floorTag, assessment.floors, remedies, paper),
+          mark,
           paper,
         ),
       ),
@@ -165,7 +179,7 @@ export const preparationOf = (
       ...(trade === 'power' ? { glance: powerGlance(floor, paper) } : {}),
       rows: rowsOf(trade),
       notes: notesOf(floor, trade, paper),
-      draws: trade === 'site' ? [] : drawsOf(floor, trade, paper),
+      draws: trade === 'site' ? [] : drawsOf(floor, trade, mark, paper),
       questions: asked.filter((one) => tradeOf(one) === trade).map((one) => questionOf(one, floor, paper)),
     }),
   );

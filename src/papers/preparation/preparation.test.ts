@@ -28,6 +28,8 @@ const row = (more: Partial<PreparationRow> = {}): PreparationRow => ({
   what: 'current of the feeder',
   demand: '116 A',
   has: '',
+  demandMark: '',
+  hasMark: '',
   verdict: 'unknown',
   said: 'not known, asks 116 A',
   ifSaid: false,

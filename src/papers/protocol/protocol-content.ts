@@ -1,9 +1,11 @@
+import type { FloorAssessment } from '../../floor/assessment.ts';
 import {
   type BookProof,
   type CheckSentences,
   checkSentences,
   type FloorProof,
   type JudgedResult,
+  type Limit,
   type ProvedCheck,
   type PunchPoint,
   stages,
@@ -12,12 +14,15 @@ import type { Head } from '../../record/envelope.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
 import { countsLine, headLines } from '../proof-lines.ts';
+import type { Citations } from '../workings/citations.ts';
 import { sayingOnPaper } from './saying-on-paper.ts';
 
 /** What the protocol of one floor is made from. */
 export interface ProtocolAsked {
   readonly proof: BookProof;
   readonly floor: FloorProof;
+  /** The floors as they were assessed, in the order of their hues: the workings of limits are theirs. */
+  readonly assessed: readonly FloorAssessment[];
   /** Last record of each writer: what was there when it was printed. */
   readonly heads: readonly Head[];
 }
@@ -26,6 +31,8 @@ export interface ProtocolAsked {
 export interface ProtocolCondition {
   readonly name: string;
   readonly wanted: string;
+  /** Marks of the workings behind what is wanted. */
+  readonly mark: string;
   readonly read?: string;
   /** `no` where it did not hold. */
   readonly broken: boolean;
@@ -51,6 +58,8 @@ export interface ProtocolCheck {
   readonly point: string;
   readonly hold: boolean;
   readonly limit: string;
+  /** Marks of the workings behind the limit. */
+  readonly mark: string;
   /** What this floor can do with it, where that is less than to prove it. */
   readonly plan: string;
   readonly instrument: string;
@@ -140,7 +149,12 @@ const resultOf = (
   };
 };
 
-const checkOf = (one: ProvedCheck, sentences: CheckSentences, paper: PaperWords): ProtocolCheck => {
+const checkOf = (
+  one: ProvedCheck,
+  sentences: CheckSentences,
+  mark: (limits: readonly Limit[]) => string,
+  paper: PaperWords,
+): ProtocolCheck => {
   const { check, inForce } = one;
   const read = new Map(inForce?.conditions.map((held) => [held.condition.id as string, held]));
   const own = new Map(inForce?.ownConditions.map((held) => [held.text, held]));
@@ -154,12 +168,14 @@ const checkOf = (one: ProvedCheck, sentences: CheckSentences, paper: PaperWords)
   const conditionOf = (
     id: string,
     wanted: string,
+    made: string,
     held: { readonly held?: boolean | undefined } | undefined,
   ): ProtocolCondition => {
     const told = claims.get(id);
     return {
       name: sentences.condition(id),
       wanted,
+      mark: made,
       broken: held?.held === false,
       ...(told === undefined ? {} : { read: told }),
     };
@@ -171,6 +187,7 @@ const checkOf = (one: ProvedCheck, sentences: CheckSentences, paper: PaperWords)
     point: check.point === 'none' ? '' : paper.say(`protocol.point.${check.point}`),
     hold: check.point === 'hold',
     limit: sentences.limits(check),
+    mark: mark(check.limits),
     plan: check.plan === 'prove' && check.foreseen !== 'short' ? '' : sentences.plan(check),
     instrument,
     conditions: [
@@ -178,10 +195,11 @@ const checkOf = (one: ProvedCheck, sentences: CheckSentences, paper: PaperWords)
         conditionOf(
           condition.id,
           condition.word ?? condition.limits.map(sentences.limit).join(', '),
+          mark(condition.limits),
           read.get(condition.id),
         ),
       ),
-      ...check.ownConditions.map((text) => conditionOf(text, '', own.get(text))),
+      ...check.ownConditions.map((text) => conditionOf(text, '', '', own.get(text))),
     ],
     boxes: check.limits.length === 0 ? 0 : Math.min(mostBoxes, check.readings),
     ...(result === undefined ? {} : { result }),
@@ -201,9 +219,12 @@ const punchOf = (points: readonly PunchPoint[], floor: string, paper: PaperWords
 export const protocolContent = (
   { proof, floor, heads }: ProtocolAsked,
   options: PaperOptions,
+  citations: Citations,
   paper: PaperWords,
 ): ProtocolContent => {
   const { say } = paper;
+  const mark = (limits: readonly Limit[]): string =>
+    citations.mark(floor.floor, ...limits.map(({ working }) => working));
   const sentences = checkSentences(paper.book, sayingOnPaper(paper));
   const before = proof.floors.find((one) => one.floor === floor.carryOver[0]?.from);
   const there = new Map(before?.checks.map((one) => [one.check.id, one]));
@@ -230,7 +251,7 @@ export const protocolContent = (
         : [
             {
               title: say(`proof.stage.${stage}`),
-              checks: checks.map((one) => checkOf(one, sentences, paper)),
+              checks: checks.map((one) => checkOf(one, sentences, mark, paper)),
             },
           ];
     }),
@@ -253,6 +274,7 @@ export const protocolContent = (
       care: say('paper.care'),
       caution: say('protocol.caution'),
       earlier: say('protocol.earlier'),
+      workingKey: say('workings.key'),
     },
   };
 };

@@ -22,9 +22,11 @@ const flat = (text: string): string => text.replace(/\s+/g, ' ');
 const unbroken = (text: string): string => text.replace(/\s+/g, '');
 
 const printed = (tag: string, page: 'a4' | 'letter', filled: boolean): Uint8Array => {
-  const proof = proofOfBook(demo, assessBook(demo), filled ? records : []);
+  const assessment = assessBook(demo);
+  const proof = proofOfBook(demo, assessment, filled ? records : []);
   const floor = proof.floors.find((one) => one.floor === tag)!;
-  return printProtocol({ proof, floor, heads: filled ? heads : [] }, { date, hash, page }, paper, typesetter);
+  const asked = { proof, floor, assessed: assessment.floors, heads: filled ? heads : [] };
+  return printProtocol(asked, { date, hash, page }, paper, typesetter);
 };
 
 describe('the protocol of a floor', () => {

@@ -1,13 +1,17 @@
+import { floorBoundFor } from '../../book/floor-bound-for.ts';
 import { type RegisterRow, type SettingRegister, settingWords } from '../../proof/settings/index.ts';
-import { handwritten } from '../../quantity/index.ts';
 import { settingMoments } from '../../record/setting-moments.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
+import { allowedText, settingText } from '../setting-text.ts';
+import type { Citations } from '../workings/citations.ts';
 
 /** One setting on paper: what it was at each moment, with room to write where nobody recorded it. */
 export interface RegisterLine {
   readonly what: string;
   readonly allowed: string;
+  /** Marks of the workings behind what is allowed. */
+  readonly mark: string;
   /** As the book designs it; empty where it does not say. */
   readonly designed: string;
   readonly at: readonly { readonly text: string; readonly beyond: boolean; readonly changed: boolean }[];
@@ -27,21 +31,23 @@ export interface RegisterContent {
 const lineOf = (
   one: RegisterRow,
   names: ReturnType<typeof settingWords>,
+  mark: (row: RegisterRow) => string,
   paper: PaperWords,
 ): RegisterLine => {
-  const { row, range } = one;
+  const { row } = one;
   const texts = settingMoments.map((moment) => one.at[moment]);
   const last = texts.findLast((at) => at !== undefined);
   const format = paper.book.line?.formats?.find(({ tag }) => tag === row.format)?.name ?? row.format;
   return {
     what:
       format === undefined ? names.name(row) : paper.say('register.for', { what: names.name(row), format }),
-    allowed: names.range(row, range),
-    designed: handwritten(row.designed ?? ''),
+    allowed: allowedText(one, paper),
+    mark: mark(one),
+    designed: settingText(row.form, row.designed, paper),
     at: texts.map((at, i) => {
       const before = texts.slice(0, i).findLast((earlier) => earlier !== undefined);
       return {
-        text: handwritten(at?.text ?? ''),
+        text: settingText(row.form, at?.text, paper),
         beyond: at?.beyond !== undefined,
         changed: at !== undefined && before !== undefined && at.text !== before.text,
       };
@@ -54,14 +60,18 @@ const lineOf = (
 export const registerContent = (
   register: SettingRegister,
   options: PaperOptions,
+  citations: Citations,
   paper: PaperWords,
 ): RegisterContent => {
   const { say } = paper;
   const names = settingWords(paper.book, say, paper.locale);
+  const site = floorBoundFor(paper.book, undefined);
+  const mark = ({ range: { least, most } }: RegisterRow): string =>
+    citations.mark(site, least?.working, most?.working);
   const places = new Map<string, RegisterLine[]>();
   for (const one of register.rows) {
     const place = names.place(one.row);
-    places.set(place, [...(places.get(place) ?? []), lineOf(one, names, paper)]);
+    places.set(place, [...(places.get(place) ?? []), lineOf(one, names, mark, paper)]);
   }
   const keys = ['what', 'allowed', 'designed', 'why', 'none', 'beyond', 'caution'];
   return {
@@ -73,6 +83,7 @@ export const registerContent = (
     words: {
       ...Object.fromEntries(keys.map((key) => [key, say(`register.${key}`)])),
       care: say('paper.care'),
+      workingKey: say('workings.key'),
     },
   };
 };

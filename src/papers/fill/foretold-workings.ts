@@ -1,0 +1,48 @@
+import type { FloorPrediction, LanePrediction } from '../../fill/predict-other-floor.ts';
+import type { Working } from '../../floor/assessment.ts';
+import { combinedUncertaintySheet } from '../../sheets/contents/combined-uncertainty.ts';
+import { timeIntervalSheet } from '../../sheets/contents/time-interval.ts';
+import { runSheet, type Sheet, type Values } from '../../sheets/frame.ts';
+import type { Citations } from '../workings/citations.ts';
+
+/** What the sheet takes for as good as known. */
+const known = 1e9;
+
+const partsOf = (parts: LanePrediction['volumeParts']) => ({
+  contributions: parts.map(({ variance }) => Math.sqrt(variance)),
+  dofs: parts.map(({ dof }) => Math.min(known, Math.max(1, dof))),
+});
+
+const workingOf = <I extends object, O extends object>(
+  sheet: Sheet<I, O>,
+  inputs: I & object,
+): Working | undefined => {
+  const run = runSheet(sheet, inputs as Values);
+  if (!run.ok) return undefined;
+  const { outputs, notes } = run.value;
+  return {
+    sheet: sheet.id,
+    version: sheet.version,
+    inputs: inputs as Values,
+    outputs: { ...outputs } as Values,
+    notes,
+    from: {},
+  };
+};
+
+/** Marks of the workings of each lane's interval of contents and of time. */
+export const foretoldMarks = (
+  { lanes, confidence }: FloorPrediction,
+  floor: string,
+  citations: Citations,
+): readonly { readonly volume: string; readonly time: string }[] =>
+  lanes.map(({ time, volumeParts, timeParts }) => ({
+    volume: citations.mark(
+      floor,
+      workingOf(combinedUncertaintySheet, { ...partsOf(volumeParts), confidence }),
+    ),
+    time: citations.mark(
+      floor,
+      workingOf(timeIntervalSheet, { time: time.value, ...partsOf(timeParts), confidence }),
+    ),
+  }));

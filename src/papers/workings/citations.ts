@@ -1,0 +1,101 @@
+import type { Step } from '../../fill/worksheet.ts';
+import type { FloorAssessment, Working } from '../../floor/assessment.ts';
+import type { PaperWords } from '../paper-words.ts';
+
+/** The workings of one floor that the appendix has to hold, under their numbers. */
+export interface CitedFloor {
+  readonly floor: FloorAssessment;
+  readonly workings: readonly (readonly [number, Working])[];
+}
+
+/** Gives each figure the mark of its working, and keeps which of them some figure named. */
+export interface Citations {
+  /** `w12, w3`; empty where no working stands behind a figure. */
+  readonly mark: (floor: string, ...workings: readonly (Working | number | undefined)[]) => string;
+  /** Takes in a worksheet with all its steps; the mark of each. */
+  readonly worksheet: (floor: string, steps: readonly Step[]) => readonly string[];
+  /** Takes in a sheet alone, whose numbers stand where it is named; gives its id. */
+  readonly sheet: (id: string) => string;
+  /** What was named so far, and what that took something from. */
+  readonly cited: () => { readonly floors: readonly CitedFloor[]; readonly sheets: readonly string[] };
+}
+
+interface Kept {
+  readonly floor: FloorAssessment;
+  /** Those of the floor itself, then those that a paper brought along. */
+  readonly all: Working[];
+  readonly numbers: Map<Working, number>;
+  readonly named: Set<number>;
+}
+
+/** The named ones with those behind them, in order. */
+const withThoseBehind = ({ all, named }: Kept): CitedFloor['workings'] => {
+  const open = [...named];
+  const found = new Set<number>();
+  for (let next = open.pop(); next !== undefined; next = open.pop()) {
+    const working = all[next];
+    if (working === undefined || found.has(next)) continue;
+    found.add(next);
+    for (const origin of Object.values(working.from)) if ('working' in origin) open.push(origin.working);
+  }
+  return [...all.entries()].filter(([number]) => found.has(number));
+};
+
+/**
+ * The marks of the workings of some floors.
+ *
+ * Method   a working of the floor has its place there plus one; one that a paper brings along follows them
+ * Assumes  a working is one object wherever it is named
+ */
+export const makeCitations = (floors: readonly FloorAssessment[], { say }: PaperWords): Citations => {
+  const kept = new Map<string, Kept>(
+    floors.map((floor) => {
+      const all = [...floor.workings];
+      const numbers = new Map(all.map((working, number) => [working, number]));
+      return [floor.floor, { floor, all, numbers, named: new Set() }];
+    }),
+  );
+  const sheets = new Set<string>();
+  const markOf = (number: number): string => say('workings.mark', { number: number + 1 });
+  const bring = ({ all, numbers }: Kept, working: Working): number => {
+    const known = numbers.get(working);
+    if (known !== undefined) return known;
+    numbers.set(working, all.length);
+    return all.push(working) - 1;
+  };
+  return {
+    mark: (floor, ...workings) => {
+      const own = kept.get(floor);
+      if (own === undefined) return '';
+      const marks = workings.flatMap((working) => {
+        if (working === undefined) return [];
+        const number = typeof working === 'number' ? working : bring(own, working);
+        own.named.add(number);
+        return [markOf(number)];
+      });
+      return [...new Set(marks)].join(', ');
+    },
+    worksheet: (floor, steps) => {
+      const own = kept.get(floor);
+      if (own === undefined) return steps.map(() => '');
+      const first = own.all.length;
+      return steps.map(({ from, ...step }) => {
+        const origins = Object.entries(from).map(([input, origin]) => [
+          input,
+          { working: first + origin.step, output: origin.output },
+        ]);
+        const number = bring(own, { ...step, from: Object.fromEntries(origins) });
+        own.named.add(number);
+        return markOf(number);
+      });
+    },
+    sheet: (id) => {
+      sheets.add(id);
+      return id;
+    },
+    cited: () => ({
+      floors: [...kept.values()].map((own) => ({ floor: own.floor, workings: withThoseBehind(own) })),
+      sheets: [...sheets],
+    }),
+  };
+};
