@@ -17,9 +17,9 @@ export {
   boxPictures,
   type PictureEnd,
   type PicturePoint,
-  unplacedEnds,
 } from './pictures/box-pictures.ts';
 export { codePlaces, type KeyedPoint, type Size } from './pictures/code-places.ts';
+export { type EndSeen, isSeen, type SeenEnd, seenEnds, unplacedEnds } from './pictures/seen-ends.ts';
 export { joinProblemText } from './problems.text.ts';
 export { type JoinProblemCode, joinProblem, joinProblems } from './problems.ts';
 export { type JoinState, joinStates, type RecordedJoin } from './recorded-joins.ts';

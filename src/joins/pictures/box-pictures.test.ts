@@ -6,7 +6,8 @@ import type { Envelope } from '../../record/envelope.ts';
 import { appended } from '../../record/testing/appended.ts';
 import { laidJoins } from '../laid-joins.ts';
 import { endsOfBoxes } from './box-ends.ts';
-import { boxPictures, type PictureEnd, unplacedEnds } from './box-pictures.ts';
+import { boxPictures, type PictureEnd } from './box-pictures.ts';
+import { seenEnds, unplacedEnds } from './seen-ends.ts';
 
 const picture = 'ab'.repeat(32);
 const other = 'cd'.repeat(32);
@@ -53,7 +54,8 @@ describe('codes on the photographs of a box', () => {
   it('are taken off, and stay off until somebody places them anew', () => {
     const first = told([], 'phone-a', { points: [at('J-1', 0.2), at('J-4', 0.3)] });
     const off = told(first, 'phone-a', { off: [end('J-1')], follows: ['phone-a-0'] });
-    expect(shown(off)).toEqual(['J-4 0.3']);
+    expect(shown(off)).toEqual(['J-1 off', 'J-4 0.3']);
+    expect([...seenEnds(boxPictures(off)).keys()]).toEqual(['to J-4']);
     const anew = told(off, 'phone-b', { points: [at('J-1', 0.5)], follows: ['phone-a-1'] });
     expect(shown(anew)).toEqual(['J-1 0.5', 'J-4 0.3']);
   });
@@ -158,5 +160,14 @@ describe('the ends of a box', () => {
     expect([left.length, left.some(({ join }) => join === 'J-1')]).toEqual([ends.length - 1, false]);
     const off = told(records, 'phone-b', { off: [end('J-1')], follows: ['phone-a-0'] });
     expect(unplacedEnds(ends, boxPictures(off).get('+JB2') ?? [])).toHaveLength(ends.length);
+    const twice = told(records, 'phone-b', { points: [at('J-1', 0.9)], of: other });
+    expect(
+      seenEnds(boxPictures(twice))
+        .get('to J-1')
+        ?.map((one) => [one.picture.picture, one.end.point.x]),
+    ).toEqual([
+      [picture, 0.2],
+      [other, 0.9],
+    ]);
   });
 });

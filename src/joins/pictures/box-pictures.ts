@@ -2,7 +2,7 @@ import { currentRecords } from '../../record/current-records.ts';
 import type { Envelope } from '../../record/envelope.ts';
 import { byText } from '../../record/heads.ts';
 import { byMoment, type Statement, unfollowed } from '../unfollowed.ts';
-import { type BoxEnd, type EndName, endKey } from './box-ends.ts';
+import { type EndName, endKey } from './box-ends.ts';
 
 /** A place on a photograph, as shares of its width and height from the upper left. */
 export interface PicturePoint {
@@ -19,7 +19,7 @@ export interface EndPlacement extends Statement {
 
 /** An end on a photograph, as its records have it. */
 export interface PictureEnd extends EndName {
-  /** The latest place; absent: taken off by the latest, and somebody else has it elsewhere. */
+  /** The latest place; absent: the latest took its code off. */
   readonly point?: PicturePoint;
   /** Placements that nothing follows; the next one names them. */
   readonly last: readonly EndPlacement[];
@@ -59,12 +59,11 @@ const farApart = (one: PicturePoint | undefined, other: PicturePoint | undefined
     ? one !== other
     : Math.abs(one.x - other.x) > sameTerminal || Math.abs(one.y - other.y) > sameTerminal;
 
-/** The end by what is said of it; nothing where it was taken off and nobody has it elsewhere. */
-const endOf = (name: EndName, said: readonly EndPlacement[]): PictureEnd | undefined => {
+/** The end by what is said of it. */
+const endOf = (name: EndName, said: readonly EndPlacement[]): PictureEnd => {
   const last = unfollowed(said.toSorted(byMoment));
   const point = last.at(-1)?.point;
   const conflict = last.some((one) => farApart(one.point, point));
-  if (point === undefined && !conflict) return undefined;
   return { ...name, last, conflict, ...(point === undefined ? {} : { point }) };
 };
 
@@ -120,19 +119,11 @@ export const boxPictures = (records: readonly Envelope[]): ReadonlyMap<string, r
   for (const { picture, box, at, ends } of all) {
     const placed = [...ends.values()]
       .sort((a, b) => byText(endKey(a.name), endKey(b.name)))
-      .flatMap(({ name, said }) => endOf(name, said) ?? []);
+      .map(({ name, said }) => endOf(name, said));
     const one = { picture, box, at: new Date(at).toISOString(), ends: placed };
     const known = boxes.get(box);
     if (known === undefined) boxes.set(box, [one]);
     else known.push(one);
   }
   return boxes;
-};
-
-/** The ends of a box that lie on none of its photographs. */
-export const unplacedEnds = (ends: readonly BoxEnd[], pictures: readonly BoxPicture[]): readonly BoxEnd[] => {
-  const placed = new Set(
-    pictures.flatMap((one) => one.ends.filter(({ point }) => point !== undefined).map(endKey)),
-  );
-  return ends.filter((end) => !placed.has(endKey(end)));
 };

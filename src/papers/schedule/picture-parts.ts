@@ -2,6 +2,7 @@ import {
   type BoxPicture,
   codePlaces,
   endKey,
+  isSeen,
   type KeyedPoint,
   type LaidJoin,
   type PictureEnd,
@@ -51,10 +52,6 @@ interface Found {
   readonly ends: readonly PictureEnd[];
 }
 
-type Point = PictureEnd & Required<Pick<PictureEnd, 'point'>>;
-
-const isPlaced = (end: PictureEnd): end is Point => end.point !== undefined;
-
 /**
  * The photographs that show ends of the joins of a stop: of its own box first, then of the boxes at the far ends. At the
  * first stop of a box its photographs stand there without codes, or a frame for the one that is missing.
@@ -72,7 +69,7 @@ export const pictureParts = (
     const width = Math.min(room.width, room.height / shown.heightByWidth);
     const height = width * shown.heightByWidth;
     const points = ends
-      .filter(isPlaced)
+      .filter(isSeen)
       .map((end): KeyedPoint & { join: string } => ({ ...end.point, key: endKey(end), join: end.join }));
     const places = codePlaces(points, { width, height }, label);
     const own = byBox.get(box) ?? [];
@@ -106,7 +103,8 @@ export const pictureParts = (
     ]);
     const found = [...near].flatMap((one) =>
       (byBox.get(one) ?? []).map((picture): Found => {
-        return { box: one, picture, ends: picture.ends.filter(({ join }) => tags.has(join)) };
+        const ends = picture.ends.filter((end) => tags.has(end.join) && (isSeen(end) || end.conflict));
+        return { box: one, picture, ends };
       }),
     );
     const own = found.filter((one) => one.box === box);
