@@ -95,7 +95,7 @@ describe('remedies', () => {
           }
         },
       ),
-      { numRuns: 12, seed: 20270419 },
+      { numRuns: 8, seed: 20270419 },
     );
   });
 });

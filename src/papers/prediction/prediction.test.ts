@@ -185,7 +185,7 @@ describe('text out of a book', () => {
         const book: Book = { ...cheap, about: { title, demonstration: title } };
         expect(predictionOf(book, typesetter).length).toBeGreaterThan(1000);
       }),
-      { numRuns: 100 },
+      { numRuns: 50 },
     );
   });
 });
