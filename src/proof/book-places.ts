@@ -4,7 +4,10 @@ import { byText } from '../record/heads.ts';
 import { toHex } from '../record/hex.ts';
 import { sha256 } from '../record/sha256.ts';
 
-/** A place of a book that stays the same when another thing is put before it: within the thing that bears the tag. */
+/**
+ * A place of a book that stays the same when another thing is put before it: within the thing that bears the tag, an entry
+ * without one by what it is of, as `/settings/lane=-Y11,format=FLAGON-2L/preset`.
+ */
 export interface StablePlace {
   readonly of?: string;
   readonly path: string;
@@ -28,6 +31,46 @@ const essence = (value: unknown): unknown => {
   if (quantity && kept.length === 1) return essence(kept[0]![1]);
   return Object.fromEntries(kept.map(([key, inner]) => [key, essence(inner)]));
 };
+
+/** What tells the entries of a list apart that bear no tag: what each is of. */
+const ofWhat = ['lane', 'format'] as const;
+
+const keyOf = (entry: unknown): string =>
+  ofWhat
+    .flatMap((field) => {
+      const of = typeof entry === 'object' && entry !== null ? (entry as Record<string, unknown>)[field] : '';
+      return typeof of === 'string' && of !== '' ? [`${field}=${of}`] : [];
+    })
+    .join(',');
+
+/** Steps from a thing on with each entry of a list named by what it is of, else by its number. */
+const namedSteps = (thing: unknown, steps: readonly string[]): readonly string[] => {
+  let at = thing;
+  return steps.map((step) => {
+    const [list, entry] = [at, valueAt(at, pointerOf([step]))];
+    at = entry;
+    const key = Array.isArray(list) ? keyOf(entry) : '';
+    // of two entries of the same thing neither is told by it
+    return key !== '' && (list as unknown[]).filter((one) => keyOf(one) === key).length === 1 ? key : step;
+  });
+};
+
+/** The same steps by number; undefined where a list has no entry of that name. */
+const numberedSteps = (thing: unknown, steps: readonly string[]): readonly string[] | undefined => {
+  let at = thing;
+  const numbered: string[] = [];
+  for (const step of steps) {
+    const named = Array.isArray(at) && step.includes('=');
+    const index = named ? (at as unknown[]).findIndex((entry) => keyOf(entry) === step) : -1;
+    if (named && index < 0) return undefined;
+    numbered.push(named ? String(index) : step);
+    at = valueAt(at, pointerOf([numbered.at(-1)!]));
+  }
+  return numbered;
+};
+
+const isWithin = (path: string, outer: string | undefined): boolean =>
+  outer !== undefined && (path === outer || path.startsWith(`${outer}/`));
 
 /** One text for each place, to tell places apart. */
 export const placeKey = ({ of = '', path }: StablePlace): string => `${of}\n${path}`;
@@ -58,9 +101,10 @@ export const placesOfBook = (book: Book): BookPlaces => {
   const paths = new Map(tagsOf(book).map(({ tag, path }) => [tag, path]));
   const digests = new Map<string, string>();
   const pathOf = ({ of, path }: StablePlace): string | undefined => {
-    if (of === undefined) return path;
-    const thing = paths.get(of);
-    return thing === undefined ? undefined : thing + path;
+    const thing = of === undefined ? '' : paths.get(of);
+    if (thing === undefined) return undefined;
+    const steps = numberedSteps(valueAt(book, thing), stepsOf(path));
+    return steps === undefined ? undefined : thing + pointerOf(steps);
   };
   const digestAt = (place: StablePlace): string => {
     const key = placeKey(place);
@@ -76,10 +120,11 @@ export const placesOfBook = (book: Book): BookPlaces => {
   const stable = (path: string): StablePlace => {
     const steps = stepsOf(path);
     for (let depth = steps.length; depth > 0; depth -= 1) {
-      const of = valueAt(book, `${pointerOf(steps.slice(0, depth))}/tag`);
-      if (typeof of === 'string') return { of, path: pointerOf(steps.slice(depth)) };
+      const thing = valueAt(book, pointerOf(steps.slice(0, depth)));
+      const of = valueAt(thing, '/tag');
+      if (typeof of === 'string') return { of, path: pointerOf(namedSteps(thing, steps.slice(depth))) };
     }
-    return { path };
+    return { path: pointerOf(namedSteps(book, steps)) };
   };
   const basis = (at: readonly string[]): readonly Basis[] => {
     const places = new Map(at.map(stable).map((place) => [placeKey(place), place]));
@@ -92,10 +137,15 @@ export const placesOfBook = (book: Book): BookPlaces => {
     pathOf,
     basis,
     changedSince: (recorded, at) => {
-      const known = new Set(recorded.map(placeKey));
+      const known = recorded.map(pathOf);
+      // what stood within a place that it hung on, it hung on too
+      const isKnown = (one: StablePlace): boolean => {
+        const path = pathOf(one);
+        return path !== undefined && known.some((outer) => isWithin(path, outer));
+      };
       return [
         ...recorded.filter((one) => digestAt(one) !== one.sha256),
-        ...basis(at).filter((one) => !known.has(placeKey(one))),
+        ...basis(at).filter((one) => !isKnown(one)),
       ].map(placeOnly);
     },
   };

@@ -1,7 +1,10 @@
+import type { Book } from '../book/index.ts';
 import type { Figure, Origin, Working } from '../floor/assessment.ts';
+import { stationOf } from '../floor/station-of.ts';
 
-/** Parts of the book behind a figure that was found together with others: iteration keeps no list of its own. */
-const behindSolved = (floor: number): readonly string[] => [
+/** Parts of the book behind the pace of a line and behind what its lanes fill: found together by iteration. */
+export const pacePlaces = (floor: number): readonly string[] => [
+  `/floors/${floor}/standsAt`,
   `/floors/${floor}/supply`,
   `/floors/${floor}/liquid`,
   `/floors/${floor}/settings`,
@@ -15,18 +18,35 @@ const behindSolved = (floor: number): readonly string[] => [
   '/line/products',
 ];
 
+/** Parts of the book behind the balance with all lanes open: it knows no counts, no timers and nothing of the washer. */
+const balancePlaces = (floor: number, book: Book): readonly string[] => {
+  const fill = stationOf(book, 'fill');
+  if (fill === undefined) return pacePlaces(floor);
+  const lanes = fill.station.lanes ?? [];
+  return [
+    ...['standsAt', 'supply', 'liquid'].map((field) => `/floors/${floor}/${field}`),
+    '/line/products',
+    ...['manifoldHeight', 'mouthHeight'].map((field) => `${fill.path}/${field}`),
+    ...lanes.flatMap((_, i) => ['kv', 'nozzle', 'out'].map((field) => `${fill.path}/lanes/${i}/${field}`)),
+    // a lane that fills from below stands under the liquid in the bottle
+    ...(lanes.some(({ nozzle }) => nozzle === 'bottom up') ? ['/line/formats'] : []),
+  ];
+};
+
 /**
  * Places of the book that a figure rests on.
  *
  * Method   the origins of its working, back to the places, each working once
  * Symbols  floor  its place among the floors of the book
- * Returns  places, sorted; where a value was solved with others, the parts of the book that the balance is made of
+ * Returns  places, sorted; where a value was solved with others, the parts of the book that they are solved from:
+ *          iteration keeps no list of its own
  * Cost     O(workings behind it)
  */
 export const figurePlaces = (
   figure: Figure,
   workings: readonly Working[],
   floor: number,
+  book: Book,
 ): readonly string[] => {
   const places = new Set<string>([...figure.assumed, ...figure.missing]);
   if (figure.path !== undefined) places.add(figure.path);
@@ -34,7 +54,10 @@ export const figurePlaces = (
   const follow = (origin: Origin): void => {
     if ('path' in origin) places.add(origin.path);
     else if ('working' in origin) visit(origin.working);
-    else for (const place of behindSolved(floor)) places.add(place);
+    else {
+      const parts = origin.solved === 'balance' ? balancePlaces(floor, book) : pacePlaces(floor);
+      for (const place of parts) places.add(place);
+    }
   };
   const visit = (number: number): void => {
     const working = workings[number];

@@ -59,11 +59,11 @@ export const proofContext = (book: Book, { floors, format }: Assessment, floor: 
     finding: (id) => findings.get(id),
     asked: (finding) => ({
       limits: [demanded(finding, here.workings)],
-      places: figurePlaces(finding.demand, here.workings, hereIndex),
+      places: figurePlaces(finding.demand, here.workings, hereIndex, book),
       missing: finding.demand.value === undefined ? finding.demand.missing : [],
       foreseen: finding.verdict,
     }),
-    sitePlaces: (figure) => (site === undefined ? [] : figurePlaces(figure, site.workings, siteIndex)),
+    sitePlaces: (figure) => (site === undefined ? [] : figurePlaces(figure, site.workings, siteIndex, book)),
     placeOf: (tag) => {
       if (!paths.has(tag)) paths.set(tag, tagPath(book, tag));
       return paths.get(tag);

@@ -269,12 +269,37 @@ describe('a change of the book', () => {
 
   it('of one lane’s count leaves the other lanes’ proofs standing', () => {
     const { floors } = proofOf(demoWith(changes[1]!), everyTry);
-    const stale = floors.map(({ checks }) => checks.filter(({ state }) => state === 'stale'));
-    expect(stale.map((each) => each.map(({ check }) => check.id))).toEqual([
-      expect.arrayContaining(['fillLevel -Y11']),
-      expect.arrayContaining(['fillLevel -Y11']),
-    ]);
-    expect(stale[1]![0]!.changed.length).toBeGreaterThan(0);
+    for (const { checks } of floors) {
+      const stale = checks.filter(({ state }) => state === 'stale').map(({ check }) => check.id);
+      // its own level, and what the pace of the line is or asks for: it waits for the slowest lane
+      expect(stale.filter((id) => id.startsWith('fillLevel'))).toEqual(['fillLevel -Y11']);
+      expect(stale).toEqual(expect.arrayContaining(['rate FLAGON-2L', 'cycleTime FLAGON-2L']));
+      expect(stale.filter((id) => !/^(fillLevel|rate|efficiency|cycleTime|utility) /.test(id))).toEqual([]);
+    }
+  });
+
+  it('of one lane’s count on one floor is told of that lane alone, wherever it stands in the list', () => {
+    const lanes = ['-Y11', '-Y12', '-Y13'];
+    const settings = (counts: readonly number[], order = lanes) =>
+      order.map((lane) => ({ lane, format: 'FLAGON-2L', preset: counts[lanes.indexOf(lane)]! }));
+    const at = (value: unknown) => demoWith({ path: '/floors/1/settings', value });
+    const before = at(settings([803, 796, 807]));
+    const larkmoor = floorOf(proofOf(before), 'LARKMOOR');
+    const tries = recorded(
+      lanes.map((lane) =>
+        triedOn(before, 'LARKMOOR', checkOf(larkmoor, `fillLevel ${lane}`).check, { readings: ['2.01 L'] }),
+      ),
+    );
+    const moved = (book: Book): readonly string[] =>
+      floorOf(proofOf(book, tries), 'LARKMOOR')
+        .checks.filter(({ changed }) => changed.length > 0)
+        .map(({ check }) => check.on[0]!);
+    expect(moved(before)).toEqual([]);
+    expect(moved(at(settings([803, 790, 807])))).toEqual(['-Y12']);
+    expect(moved(at(settings([803, 796, 807], lanes.toReversed())))).toEqual([]);
+    expect(moved(at(settings([803, 796, 807], ['-Y11', '-Y13'])))).toEqual(['-Y12']);
+    expect(moved(at([{ lane: '-Y14', preset: 799 }, ...settings([803, 796, 807])]))).toEqual([]);
+    expect(moved(at([...settings([803, 796, 807]), { lane: '-Y13', preset: 800 }]))).toEqual(['-Y13']);
   });
 
   it('that puts another thing before it moves no proof', () => {

@@ -44,5 +44,5 @@ export const settingPatches = (
 /** Whether one of two places is the other or lies within it. */
 export const isWithin = (one: string, other: string): boolean => {
   const [a, b] = [stepsOf(one), stepsOf(other)];
-  return a.slice(0, b.length).every((step, i) => step === '-' || b[i] === '-' || step === b[i]);
+  return a.slice(0, b.length).every((step, i) => step === b[i]);
 };

@@ -32,8 +32,10 @@ const ofProgram: readonly CheckSort[] = [
   'capChute',
 ];
 
-/** Sorts of checks that hang on a setting which stands nowhere in the book, beside those on its own thing. */
+/** Sorts of checks that hang on a setting which stands nowhere in the book yet, beside those on its own thing. */
 const hangOn: Partial<Record<SettingSort, readonly CheckSort[]>> = {
+  preset: ['fillLevel'],
+  changeOver: ['fillLevel'],
   frequency: [...pace, 'stopTime'],
   parameters: [...pace, 'stopTime'],
   throttleOut: pace,
@@ -49,7 +51,8 @@ const passed: readonly CheckState[] = ['proved', 'shown', 'concession', 'stands'
 /**
  * The checks that a changed setting touches.
  *
- * Method   where the value stands in the book, every check that hangs on that place; where it does not, the checks on the
+ * Method   where the value stands in the book, every check that hangs on that place, and on its own thing those of the
+ *          sorts above, whose place is not there yet; where it does not, the checks on the
  *          thing that it belongs to and those of the sorts above. A check whose last try is older than the change is stale;
  *          one that stands from an earlier floor is too
  * Symbols  checks  of the floor on which the second value was read
@@ -62,7 +65,8 @@ export const touchedChecks = (
   const places = settingPatches(row, book, to.record.floor, to).map(({ path }) => path);
   const hangs = ({ check }: ProvedCheck): boolean =>
     places.length > 0
-      ? restsOn(check).some((place) => places.some((path) => isWithin(path, place)))
+      ? restsOn(check).some((place) => places.some((path) => isWithin(path, place))) ||
+        (row.on !== undefined && check.on.includes(row.on) && (hangOn[row.sort] ?? []).includes(check.sort))
       : (row.on !== undefined && check.on.includes(row.on)) || (hangOn[row.sort] ?? []).includes(check.sort);
   return checks.filter(hangs).map(({ check, state, inForce }) => ({
     check: check.id,

@@ -25,6 +25,14 @@ const bottlesOfLane = ({ book }: ProofContext, lanes: number): number => {
   return wanted.ok ? Math.ceil(wanted.value.outputs.trials / lanes) : usualBottles;
 };
 
+/** Where the counts of a lane stand on the floor: those of the other lanes do not move its level. */
+const countsOf = ({ book, hereIndex, format }: ProofContext, lane: string): readonly string[] =>
+  (book.floors?.[hereIndex]?.settings ?? []).flatMap((one, i) =>
+    one.lane === lane && (one.format === undefined || one.format === format?.tag)
+      ? [`/floors/${hereIndex}/settings/${i}`]
+      : [],
+  );
+
 /** Each lane fills to the level, and the contents are judged by the rule that was agreed. */
 export const fillingChecks = (c: ProofContext): readonly Check[] => {
   const fill = stationOf(c.book, 'fill');
@@ -49,8 +57,8 @@ export const fillingChecks = (c: ProofContext): readonly Check[] => {
           level,
           `${c.formatPath}/brimful`,
           '/agreement/contents/levelGoal',
-          `/floors/${c.hereIndex}/settings`,
-          ...['preset', 'pulses', 'delay', 'closing', 'nozzleBore', 'changeOver', 'out'].map(
+          ...countsOf(c, tag),
+          ...['preset', 'presets', 'pulses', 'delay', 'closing', 'nozzleBore', 'changeOver', 'out'].map(
             (field) => `${path}/${field}`,
           ),
         ],

@@ -5,6 +5,7 @@ import { agreedPeriodSheet } from '../../sheets/rate/agreed-period.ts';
 import type { Check } from '../check.ts';
 import type { ConditionId } from '../condition.ts';
 import { drivenConditions } from '../driven-conditions.ts';
+import { pacePlaces } from '../figure-places.ts';
 import type { Limit } from '../limit.ts';
 import { makeCheck } from '../make-check.ts';
 import { placeFigure } from '../place-figure.ts';
@@ -72,7 +73,8 @@ export const rateRunChecks = (c: ProofContext): readonly Check[] => {
   };
   const conditions = runConditions(c);
   const common = { point: 'witness', conditions } as const;
-  const run = ['/agreement/acceptanceRun', '/agreement/allowedStops', c.ratePath];
+  const pace = pacePlaces(c.hereIndex);
+  const run = ['/agreement/acceptanceRun', '/agreement/allowedStops', c.ratePath, ...pace];
   const duration = length.value === undefined ? {} : { duration: length.value };
   return [
     makeCheck('cycleTime', [tag], 'run', {
@@ -83,7 +85,7 @@ export const rateRunChecks = (c: ProofContext): readonly Check[] => {
       judged: 'mean',
       limits: [period.limit],
       missing: period.limit.figure.missing,
-      places: period.places,
+      places: [...period.places, ...pace],
     }),
     makeCheck('rate', [tag], 'run', {
       ...common,
