@@ -81,6 +81,7 @@ export const checkSentences = (
           conditions: conditions(not(shortfall === 'broken' ? false : undefined)),
           read: (judged.result.readings ?? []).length,
           wanted: check.readings,
+          instrument: words.thing(judged.result.instrument ?? ''),
         }),
       )
       .join('; ');

@@ -27,6 +27,8 @@ const shortfallsInOrder = [
   'unread',
   /** The run was shorter than agreed. */
   'brief',
+  /** Read with an instrument of the book whose calibration was past. */
+  'overdue',
   /** Fewer readings than the check wants. */
   'few',
   /** The book does not say what the limit is. */
@@ -140,6 +142,7 @@ export const judgeResult = (check: PlannedCheck, result: RecordedResult, path: s
     broken,
     unread: all.includes(undefined),
     brief: result.brief === true,
+    overdue: result.overdue === true,
     few: check.limits.length > 0 && readings.typed.length < check.readings,
     limit: check.missing.length > 0 || limits.some(({ limit }) => limit.figure.value === undefined),
     unsure: limits.some(

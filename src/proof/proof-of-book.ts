@@ -19,6 +19,7 @@ import { type HeardReply, repliesOf } from './replies.ts';
 import { type RecordedResult, resultsOf } from './results.ts';
 import { resultsOfRuns } from './results-of-runs.ts';
 import { type ProofWait, waitsOf } from './waits.ts';
+import { withInstruments } from './with-instruments.ts';
 import { withRuns } from './with-runs.ts';
 
 /** What is to be proved on a floor and what has been. */
@@ -118,7 +119,7 @@ export const proofOfBook = (
     resultsOfRuns(book, records),
     moments,
   );
-  const tries = triesByCheck(results);
+  const tries = triesByCheck(withInstruments(results, book));
   const { waits, problems: strangeWaits } = waitsOf(book, records, moments);
   const punch = punchPoints(records);
   const proved = assessment.floors.map((floor) => ({

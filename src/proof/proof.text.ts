@@ -202,6 +202,7 @@ const shortfall: Words<Shortfall> = {
   broken: 'out of condition ({conditions})',
   unread: 'conditions not read ({conditions})',
   brief: 'the run was shorter than agreed',
+  overdue: 'read with {instrument}, whose calibration was past',
   few: '{read} of {wanted} readings',
   limit: 'the book does not say the limit',
   unsure: 'the spread of the reading lies on both sides of the limit',

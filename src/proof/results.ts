@@ -36,6 +36,8 @@ export interface RecordedResult {
   readonly shared?: boolean;
   /** The run was shorter than agreed. */
   readonly brief?: boolean;
+  /** Read with an instrument whose calibration was past. */
+  readonly overdue?: boolean;
 }
 
 type Body = Omit<RecordedResult, 'id' | 'at'>;

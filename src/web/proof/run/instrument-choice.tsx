@@ -1,9 +1,9 @@
 import type { ReactElement } from 'react';
+import { instrumentDate } from '../../../proof/index.ts';
 import { usePage, useWords } from '../../state/page-context.ts';
 import { dayText, today } from '../day-text.ts';
 import { TextField } from '../text-field.tsx';
 import { useProof } from '../with-proof.tsx';
-import { instrumentDate } from './instrument-date.ts';
 import type { Run } from './use-run.ts';
 
 /** With which instrument it is read: one of the book, with the day on which it is due, or another by its name. */

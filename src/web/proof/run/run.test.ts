@@ -12,7 +12,6 @@ import { allWords } from '../../words/all-words.ts';
 import { proofRunWords } from '../../words/proof-run.text.ts';
 import { makeWords } from '../../words/words.ts';
 import { barScale, placeOn } from './bar-scale.ts';
-import { instrumentDate } from './instrument-date.ts';
 import { lapWatch } from './laps.ts';
 import { lastReads } from './last-reads.ts';
 import { readingFigures } from './reading-figures.ts';
@@ -225,13 +224,5 @@ describe('the bar of a reading', () => {
     expect(scale?.low).toBeGreaterThan(300);
     const unknown = { id: 'x', kind: 'volume' as const, assumed: [], missing: [] };
     expect(barScale({ sense: 'least', figure: unknown }, [1])).toBeUndefined();
-  });
-});
-
-describe('an instrument', () => {
-  it('is in date up to the day on which it is due', () => {
-    expect(instrumentDate('2027-04-19', '2027-04-19')).toBe('in date');
-    expect(instrumentDate('2027-04-18', '2027-04-19')).toBe('out of date');
-    expect(instrumentDate(undefined, '2027-04-19')).toBe('not said');
   });
 });

@@ -6,6 +6,7 @@ import {
   type ProvedCheck,
   placesOfBook,
   restsOn,
+  withInstruments,
 } from '../../../proof/index.ts';
 import type { Kind } from '../../../quantity/index.ts';
 import { pressed } from '../../pad/key-pad.tsx';
@@ -89,7 +90,8 @@ export const useRun = (one: ProvedCheck): Run => {
   const unitOf = (of: Kind): string => units.unitOf(of, of === kind ? near : undefined);
   const made = runBody(words, draft, { check, floor: floor.floor, basis, unitOf });
   const silent = made.missing.seen ?? made.missing.reading;
-  const judged = judgeResult(check, { ...made.body, id: '', at: page.now() }, '');
+  const [shown] = withInstruments([{ ...made.body, id: '', at: page.now() }], book);
+  const judged = judgeResult(check, shown!, '');
   const verdict = silent === undefined ? judged : undefined;
   const others = useMemo(() => {
     const own = new Set<string>([...check.under.map((condition) => condition.id), ...check.ownConditions]);
