@@ -13,6 +13,7 @@ const computation = [
   'floor',
   'proof',
   'joins',
+  'packing',
 ];
 const aboveStore = [
   'quantity',
@@ -44,6 +45,7 @@ const layers = {
   floor: ['quantity', 'table', 'statistics', 'sheets', 'book', 'hydraulics', 'line', 'fill'],
   proof: [...aboveStore, 'joins'],
   joins: aboveStore,
+  packing: [...aboveStore, 'proof', 'joins'],
   archive: ['quantity', 'table', 'book', 'media', 'record'],
   witness: [...computation, 'book', 'media', 'record'],
   store: ['quantity', 'book', 'media', 'record'],
@@ -69,6 +71,7 @@ const pure = [
   'floor',
   'proof',
   'joins',
+  'packing',
   'witness',
 ];
 

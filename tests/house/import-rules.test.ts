@@ -38,13 +38,15 @@ const table: Record<string, string> = {
   floor: 'quantity text table statistics sheets book hydraulics line fill',
   proof: 'quantity text table statistics sheets book record hydraulics line fill floor joins',
   joins: 'quantity text table statistics sheets book record hydraulics line fill floor',
-  witness: 'quantity text statistics sheets book media record hydraulics line fill floor proof joins',
+  packing: 'quantity text table statistics sheets book record hydraulics line fill floor proof joins',
+  witness: 'quantity text statistics sheets book media record hydraulics line fill floor proof joins packing',
   store: 'quantity text book media record',
-  papers: 'quantity text table statistics sheets book media record hydraulics line fill floor proof joins',
+  papers:
+    'quantity text table statistics sheets book media record hydraulics line fill floor proof joins packing',
   server:
-    'quantity text table statistics sheets book media record hydraulics line fill floor proof joins archive store papers',
-  cli: 'quantity text table statistics sheets book media record hydraulics line fill floor proof joins archive witness store papers',
-  web: 'quantity text table statistics sheets book media record hydraulics line fill floor proof joins archive witness',
+    'quantity text table statistics sheets book media record hydraulics line fill floor proof joins packing archive store papers',
+  cli: 'quantity text table statistics sheets book media record hydraulics line fill floor proof joins packing archive witness store papers',
+  web: 'quantity text table statistics sheets book media record hydraulics line fill floor proof joins packing archive witness',
 };
 const layers = Object.keys(table);
 const allowed = (from: string, to: string): boolean =>

@@ -3,9 +3,10 @@ import { above0, quantity } from './quantity.ts';
 import { refersTo, tag } from './tag.ts';
 
 export const packedItem = part(
-  'Something in a crate that has no tag, as it stands on the shipping papers.',
+  'Something in a crate, as it stands on the shipping papers.',
   {},
   {
+    describes: refersTo('any', 'Thing with a tag that this row describes.'),
     what: words('What it is, described so that it is understood in any country.'),
     as: oneOf(
       ['loose part', 'change part', 'spare', 'consumable', 'tool', 'document', 'other'],

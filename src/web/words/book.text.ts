@@ -234,6 +234,7 @@ export const bookWords: Bundle = {
     'field.items': 'other contents, row by row',
     'field.items.what': 'what',
     'field.as': 'comes along as',
+    'field.describes': 'thing that it is',
     'field.tariff': 'number of the customs tariff',
     'field.temporary': 'comes back',
     'field.dangerous': 'dangerous goods, row by row',
