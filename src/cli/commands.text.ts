@@ -37,6 +37,10 @@ export const commandsText: Bundle = {
     'option.print.format': 'which format of the book; the first where it is left out',
     'option.print.page': "size of the page; the book's own where it is left out, else a4",
     'option.print.units': 'units to print; those of the book where it is left out',
+    'option.print.language':
+      "language of the paper; the first of the book's own that is held here where it is left out, else en",
+    'option.print.beside':
+      'on a protocol, a preparation or a schedule: a second language beside the first, one that is held here or a sheet that "twinfloor words" wrote and somebody filled in',
     'option.print.date': 'day that the paper carries, as 2027-03-08; today where it is left out',
     'option.print.out': 'file to write; named after the book and the paper where it is left out',
     'option.sheet.units':
@@ -46,6 +50,9 @@ export const commandsText: Bundle = {
     'option.open.data': 'folder that keeps the books (.twinfloor in the folder of the program)',
     'option.open.allow-host': 'further names by which pages may call this server, parted by commas',
 
+    'print.beside.papers': 'a paper that is filled in: {papers}',
+    'print.beside.given':
+      'another language than the paper’s ({languages}), or a sheet of words (.xlsx, .csv)',
     'print.written': '{path} was written.',
     'cli.day': 'a day as 2027-03-08',
     'cli.wanted.book': 'a book as JSON, UTF-8',

@@ -17,6 +17,7 @@ import { utilitiesCommand } from './utilities-command.ts';
 import { validateCommand } from './validate-command.ts';
 import { verifyCommand } from './verify-command.ts';
 import { witnessCommand } from './witness-command.ts';
+import { wordsCommand } from './words-command.ts';
 
 /** The commands, in the order in which the help lists them. */
 export const commands: readonly Command[] = [
@@ -31,6 +32,7 @@ export const commands: readonly Command[] = [
   questionsCommand,
   answersCommand,
   printCommand,
+  wordsCommand,
   witnessCommand,
   replyCommand,
   sheetCommand,

@@ -20,6 +20,7 @@ import { utilitiesDocumentSchema } from './utilities-document.ts';
 import { validationSchema } from './validate-document.ts';
 import { verificationSchema } from './verify-document.ts';
 import { witnessSchema } from './witness-document.ts';
+import { wordsSchema } from './words-document.ts';
 
 /** What the commands print with `--json`, by the name of the file in docs/schema. */
 export const documents = {
@@ -45,6 +46,7 @@ export const documents = {
   'verification-1': verificationSchema,
   'archive-1': archivedSchema,
   'witness-1': witnessSchema,
+  'words-1': wordsSchema,
 } as const;
 
 /** The published JSON Schema of one of them. */

@@ -1,5 +1,6 @@
 import { paperKinds } from '../book/paper-kinds.ts';
 import { stockNames } from '../papers/labels/stock-names.ts';
+import { languages } from '../text/index.ts';
 import type { Command } from './command.ts';
 
 /** A paper of a book as a PDF: to be read, signed, filled in and sent back. */
@@ -21,6 +22,8 @@ export const printCommand: Command = {
     { name: 'format', value: 'TAG' },
     { name: 'page', value: 'SIZE', oneOf: ['a4', 'letter'] },
     { name: 'units', value: 'SYSTEM', oneOf: ['metric', 'us'] },
+    { name: 'language', value: 'LANGUAGE', oneOf: languages },
+    { name: 'beside', value: 'LANGUAGE|WORDS.xlsx|.csv' },
     { name: 'date', value: 'DAY' },
     { name: 'out', value: 'FILE.pdf' },
   ],
@@ -31,6 +34,7 @@ export const printCommand: Command = {
     'twinfloor print examples/main.json --paper protocol --floor OXBOW',
     'twinfloor print examples/main.json --paper card --out card.pdf',
     'twinfloor print src/book/demo/flagon-line.json examples/records/protocol.records --paper dossier',
+    'twinfloor print src/book/demo/flagon-line.json --paper protocol --beside es',
     'twinfloor print src/book/demo/flagon-line.json --paper labels --stock wrap-letter',
     'twinfloor print src/book/demo/flagon-line.json examples/records/joins.records --paper schedule',
   ],

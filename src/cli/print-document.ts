@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import { languages } from '../text/index.ts';
 
 export const printedSchema = z
   .strictObject({
@@ -10,6 +11,7 @@ export const printedSchema = z
     sha256: z.string().describe('Of the file that was written'),
     bookSha256: z.string().describe('Of the text of the book, as it stands at the head of every page'),
     date: z.string().describe('Day that the paper carries'),
+    language: z.enum(languages).describe('Language of the paper'),
     page: z.enum(['a4', 'letter']),
     floors: z.array(z.string()).describe('Tags of the floors on it'),
     title: z.string().optional(),

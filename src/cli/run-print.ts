@@ -1,5 +1,6 @@
 import { basename } from 'node:path';
 import type * as z from 'zod';
+import { paperLanguages } from '../book/paper-languages.ts';
 import {
   makeTypesetter,
   type PageSize,
@@ -12,7 +13,9 @@ import type { UnitSystem } from '../quantity/index.ts';
 import type { Problem } from '../quantity/problem.ts';
 import { toHex } from '../record/hex.ts';
 import { sha256 } from '../record/sha256.ts';
+import { type Language, loadTranslation } from '../text/index.ts';
 import { askedInVain } from './asked-in-vain.ts';
+import { besideOf } from './beside-of.ts';
 import type { Call, Ended } from './command.ts';
 import { isDay } from './day.ts';
 import type { printedSchema } from './print-document.ts';
@@ -51,6 +54,9 @@ export const runPrint = async (call: Call, world: World): Promise<Ended> => {
   const problems = [...wrong, ...askedInVain(book, path, call)];
   if (problems.length > 0) return { problems };
   const kind = (values.paper ?? 'prediction') as PaperKind;
+  const language = (values.language ?? paperLanguages(book)[0]) as Language;
+  const beside = await besideOf(values.beside, { kind, language }, world);
+  if (!beside.ok) return { problems: beside.problems, heading: values.beside };
   const recordsPath = operands[1];
   const recorded = recordsPath === undefined ? undefined : await readRecordedFile(recordsPath, world);
   if (recorded?.ok === false) return { problems: recorded.problems, heading: recorded.heading };
@@ -71,6 +77,8 @@ export const runPrint = async (call: Call, world: World): Promise<Ended> => {
     format: values.format,
     units: values.units as UnitSystem | undefined,
     stock: values.stock,
+    translation: await loadTranslation(language),
+    beside: beside.value,
   };
   const printed = printPaper(asked, { date, hash, page }, makeTypesetter());
   const { bytes, floors } = printed;
@@ -88,6 +96,7 @@ export const runPrint = async (call: Call, world: World): Promise<Ended> => {
       sha256: toHex(sha256(bytes)),
       bookSha256: hash,
       date,
+      language,
       page: printed.page ?? page ?? (book.about?.paper === 'Letter' ? 'letter' : 'a4'),
       floors: [...floors],
       ...(title === undefined ? {} : { title }),

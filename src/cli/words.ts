@@ -11,6 +11,7 @@ import { floorShiftText } from '../floor/shift/shift.text.ts';
 import { joinProblemText, joinsText } from '../joins/index.ts';
 import { shiftProblemText as lineShiftText } from '../line/shift/shift-problems.text.ts';
 import { mediaProblemText } from '../media/problems.text.ts';
+import { wordProblemText } from '../papers/beside/problems.text.ts';
 import { proofProblemText, proofText } from '../proof/index.ts';
 import { settingProblemText } from '../proof/settings/problems.text.ts';
 import { settingsText } from '../proof/settings/settings.text.ts';
@@ -34,6 +35,7 @@ import { shiftText } from './shift.text.ts';
 import { utilitiesText } from './utilities.text.ts';
 import { verifyText } from './verify.text.ts';
 import { witnessCommandText } from './witness.text.ts';
+import { wordsCommandText } from './words.text.ts';
 
 /** Every word that the command line may say, but those of the sheets, which come with their sheet. */
 export const words = makeCatalogue([
@@ -66,6 +68,8 @@ export const words = makeCatalogue([
   joinProblemText,
   joinsCommandText,
   questionsText,
+  wordsCommandText,
+  wordProblemText,
   questionSheetWords,
   ...sharedWords,
   quantityProblemText,

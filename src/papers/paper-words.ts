@@ -19,6 +19,8 @@ export interface PaperWords {
   /** What is said in place of the English; absent, the paper is English. */
   readonly translation: Translation | undefined;
   readonly say: (key: string, parts?: Parts) => string;
+  /** What is said in place of an English text that stands outside the catalogue: names of a sheet's fields. */
+  readonly inWords: (english: string) => string;
   readonly has: (key: string) => boolean;
   /** The words of a key where there are some, else what was given. */
   readonly sayOr: (key: string, otherwise: string, parts?: Parts) => string;
@@ -84,6 +86,7 @@ export const makePaperWords = (
     locale,
     translation,
     say,
+    inWords: (english) => translation?.texts.get(english) ?? english,
     has: (key) => spoken.has(key, language),
     sayOr,
     quantity: (value, kind, digits) => written(value, kind, unitOf(kind, value), digits),

@@ -10,6 +10,7 @@ export const papersText: Bundle = {
     'paper.caution':
       'A prediction from what the book says. Electrical, pressure, lifting, chemical and guarding work follow the local code and licensed practice.',
     'paper.care': 'Take care.',
+    'paper.unreviewed': 'Translated, not reviewed: where it matters, the English holds.',
     'paper.bottles': 'bottles{per}',
     'paper.interval': '{low} … {high}',
     'paper.percent': '{n} %',

@@ -206,6 +206,9 @@ export const routes = {
       format: z.string().max(200).optional(),
       page: z.enum(['a4', 'letter']).optional(),
       units: z.enum(['metric', 'us']).optional(),
+      language: z.enum(['en', 'de', 'es', 'fr']).optional(),
+      /** A second language, on the papers that are filled in. */
+      beside: z.enum(['en', 'de', 'es', 'fr']).optional(),
     }),
     answers: {},
   },

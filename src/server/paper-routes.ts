@@ -2,10 +2,12 @@ import { buffer } from 'node:stream/consumers';
 import type { FastifyInstance } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { type Book, readBook } from '../book/index.ts';
-import { paperKinds } from '../book/paper-kinds.ts';
+import { inTwoLanguages, paperKinds } from '../book/paper-kinds.ts';
+import { paperLanguages } from '../book/paper-languages.ts';
 import type { PageSize, PaperKind, Typesetter } from '../papers/index.ts';
 import type { UnitSystem } from '../quantity/index.ts';
 import type { Problem } from '../quantity/problem.ts';
+import { loadTranslation } from '../text/index.ts';
 import { routes } from './api.ts';
 import type { ServerPorts } from './ports.ts';
 import { serverProblem } from './problems.ts';
@@ -55,7 +57,7 @@ export const paperRoutes = (server: FastifyInstance, { store, now }: ServerPorts
     ...routeOptions(routes.readPaper),
     handler: async (request, reply) => {
       const { id, paper } = request.params;
-      const { floor, format, page, units } = request.query;
+      const { floor, format, page, units, language, beside } = request.query;
       const latest = await store.latestRevision(id);
       if (!latest.ok) return refuseWith(reply, latest.problems);
       const book = readBook(latest.value.text);
@@ -72,6 +74,11 @@ export const paperRoutes = (server: FastifyInstance, { store, now }: ServerPorts
       );
       typesetter ??= makeTypesetter();
       const { records } = recorded.value;
+      const spoken = language ?? paperLanguages(book.value)[0];
+      const second =
+        beside === undefined || beside === spoken || !inTwoLanguages.has(paper as PaperKind)
+          ? undefined
+          : { translation: await loadTranslation(beside) };
       const wanted = wantedPictures(paper as PaperKind, book.value, records);
       const { bytes } = printPaper(
         {
@@ -83,6 +90,8 @@ export const paperRoutes = (server: FastifyInstance, { store, now }: ServerPorts
           floor,
           format,
           units: units as UnitSystem | undefined,
+          translation: await loadTranslation(spoken),
+          beside: second,
         },
         {
           date: now().slice(0, 10),

@@ -5,7 +5,6 @@ import { defaultUnit } from '../../quantity/index.ts';
 import { findingName } from '../finding-texts.ts';
 import type { PaperWords } from '../paper-words.ts';
 import { type PreparationQuestion, type Trade, trades } from './preparation-content.ts';
-import { questionWords } from './question-words.ts';
 
 /** Who of the site answers: the trade whose finding waits, else the one whose part of the floor it is. */
 export const tradeOf = ({ path, utility }: OpenQuestion): Trade => {
@@ -39,11 +38,9 @@ export const questionOf = (
   paper: PaperWords,
 ): PreparationQuestion => {
   const { path, choices } = asked;
-  const question = questionText(paper.book, path, questionWords);
+  const question = questionText(paper.book, path, paper);
   const unit = unitOf(asked, paper);
-  const shown = choices?.map((choice) =>
-    questionWords.has(`word.${choice}`) ? questionWords.say(`word.${choice}`) : choice,
-  );
+  const shown = choices?.map((choice) => paper.sayOr(`word.${choice}`, choice));
   return {
     text:
       shown === undefined

@@ -1,7 +1,9 @@
 import { type ReactElement, useState } from 'react';
 import { floorBoundFor } from '../../book/floor-bound-for.ts';
-import { ofOneFloor, type PaperKind, paperKinds } from '../../book/paper-kinds.ts';
+import { inTwoLanguages, ofOneFloor, type PaperKind, paperKinds } from '../../book/paper-kinds.ts';
+import { paperLanguages } from '../../book/paper-languages.ts';
 import { routes } from '../../server/api.ts';
+import { languageNames, languages } from '../../text/index.ts';
 import { GoLink } from '../shell/go-link.tsx';
 import { bookPageAddress } from '../shell/route.ts';
 import { usePagePart, usePageState, useWords } from '../state/page-context.ts';
@@ -12,10 +14,16 @@ interface Choice {
   readonly format: string;
   readonly page: string;
   readonly units: string;
+  readonly language: string;
+  readonly beside: string;
 }
 
-const addressOf = (id: string, paper: PaperKind, { floor, ...rest }: Choice): string => {
-  const chosen = { ...rest, ...(ofOneFloor.has(paper) ? { floor } : {}) };
+const addressOf = (id: string, paper: PaperKind, { floor, beside, ...rest }: Choice): string => {
+  const chosen = {
+    ...rest,
+    ...(ofOneFloor.has(paper) ? { floor } : {}),
+    ...(inTwoLanguages.has(paper) ? { beside } : {}),
+  };
   const query = new URLSearchParams(Object.entries(chosen).filter(([, value]) => value !== '')).toString();
   const path = routes.readPaper.path.replace(':id', encodeURIComponent(id)).replace(':paper', paper);
   return query === '' ? path : `${path}?${query}`;
@@ -30,7 +38,15 @@ export const PapersPage = (): ReactElement => {
   const formats = book?.line?.formats ?? [];
   const boundFor = book === undefined ? '' : floorBoundFor(book, undefined);
   const bound = floors.find(({ tag }) => tag === boundFor);
-  const [choice, setChoice] = useState<Choice>({ floor: '', format: '', page: '', units: '' });
+  const [choice, setChoice] = useState<Choice>({
+    floor: '',
+    format: '',
+    page: '',
+    units: '',
+    language: '',
+    beside: '',
+  });
+  const spoken = book === undefined ? languages : paperLanguages(book);
   const select = (
     name: keyof Choice,
     options: readonly { readonly value: string; readonly text: string }[],
@@ -83,6 +99,16 @@ export const PapersPage = (): ReactElement => {
           { value: '', text: say('print.units.book') },
           { value: 'metric', text: say('page.units.metric') },
           { value: 'us', text: say('page.units.us') },
+        ])}
+        {select('language', [
+          { value: '', text: languageNames[spoken[0]] },
+          ...spoken.slice(1).map((one) => ({ value: one, text: languageNames[one] })),
+        ])}
+        {select('beside', [
+          { value: '', text: say('print.beside.none') },
+          ...spoken
+            .filter((one) => one !== (choice.language === '' ? spoken[0] : choice.language))
+            .map((one) => ({ value: one, text: languageNames[one] })),
         ])}
       </div>
       <ol className="papers-list">
