@@ -9,6 +9,7 @@ import {
   type Gate,
   type GateName,
   type Lack,
+  lackNames,
   type ProvedCheck,
   stages,
 } from '../proof/index.ts';
@@ -116,7 +117,7 @@ const lackText = ({ lacks }: Gate, nameOf: NameOf): string =>
   textTable(
     lacks.map((lack) => [
       words.say(`proof.lack.${lack.sort}`),
-      nameOf(lack),
+      lack.sort === 'punch' ? `${lack.id}: ${nameOf(lack)}` : nameOf(lack),
       words.say(`proof.holder.${lack.holder}`),
     ]),
   );
@@ -170,16 +171,16 @@ export const proofTextOf = (
       number: (value) => formatNumber(value, world.locale, 2),
     }),
   };
-  const nameOf =
-    ({ floor, checks }: FloorProof): NameOf =>
-    ({ sort, id, path }) => {
-      if (sort === 'check') return telling.say.name(checks.find(({ check }) => check.id === id)!.check);
-      if (sort === 'finding')
-        return nameOnFloor(told.book, assessment.find((one) => one.floor === floor)!, id);
-      if (sort === 'question' || sort === 'agreement') return placeText(told.book, path ?? id);
-      if (sort === 'wait') return waits.find(({ wait }) => wait === id)?.what ?? id;
-      return sort === 'punch' ? `${id}: ${punch.find((one) => one.point === id)?.text ?? ''}` : id;
-    };
+  const nameOf = (floor: FloorProof): NameOf => {
+    const assessed = assessment.find((one) => one.floor === floor.floor)!;
+    return lackNames({ punch, waits }, floor, {
+      say: words.say,
+      number: (value) => formatNumber(value, world.locale, 5),
+      checks: telling.say,
+      place: (path) => placeText(told.book, path),
+      finding: (id) => nameOnFloor(told.book, assessed, id),
+    });
+  };
   const gatesText = (floor: FloorProof): readonly string[] =>
     floor.gates
       .filter((one) => gate === undefined || one.gate === gate)

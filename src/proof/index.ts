@@ -11,6 +11,7 @@ export type { HeldLimit } from './held-limit.ts';
 export { instrumentDate } from './instrument-date.ts';
 export { type JudgedResult, judgeResult } from './judge-result.ts';
 export type { Lack } from './lack.ts';
+export { lackNames } from './lack-names.ts';
 export type { Limit } from './limit.ts';
 export type { PlannedCheck } from './plan.ts';
 export type { PlanOfDays, PlanStep } from './plan-of-days.ts';

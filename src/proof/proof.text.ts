@@ -1,3 +1,4 @@
+import type { Wait } from '../book/index.ts';
 import type { Answerer } from '../floor/questions/index.ts';
 import type { Bundle } from '../text/index.ts';
 import type { CarryReason } from './carry-over.ts';
@@ -243,6 +244,36 @@ const lack: Words<Lack['sort']> = {
   join: 'joins not recorded as done',
 };
 
+/** What a lack is called where its sort alone says too little, see lack-names.ts. */
+const lackName: Words<'reading' | 'wait' | 'bottles' | 'caps' | 'detergent' | 'unknown'> = {
+  reading: 'no reading of the site itself is there',
+  wait: '{kind}: the book says nothing of it',
+  bottles: 'bottles: {have} at hand, the run takes {needed}',
+  caps: 'caps: {have} at hand, the run takes {needed}',
+  detergent: 'detergent: {have} kg at hand, the run takes {needed} kg',
+  unknown: 'not known how many',
+};
+
+/** What others own, by its kind. */
+const waitKind: Words<NonNullable<Wait['kind']>> = {
+  people: 'people booked',
+  induction: 'induction at the site',
+  permit: 'permit',
+  interpreter: 'interpreter',
+  'licensed trade': 'licensed trade',
+  'lifting gear': 'lifting gear booked',
+  customs: 'customs',
+  bottles: 'bottles',
+  caps: 'caps',
+  detergent: 'detergent',
+  'water flushed': 'water flushed',
+  'water quality': 'water quality',
+  laboratory: 'laboratory',
+  part: 'part on order',
+  release: 'release',
+  other: 'other',
+};
+
 const holder: Words<Answerer> = { site: 'site', builder: 'builder' };
 
 const point: Words<'none' | 'witness' | 'hold'> = { none: '', witness: 'witness', hold: 'hold' };
@@ -260,6 +291,8 @@ const areas: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   shortfall,
   instrument,
   lack,
+  lackName,
+  waitKind,
   holder,
   point,
 };

@@ -2,9 +2,9 @@ import type { BookProof, FloorProof, Gate } from '../proof/index.ts';
 import type { Envelope } from '../record/envelope.ts';
 import { keyFingerprint } from '../record/fingerprint.ts';
 import { isSignature, type SignatureRecord, signatureProblems } from '../record/signature.ts';
-import { lackName } from './lack-name.ts';
 import { html, type Markup, own } from './markup.ts';
 import type { Telling } from './telling.ts';
+import { toldLacks } from './told-lacks.ts';
 
 const gateState = ({ signed, passed, unnamed }: Gate, { say }: Telling): string => {
   if (signed === undefined) return say('witness.gate.unsigned');
@@ -15,8 +15,9 @@ const gateState = ({ signed, passed, unnamed }: Gate, { say }: Telling): string 
   });
 };
 
-const gatePart = (gate: Gate, floor: FloorProof, { punch }: BookProof, telling: Telling): Markup => {
+const gatePart = (gate: Gate, floor: FloorProof, proof: BookProof, telling: Telling): Markup => {
   const { say } = telling;
+  const nameOf = toldLacks(proof, floor, telling);
   const { lacks } = gate;
   return html`<h3>${own(floor.name)}: ${gate.gate}</h3>
 <p data-passed="${gate.passed ? 'yes' : 'no'}">${own(gateState(gate, telling))} ${say('witness.gate.lacks', { n: lacks.length })}</p>
@@ -24,7 +25,7 @@ ${
   lacks.length > 0 &&
   html`<details><summary>${say('witness.gate.which')}</summary><ul>${lacks.map(
     (lack) =>
-      html`<li>${say(`proof.lack.${lack.sort}`)}: ${own(lackName(lack, floor, punch, telling))} <small>${say(`proof.holder.${lack.holder}`)}</small></li>`,
+      html`<li>${say(`proof.lack.${lack.sort}`)}: ${own(nameOf(lack))} <small>${say(`proof.holder.${lack.holder}`)}</small></li>`,
   )}</ul></details>`
 }
 `;

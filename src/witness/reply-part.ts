@@ -1,8 +1,8 @@
 import type { BookProof, FloorProof, Gate } from '../proof/index.ts';
 import { acceptances } from '../record/reply.ts';
-import { lackName } from './lack-name.ts';
 import { html, type Markup, own } from './markup.ts';
 import type { Telling } from './telling.ts';
+import { toldLacks } from './told-lacks.ts';
 
 /** What one can answer to, with the points that are open there. */
 interface Answerable {
@@ -12,12 +12,15 @@ interface Answerable {
   readonly open: readonly { readonly id: string; readonly name: string }[];
 }
 
-const ofGate = (gate: Gate, floor: FloorProof, { punch }: BookProof, telling: Telling): Answerable => ({
-  name: telling.say('witness.reply.gate', { floor: floor.name, gate: gate.gate }),
-  passes: gate.gate,
-  floor: floor.floor,
-  open: gate.lacks.map((lack) => ({ id: lack.id, name: lackName(lack, floor, punch, telling) })),
-});
+const ofGate = (gate: Gate, floor: FloorProof, proof: BookProof, telling: Telling): Answerable => {
+  const nameOf = toldLacks(proof, floor, telling);
+  return {
+    name: telling.say('witness.reply.gate', { floor: floor.name, gate: gate.gate }),
+    passes: gate.gate,
+    floor: floor.floor,
+    open: gate.lacks.map((lack) => ({ id: lack.id, name: nameOf(lack) })),
+  };
+};
 
 const answerables = (proof: BookProof, telling: Telling): readonly Answerable[] => [
   {

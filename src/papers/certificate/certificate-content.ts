@@ -1,5 +1,6 @@
-import { checkSentences, type FloorProof, type Gate, type Lack } from '../../proof/index.ts';
+import { checkSentences, type FloorProof, type Gate, type Lack, lackNames } from '../../proof/index.ts';
 import { handwritten } from '../../quantity/index.ts';
+import { findingName } from '../finding-texts.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
 import { countsLine, headLines } from '../proof-lines.ts';
@@ -45,18 +46,18 @@ const agreedOf = ({ book, say }: PaperWords): CertificateContent['agreed'] => {
 };
 
 const nameOf = (
-  { id, sort, path }: Lack,
-  { proof, floor }: ProtocolAsked,
-  names: ReturnType<typeof checkSentences>,
+  { proof, floor, assessed }: ProtocolAsked,
+  checks: ReturnType<typeof checkSentences>,
   paper: PaperWords,
-): string => {
-  if (sort === 'check') {
-    const check = floor.checks.find((one) => one.check.id === id)?.check;
-    return check === undefined ? id : names.name(check);
-  }
-  if (sort === 'punch') return proof.punch.find(({ point }) => point === id)?.text ?? id;
-  if (sort === 'wait') return proof.waits.find(({ wait }) => wait === id)?.what ?? id;
-  return path === undefined ? id : paper.place(path);
+): ((lack: Lack) => string) => {
+  const own = assessed.find((one) => one.floor === floor.floor);
+  return lackNames(proof, floor, {
+    say: paper.say,
+    number: (value) => paper.number(value, 5),
+    checks,
+    place: paper.place,
+    finding: (id) => (own === undefined ? id : findingName(id, own, paper)),
+  });
 };
 
 const gateOf = ({ gates }: FloorProof): Gate | undefined => gates.at(-1);
@@ -70,6 +71,7 @@ export const certificateContent = (
   const { say, book } = paper;
   const { floor, heads } = asked;
   const names = checkSentences(book, sayingOnPaper(paper));
+  const lackName = nameOf(asked, names, paper);
   const gate = gateOf(floor);
   const { builder, customer } = book.about ?? {};
   const keys = [
@@ -106,7 +108,7 @@ export const certificateContent = (
       .filter(({ state }) => state === 'concession')
       .map((one) => ({ what: names.name(one.check), why: names.why(one) })),
     open: (gate?.lacks ?? []).map((lack) => ({
-      what: nameOf(lack, asked, names, paper),
+      what: lackName(lack),
       sort: say(`proof.lack.${lack.sort}`),
       holder: say(`proof.holder.${lack.holder}`),
     })),

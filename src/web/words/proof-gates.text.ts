@@ -21,12 +21,6 @@ export const proofGatesWords: Bundle = {
     'gates.field': '{name} ({part})',
     'gates.holder': 'held by the {holder}',
     'gates.unnamed.one': 'not named by who signed',
-    'gates.readings': 'no reading of the site itself is there',
-    'gates.wait': '{kind}: the book says nothing of it',
-    'gates.goods.bottles': 'bottles: {have} at hand, the run takes {needed}',
-    'gates.goods.caps': 'caps: {have} at hand, the run takes {needed}',
-    'gates.goods.detergent': 'detergent: {have} kg at hand, the run takes {needed} kg',
-    'gates.goods.unknown': 'not known how many',
     'gates.caution':
       'A gate records what people have said. It replaces no inspection, no licence and no rule of the place.',
 

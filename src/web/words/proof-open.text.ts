@@ -121,22 +121,6 @@ export const proofOpenWords: Bundle = {
     'open.before.ready to produce': 'the gate ready to produce',
     'open.before.accepted': 'acceptance',
 
-    'open.kind.people': 'people booked',
-    'open.kind.induction': 'induction at the site',
-    'open.kind.permit': 'permit',
-    'open.kind.interpreter': 'interpreter',
-    'open.kind.licensed trade': 'licensed trade',
-    'open.kind.lifting gear': 'lifting gear booked',
-    'open.kind.customs': 'customs',
-    'open.kind.bottles': 'bottles',
-    'open.kind.caps': 'caps',
-    'open.kind.detergent': 'detergent',
-    'open.kind.water flushed': 'water flushed',
-    'open.kind.water quality': 'water quality',
-    'open.kind.laboratory': 'laboratory',
-    'open.kind.part': 'part on order',
-    'open.kind.release': 'release',
-    'open.kind.other': 'other',
     'open.quarantine':
       '{n, plural, =0 {Nothing was made before the release.} one {One bottle was made before the release,} other {# bottles were made before the release,}}{n, plural, =0 {} other { {aside} set aside.}}',
     'open.quarantine.open':
