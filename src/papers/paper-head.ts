@@ -41,7 +41,8 @@ export interface PaperHead {
 const roomForTitle = 34;
 const roomForDemonstration = 110;
 
-const shortened = (text: string, most: number): string => {
+/** A text of at most so many letters. */
+export const shortened = (text: string, most: number): string => {
   const letters = [...text];
   return letters.length <= most
     ? text

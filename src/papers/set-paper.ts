@@ -5,6 +5,7 @@ import frame from './frame/frame.typ?raw';
 import { legible } from './frame/legible.ts';
 import signing from './frame/signing.typ?raw';
 import type { Pictures, Typesetter } from './frame/typst-compiler.ts';
+import plan from './plan/plan.typ?raw';
 import workings from './workings/workings.typ?raw';
 
 /** A paper before it is set: the template, and everything that it shows. */
@@ -24,5 +25,5 @@ export const setPaper = (
 ): Uint8Array => {
   const own = legible(content, has);
   const shown = beside === undefined ? own : inTwoLanguages(own, legible(beside, has));
-  return typeset([frame, bars, charts, signing, workings, template].join('\n'), shown, pictures);
+  return typeset([frame, bars, charts, plan, signing, workings, template].join('\n'), shown, pictures);
 };

@@ -2,6 +2,7 @@ import { schemaWords } from '../book/schema-words.ts';
 import { lotText } from '../fill/lot.text.ts';
 import { fillProblemText } from '../floor/fill/fill.text.ts';
 import { joinsText } from '../joins/index.ts';
+import { packingText } from '../packing/packing.text.ts';
 import { proofText } from '../proof/proof.text.ts';
 import { settingsText } from '../proof/settings/index.ts';
 import { kindText } from '../quantity/kinds.text.ts';
@@ -13,7 +14,9 @@ import { dossierText } from './dossier/dossier.text.ts';
 import { filledText } from './fill/fill.text.ts';
 import { labelsText } from './labels/labels.text.ts';
 import { openText } from './open/open.text.ts';
+import { packingPaperText } from './packing/packing.text.ts';
 import { papersText } from './papers.text.ts';
+import { planText } from './plan/plan.text.ts';
 import { predictionText } from './prediction/prediction.text.ts';
 import { preparationText } from './preparation/preparation.text.ts';
 import { protocolText } from './protocol/protocol.text.ts';
@@ -35,6 +38,8 @@ export const paperBundles: readonly Bundle[] = [
   labelsText,
   joinsText,
   scheduleText,
+  packingText,
+  packingPaperText,
   proofText,
   protocolText,
   settingsText,
@@ -44,6 +49,7 @@ export const paperBundles: readonly Bundle[] = [
   fillProblemText,
   filledText,
   workingsText,
+  planText,
   cardText,
   certificateText,
   dossierText,

@@ -2,6 +2,7 @@ import type { Verdict } from '../../floor/assessment.ts';
 import type { BarShape } from '../../floor/bar-shape.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
+import { type PlanContent, planContent } from '../plan/plan-content.ts';
 import type { WorkingsContent } from '../workings/workings-content.ts';
 import type { Glance } from './power-glance.ts';
 
@@ -95,6 +96,7 @@ export interface PreparationContent {
     readonly groups: readonly TieInGroup[];
   })[];
   readonly sendTo: string;
+  readonly plan?: PlanContent & { readonly title: string };
   readonly workings?: WorkingsContent;
   readonly words: Readonly<Record<string, string>>;
 }
@@ -146,6 +148,7 @@ export const preparationContent = (
   paper: PaperWords,
 ): PreparationContent => {
   const { say } = paper;
+  const plan = planContent(paper);
   const keys = ['asked', 'most', 'has', 'missing', 'unknown', 'interval'];
   return {
     head: paperHead(say('preparation.title'), options, paper),
@@ -166,6 +169,7 @@ export const preparationContent = (
     }),
     sendTo:
       sendTo === undefined ? say('preparation.sendTo.book') : say('preparation.sendTo', { whom: sendTo }),
+    ...(plan === undefined ? {} : { plan: { ...plan, title: say('plan.of', { floor }) } }),
     ...(workings === undefined ? {} : { workings }),
     words: {
       ...Object.fromEntries(wordKeys.map((key) => [key, say(`preparation.${key}`)])),

@@ -115,6 +115,8 @@ export const formulaTree = (tex: string): readonly FormulaNode[] => {
     }
     return joined(nodes);
   };
+  /** The next token that is no blank. */
+  const ahead = (): string => tokens.slice(at, at + 2).find((token) => token !== ' ') ?? ' ';
   const argument = (): readonly FormulaNode[] => {
     while (tokens[at] === ' ') at += 1;
     const token = tokens[at++];
@@ -141,7 +143,7 @@ export const formulaTree = (tex: string): readonly FormulaNode[] => {
     if (plain.has(name)) return argument();
     if (silent.has(name)) return [];
     if (escaped.has(name)) return [name];
-    if (named.has(name)) return [`${name} `];
+    if (named.has(name)) return ['_^'.includes(ahead()) ? name : `${name} `];
     const sign = greek[name] ?? signs[name];
     if (sign === undefined) throw new Error(`no letter for \\${name} in a formula`);
     return [sign];

@@ -40,7 +40,7 @@ export const printedSheets = (
     return {
       mark: marks.get(id) ?? '',
       formula: (entry?.sheet.formula ?? []).map(formulaTree),
-      title: entry?.text.en.title ?? id,
+      title: paper.inWords(entry?.text.en.title ?? id),
       id: paper.say('workings.sheet.version', { id, version }),
       sources: [
         ...(entry?.sheet.sources ?? []).map((source) => sourceText(source, paper)),

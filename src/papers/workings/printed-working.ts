@@ -58,9 +58,9 @@ const fromText = ({ from }: Working, name: string, paper: PaperWords): string | 
 };
 
 /** Sentences of a working's notes. */
-export const noteTexts = ({ sheet, notes }: Working): readonly string[] => {
-  const own = makeCatalogue([{ en: registry.get(sheet)?.text.en.notes ?? {} }]);
-  return notes.map(({ code, parts }) => own.say(code, parts ?? {}));
+export const noteTexts = ({ sheet, notes }: Working, { translation }: PaperWords): readonly string[] => {
+  const own = makeCatalogue([{ en: registry.get(sheet)?.text.en.notes ?? {} }]).translated(translation);
+  return notes.map(({ code, parts }) => own.say(code, parts ?? {}, translation?.language));
 };
 
 /** A working in words; `notes` and `sheets` have the marks of what is printed once for all. */
@@ -73,21 +73,21 @@ export const printedWorking = (
   const entry = registry.get(working.sheet);
   const own = entry?.text.en;
   const { residual } = working;
-  const notes = noteTexts(working).map((text) => marks.notes.get(text) ?? '');
+  const notes = noteTexts(working, paper).map((text) => marks.notes.get(text) ?? '');
   return {
     mark: paper.say('workings.mark', { number: number + 1 }),
-    title: own?.title ?? working.sheet,
+    title: paper.inWords(own?.title ?? working.sheet),
     sheet: marks.sheets.get(working.sheet) ?? '',
     inputs: Object.entries(working.inputs).map(([name, value]) => {
       const from = fromText(working, name, paper);
       return {
-        name: own?.inputs[name] ?? name,
+        name: paper.inWords(own?.inputs[name] ?? name),
         value: valueText(value, entry?.sheet.inputs[name], paper),
         ...(from === undefined ? {} : { from }),
       };
     }),
     outputs: Object.entries(working.outputs).map(([name, value]) => ({
-      name: own?.outputs[name] ?? name,
+      name: paper.inWords(own?.outputs[name] ?? name),
       value: valueText(value, entry?.sheet.outputs[name], paper),
     })),
     notes: [

@@ -34,7 +34,7 @@ export const workingsContent = (citations: Citations, paper: PaperWords): Workin
   const cited = citations.cited();
   const all = cited.floors.flatMap(({ workings }) => workings.map(([, working]) => working));
   const used = new Map([...sheetsUsed(all), ...sheetsNamed(cited.sheets)]);
-  const notes = marked(new Set(all.flatMap(noteTexts)), 'workings.note', paper);
+  const notes = marked(new Set(all.flatMap((one) => noteTexts(one, paper))), 'workings.note', paper);
   const sheets = marked(used.keys(), 'workings.sheet', paper);
   return {
     parts: cited.floors
