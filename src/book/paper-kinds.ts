@@ -10,6 +10,7 @@ export const paperKinds = [
   'certificate',
   'dossier',
   'labels',
+  'packing',
   'schedule',
 ] as const;
 
@@ -25,5 +26,6 @@ export const ofOneFloor: ReadonlySet<PaperKind> = new Set([
   'card',
   'fill',
   'certificate',
+  'packing',
   'schedule',
 ]);

@@ -24,6 +24,8 @@ export const packingText: Bundle = {
       'Damage is told to the carrier in writing by {day}, {days, plural, one {# day} other {# days}} after receipt, by the calendar.',
     'packing.claim.planned':
       'If it arrives on {received}: damage is told to the carrier in writing by {day}, by the calendar.',
+    'packing.claim.days':
+      'Damage is told to the carrier in writing within {days, plural, one {# day} other {# days}} after receipt, by the calendar.',
     'packing.claim.unknown':
       'Until when damage must be told to the carrier is not known: the contract of carriage says it.',
     'packing.risk': 'The risk passes by {term}, {place}{edition}.',

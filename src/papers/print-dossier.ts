@@ -1,4 +1,5 @@
 import type { Assessment, Remedy } from '../floor/assessment.ts';
+import type { Packing } from '../packing/packing-of.ts';
 import type { CardAsked } from './card/card-content.ts';
 import dossier from './dossier/dossier.typ?raw';
 import type { FillAsked } from './fill/fill-content.ts';
@@ -11,6 +12,7 @@ import { cardPaper } from './print-card.ts';
 import { certificatePaper } from './print-certificate.ts';
 import { fillPaper } from './print-fill.ts';
 import { openPaper } from './print-open.ts';
+import { packingPaper } from './print-packing.ts';
 import { predictionPaper } from './print-prediction.ts';
 import { preparationPaper } from './print-preparation.ts';
 import { protocolPaper } from './print-protocol.ts';
@@ -33,6 +35,7 @@ export interface DossierAsked {
   readonly card: CardAsked;
   readonly fill: FillAsked;
   readonly joined: ScheduleSources;
+  readonly packing: Packing;
 }
 
 /** One of the papers: its template sees its own content under the names that it has when it is printed alone. */
@@ -43,7 +46,7 @@ const bound = (template: string, i: number): string =>
 
 /** All papers of a hand-over as the bytes of one PDF, with a list of what is in it. */
 export const printDossier = (
-  { citations, assessment, remedies, preparations, protocols, card, fill, joined }: DossierAsked,
+  { citations, assessment, remedies, preparations, protocols, card, fill, joined, packing }: DossierAsked,
   alone: PaperOptions,
   paper: PaperWords,
   typesetter: Typesetter,
@@ -56,6 +59,7 @@ export const printDossier = (
     predictionPaper(assessment, remedies, options, paper),
     ...preparations.map((asked) => preparationPaper(asked, options, paper)),
     ...protocols.map((asked) => protocolPaper(asked, options, paper)),
+    packingPaper(packing, assessed, options, paper),
     schedulePaper(joined, options, paper, typesetter),
     fillPaper(fill, assessed, options, paper),
     registerPaper(card.register, assessed, options, paper),

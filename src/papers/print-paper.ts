@@ -4,6 +4,7 @@ import type { Book } from '../book/index.ts';
 import type { PaperKind } from '../book/paper-kinds.ts';
 import { assessBook, remediesOf } from '../floor/index.ts';
 import { laidJoins } from '../joins/index.ts';
+import { packingOf } from '../packing/packing-of.ts';
 import { proofOfBook } from '../proof/index.ts';
 import { settingRegister } from '../proof/settings/index.ts';
 import type { UnitSystem } from '../quantity/index.ts';
@@ -25,6 +26,7 @@ import { printDossier } from './print-dossier.ts';
 import { printFill } from './print-fill.ts';
 import { printLabels } from './print-labels.ts';
 import { printOpen } from './print-open.ts';
+import { printPacking } from './print-packing.ts';
 import { printPrediction } from './print-prediction.ts';
 import { preparationPaper } from './print-preparation.ts';
 import { protocolPaper } from './print-protocol.ts';
@@ -155,6 +157,7 @@ export const printPaper = (
         card: asLeft(),
         fill: asFilled(),
         joined: asJoined,
+        packing: packingOf(book, whole, tag, records),
       };
       return { floors: all, bytes: printDossier(parts, options, paper, typesetter) };
     }
@@ -162,6 +165,10 @@ export const printPaper = (
       const sheets = labelStock(asked.stock, options.page ?? pageOf(book));
       const bytes = printLabels(laidJoins(book), sheets, options, paper, typesetter);
       return { floors: [], bytes, page: sheets.page };
+    }
+    case 'packing': {
+      const packing = packingOf(book, whole, tag, records);
+      return { floors: [tag], bytes: printPacking(packing, assessed, options, paper, typesetter) };
     }
     case 'schedule':
       return { floors: [tag], bytes: set((words) => schedulePaper(asJoined, options, words, typesetter)) };

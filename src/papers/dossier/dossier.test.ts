@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { bookUnits } from '../../book/book-units.ts';
 import demoText from '../../book/demo/flagon-line.json?raw';
 import { assessBook } from '../../floor/index.ts';
+import { packingOf } from '../../packing/packing-of.ts';
 import { proofOfBook } from '../../proof/index.ts';
 import { settingRegister } from '../../proof/settings/index.ts';
 import { importRecords } from '../../record/record-file.ts';
@@ -47,6 +48,7 @@ const bytes = printDossier(
       trials: trialsOf(records),
       heads,
     },
+    packing: packingOf(demo, assessment, 'LARKMOOR', records),
     joined: { records, pictures: new Map(), floor: 'Larkmoor' },
   },
   options,
@@ -58,7 +60,7 @@ describe('the dossier', () => {
   let pdf: ReadPdf;
   beforeAll(async () => {
     pdf = await readPdf(bytes);
-  });
+  }, 60_000);
 
   it('holds every paper, named in its list of contents and its bookmarks', () => {
     expect(pdf.pages.length).toBeGreaterThanOrEqual(40);
