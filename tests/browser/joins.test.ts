@@ -2,7 +2,15 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { readBook } from '../../src/book/index.ts';
-import { type LaidJoin, laidJoins, printedCode } from '../../src/joins/index.ts';
+import {
+  type BoxEnd,
+  endKey,
+  endsOfBoxes,
+  type LaidJoin,
+  laidJoins,
+  printedCode,
+} from '../../src/joins/index.ts';
+import { writtenByOthers } from '../../src/media/testing/written-by-others.ts';
 import { faults } from './axe.ts';
 import { openPage } from './browser.ts';
 import { goWithin, tooWide, waitForText } from './on-the-page.ts';
@@ -126,6 +134,66 @@ describe('the joins of a line on phones', () => {
     await waitForText(page.locator('.stop'), /X1:61.*X3:41/s);
     await page.locator('[data-field="filter"]').fill('');
     await page.locator(`[data-found="${joins.length + 1}"]`).waitFor();
+    expect([...(await faults(page)), await tooWide(page)]).toEqual([0]);
+    expect(complaints).toEqual([]);
+  });
+
+  it('a photograph of a box gets its codes by taps and keys, and shows them where the ends are made', async () => {
+    const { page, complaints } = watched;
+    const [first, second] = (endsOfBoxes(joins).get('+JB2') ?? []) as [BoxEnd, BoxEnd];
+    await onPhone(page, 'order');
+    await page.locator('[data-field="box"]').selectOption('+JB2');
+    await waitForText(page.locator('.box-desk'), /No photograph of \+JB2 yet/);
+    const buffer = Buffer.from(writtenByOthers.jpegPlain);
+    await page
+      .locator('.box-desk [data-field="camera"]')
+      .setInputFiles({ name: 'jb2.jpg', mimeType: 'image/jpeg', buffer });
+    const surface = page.locator('.picture-surface');
+    await surface.locator('img').waitFor();
+    const left = Number(await page.locator('.box-desk [data-left]').getAttribute('data-left'));
+    const { width = 0, height = 0 } = (await surface.boundingBox()) ?? {};
+    const at = (x: number, y: number) => surface.click({ position: { x: width * x, y: height * y } });
+    await at(0.25, 0.5);
+    await at(0.75, 0.5);
+    await page.locator(`.box-desk [data-left="${left - 2}"]`).waitFor();
+    // no tap is lost by a reload, and a code is moved by keys
+    await page.reload();
+    const code = page.locator(`.laid-code[data-end="${endKey(first)}"]`);
+    await code.press('ArrowRight');
+    await page.locator('.end-list summary').click();
+    await waitForText(
+      page.locator(`[data-end-row="${endKey(first)}"]`),
+      /2(?:5\.[5-9]|6(?:\.[0-4])?) % from the left/,
+    );
+    await page.locator('.box-desk [data-field="by"]').fill('the fitter');
+    expect([...(await faults(page)), await tooWide(page)]).toEqual([0]);
+    await page.locator('[data-act="write-places"]').click();
+    await waitForText(page.locator('.box-desk [data-left]'), /2 codes are written down/);
+    await expect.poll(async () => (await recordsOf()).length, { timeout: 8_000 }).toBe(2);
+    const [media, placed] = (await recordsOf()).map(({ kind, body }) => [kind, body.of ?? body.points]);
+    expect(media).toEqual(['media', ['+JB2']]);
+    const near = (x: number) => expect.closeTo(x, 2);
+    expect(placed).toEqual([
+      'placement',
+      [
+        { join: second.join, side: second.side, x: near(0.75), y: near(0.5) },
+        { join: first.join, side: first.side, x: near(0.26), y: near(0.5) },
+      ],
+    ]);
+
+    await page.setViewportSize({ width: 820, height: 1180 });
+    await page.locator('[data-field="box"]').selectOption('');
+    const stop = page.locator('.stop[data-stage="power"][data-box="+JB2"] .laid-code');
+    await stop.first().waitFor();
+    expect((await stop.allTextContents()).toSorted()).toEqual(
+      [first, second].map(({ laid }) => printedCode(laid.code)).toSorted(),
+    );
+    await goWithin(page, `${address('make')}&join=${first.join}`);
+    await waitForText(
+      page.locator('.join-end[data-side="to"] .laid-code'),
+      new RegExp(printedCode(first.laid.code)),
+    );
+    expect(await page.locator('.join-end[data-side="from"] .laid-code').count()).toBe(0);
     expect([...(await faults(page)), await tooWide(page)]).toEqual([0]);
     expect(complaints).toEqual([]);
   });

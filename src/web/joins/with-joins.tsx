@@ -1,7 +1,12 @@
 import { createContext, type ReactElement, type ReactNode, useContext, useMemo } from 'react';
 import type { Book } from '../../book/index.ts';
 import {
+  type BoxEnd,
   type BoxLacks,
+  type BoxPicture,
+  boxPictures,
+  type EndSeen,
+  endsOfBoxes,
   faultsOfJoins,
   type JoinFault,
   type JoinState,
@@ -11,6 +16,7 @@ import {
   laidJoins,
   type Schedule,
   scheduleOf,
+  seenEnds,
 } from '../../joins/index.ts';
 import { useKeptChoice } from '../state/kept-choice.ts';
 import { useKeptRecords } from '../state/kept-records.tsx';
@@ -25,6 +31,12 @@ export interface ShownJoins {
   readonly schedule: Schedule;
   readonly states: ReadonlyMap<string, JoinState>;
   readonly boxes: readonly BoxLacks[];
+  /** Ends that lie in each box, along its strips. */
+  readonly ends: ReadonlyMap<string, readonly BoxEnd[]>;
+  /** Photographs of each box with the codes on them. */
+  readonly pictures: ReadonlyMap<string, readonly BoxPicture[]>;
+  /** Where each end is seen, by its key. */
+  readonly seen: ReadonlyMap<string, readonly EndSeen[]>;
   /** Where one works; records bear it. */
   readonly floor: string | undefined;
   readonly chooseFloor: (tag: string) => void;
@@ -64,11 +76,13 @@ export const WithJoins = ({
       byTag: new Map(joins.map((join) => [join.tag, join])),
       faults: faultsOfJoins(joins, book),
       schedule: scheduleOf(joins, book),
+      ends: endsOfBoxes(joins),
     };
   }, [book]);
   const shown = useMemo((): ShownJoins | undefined => {
     if (listed === undefined) return undefined;
     const states = joinStates(records);
+    const pictures = boxPictures(records);
     const floors = listed.book.floors ?? [];
     // what was parted is made again where the line is bound for
     const floor =
@@ -79,6 +93,8 @@ export const WithJoins = ({
       ...listed,
       states,
       boxes: lacksOfBoxes(listed.joins, states, listed.faults),
+      pictures,
+      seen: seenEnds(pictures),
       floor: floor?.tag,
       chooseFloor,
       asked,

@@ -119,6 +119,33 @@ export const joinsPageWords: Bundle = {
     'joining.col.to': 'Other end',
     'joining.col.state': 'Stands',
 
+    'joining.picture.of': '{box}, photograph {n}',
+    'joining.picture.codes': 'Photograph of {box} with the codes {codes}',
+    'joining.picture.end': '{end} on the photograph, marked {code}',
+    'joining.desk.take': 'Photograph {box} and place its codes',
+    'joining.desk.open': 'Photographs of {box}',
+    'joining.desk.none': 'No photograph of {box} yet. Take one before anything in it is parted.',
+    'joining.desk.left':
+      '{n, plural, =0 {Every end that lies in it is on a photograph.} other {{n} of {of, plural, one {its one end} other {its # ends}} on no photograph yet.}}',
+    'joining.desk.picture': 'Photograph {n}',
+    'joining.desk.next': 'Tap where this end is',
+    'joining.desk.again': '{end}, placed',
+    'joining.desk.all': 'Every end is placed',
+    'joining.desk.hide': 'Hide codes',
+    'joining.desk.tap': 'Photograph: place {end} by a tap; a key puts it in the middle',
+    'joining.desk.how':
+      'The next end is offered by itself. A code is moved by choosing its end and tapping anew, or by the arrow keys; the delete key takes it off.',
+    'joining.desk.differing': 'Placed differently by two: {codes}. Look, and place it anew.',
+    'joining.desk.ends': '{n, plural, one {One end} other {# ends}} in a list',
+    'joining.desk.nowhere': 'not on this photograph',
+    'joining.desk.at': '{x} % from the left, {y} % from the top',
+    'joining.desk.off': 'Take off',
+    'joining.desk.form': 'Photographs of {box}',
+    'joining.desk.write':
+      '{n, plural, =0 {Write the photograph down} one {Write one code down} other {Write # codes down}}',
+    'joining.desk.written':
+      '{n, plural, =0 {The photograph is written down.} one {One code is written down.} other {# codes are written down.}}',
+
     'joining.code': 'Code on the label',
     'joining.code.find': 'Find',
     'joining.code.hint': 'Six characters, in capitals or small, with the hyphen or without.',

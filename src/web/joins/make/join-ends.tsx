@@ -2,8 +2,9 @@ import type { ReactElement } from 'react';
 import type { JoinEnd, LaidJoin } from '../../../joins/index.ts';
 import { hasTwoEnds } from '../../../joins/join-kinds.ts';
 import { useWords } from '../../state/page-context.ts';
+import { EndPictures } from '../pictures/end-pictures.tsx';
 
-const End = ({ end }: { readonly end: JoinEnd }): ReactElement => {
+const End = ({ join, end }: { readonly join: LaidJoin; readonly end: JoinEnd }): ReactElement => {
   const { say } = useWords();
   const { side, label, on, section, box, size, colour } = end;
   const rows = (
@@ -27,18 +28,20 @@ const End = ({ end }: { readonly end: JoinEnd }): ReactElement => {
           </div>
         ))}
       </dl>
+      <EndPictures join={join} end={end} />
     </div>
   );
 };
 
 /** Both ends facing each other, as one stands with the wire between them. */
-export const JoinEnds = ({ join: { kind, from, to } }: { readonly join: LaidJoin }): ReactElement => {
+export const JoinEnds = ({ join }: { readonly join: LaidJoin }): ReactElement => {
+  const { kind, from, to } = join;
   // a lock, a guard or a valve to drain stands at one place
   const whole = hasTwoEnds(kind) || to.label !== undefined || to.on !== undefined;
   return (
     <div className="join-ends">
-      <End end={from} />
-      {whole && <End end={to} />}
+      <End join={join} end={from} />
+      {whole && <End join={join} end={to} />}
     </div>
   );
 };

@@ -1,6 +1,7 @@
 import type { RecordedState } from '../../../joins/recorded-joins.ts';
 import type { RecordDraft } from '../../commands/add-record.ts';
 import { lastPerson } from '../../proof/person.ts';
+import { isAttached } from '../../state/is-attached.ts';
 import type { AttachedMedia } from '../../state/kept-media.ts';
 import { keptFields, keptTexts } from '../../state/kept-texts.ts';
 import type { Page } from '../../state/page.ts';
@@ -25,11 +26,6 @@ export interface MarkOf {
 
 const noteOf = ({ book, join }: MarkOf): string => `join-mark/${book}/${join}`;
 const instrumentNote = 'join-instrument';
-
-const isAttached = (kept: unknown): kept is AttachedMedia => {
-  const { sha256, mediaType, bytes } = keptFields(kept);
-  return typeof sha256 === 'string' && typeof mediaType === 'string' && typeof bytes === 'number';
-};
 
 type Notes = Pick<Page, 'notes'>;
 

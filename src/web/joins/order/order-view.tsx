@@ -1,5 +1,8 @@
-import { type ReactElement, useDeferredValue, useId, useMemo, useState } from 'react';
+import { type ReactElement, useDeferredValue, useId, useMemo, useRef, useState } from 'react';
+import { useKeptChoice } from '../../state/kept-choice.ts';
 import { usePage, usePagePart } from '../../state/page-context.ts';
+import { BoxDesk } from '../pictures/box-desk.tsx';
+import { StopPictures } from '../pictures/stop-pictures.tsx';
 import { stateOf } from '../state-of.ts';
 import { useJoins } from '../with-joins.tsx';
 import { foundStops, searchText } from './found-stops.ts';
@@ -13,20 +16,33 @@ export const OrderView = (): ReactElement => {
   const page = usePage();
   const { say, quantity } = page.words;
   const units = usePagePart((state) => state.units);
-  const { book, joins, byTag, schedule, states } = useJoins();
+  const { book, joins, byTag, schedule, states, ends } = useJoins();
+  const id = usePagePart((state) => state.id);
   const field = useId();
   const [wanted, setWanted] = useState('');
-  const [box, setBox] = useState('');
+  // who works in one box comes back to it
+  const [kept, keepBox] = useKeptChoice<string>(page, `joins-box/${id}`);
   const [most, setMost] = useState(mostRows);
   const asked = useDeferredValue(wanted);
   const texts = useMemo(() => new Map(joins.map((join) => [join.tag, searchText(join)])), [joins]);
   const boxes = useMemo(
     () =>
-      [...new Set(schedule.stages.flatMap(({ stops }) => stops.flatMap((stop) => stop.box ?? [])))].toSorted(
-        (a, b) => a.localeCompare(b, 'en', { numeric: true }),
-      ),
-    [schedule],
+      [
+        ...new Set([
+          ...schedule.stages.flatMap(({ stops }) => stops.flatMap((stop) => stop.box ?? [])),
+          ...ends.keys(),
+        ]),
+      ].toSorted((a, b) => a.localeCompare(b, 'en', { numeric: true })),
+    [schedule, ends],
   );
+  const box = boxes.find((one) => one === kept) ?? '';
+  const desk = useRef<HTMLDivElement>(null);
+  const openBox = (tag: string): void => {
+    keepBox(tag);
+    setMost(mostRows);
+    // the key that was pressed is gone once the box is open
+    requestAnimationFrame(() => desk.current?.focus());
+  };
   const { stops, found } = useMemo(
     () => foundStops(schedule, byTag, texts, { wanted: asked, box: box === '' ? undefined : box, most }),
     [schedule, byTag, texts, asked, box, most],
@@ -57,7 +73,7 @@ export const OrderView = (): ReactElement => {
             data-field="box"
             value={box}
             onChange={({ target }) => {
-              setBox(target.value);
+              keepBox(target.value);
               setMost(mostRows);
             }}
           >
@@ -92,6 +108,11 @@ export const OrderView = (): ReactElement => {
             ))}
         </ul>
       )}
+      {box !== '' && (
+        <div ref={desk} tabIndex={-1}>
+          <BoxDesk key={box} box={box} />
+        </div>
+      )}
       {stops.map((stop, i) => {
         const stage = stop.stage === undefined ? say('joining.before') : say(`joins.stage.${stop.stage}`);
         const at =
@@ -103,6 +124,9 @@ export const OrderView = (): ReactElement => {
         return (
           <section className="stop" key={key} data-stage={stop.stage ?? 'before'} data-box={stop.box ?? ''}>
             <h3>{label}</h3>
+            {box === '' && stop.stage !== undefined && stop.box !== undefined && (
+              <StopPictures box={stop.box} joins={stop.joins} open={() => openBox(stop.box ?? '')} />
+            )}
             <StopTable label={label} joins={stop.joins} stateOf={(tag) => stateOf(states, tag)} />
           </section>
         );
