@@ -143,7 +143,7 @@ export const formulaTree = (tex: string): readonly FormulaNode[] => {
     if (plain.has(name)) return argument();
     if (silent.has(name)) return [];
     if (escaped.has(name)) return [name];
-    if (named.has(name)) return ['_^'.includes(ahead()) ? name : `${name} `];
+    if (named.has(name)) return [`\u2009${name}${'_^'.includes(ahead()) ? '' : ' '}`];
     const sign = greek[name] ?? signs[name];
     if (sign === undefined) throw new Error(`no letter for \\${name} in a formula`);
     return [sign];
