@@ -31,10 +31,9 @@ export const printCommand: Command = {
   examples: [
     'twinfloor print examples/gravity.json --out prediction.pdf',
     'twinfloor print examples/main.json --paper preparation --page letter --units us',
-    'twinfloor print examples/main.json --paper protocol --floor OXBOW',
+    'twinfloor print examples/main.json --paper protocol --floor OXBOW --beside es',
     'twinfloor print examples/main.json --paper card --out card.pdf',
     'twinfloor print src/book/demo/flagon-line.json examples/records/protocol.records --paper dossier',
-    'twinfloor print src/book/demo/flagon-line.json --paper protocol --beside es',
     'twinfloor print src/book/demo/flagon-line.json --paper labels --stock wrap-letter',
     'twinfloor print src/book/demo/flagon-line.json examples/records/joins.records --paper schedule',
   ],

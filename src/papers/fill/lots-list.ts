@@ -29,7 +29,7 @@ const cameOut = (
 ): PrintedLot['came'] => {
   const entry = registry.get(sheet);
   return Object.entries(outputs).map(([name, value]) => ({
-    name: entry?.text.en.outputs[name] ?? name,
+    name: paper.inWords(entry?.text.en.outputs[name] ?? name),
     value: valueText(value, entry?.sheet.outputs[name] as Field | undefined, paper),
   }));
 };
