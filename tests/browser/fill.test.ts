@@ -196,6 +196,7 @@ describe('from the trials to what is set', () => {
     await answered(page);
     await waitForText(page.locator('[data-rate="LARKMOOR"]'), /bottles\/h\s*[\d\s\u202f.,]+…/);
     expect(await page.locator('.foretold .hump').count()).toBe(16);
+    expect((await page.locator('.foretold .hump svg').first().boundingBox())?.width).toBeGreaterThan(100);
     await waitForText(page.locator('[data-real-moves]'), /scored on no real move yet/);
     expect(await page.locator('[data-allowance]').count()).toBeGreaterThan(2);
     await page.locator('[data-measured="kv-product"]').fill('-4 % ± 1 %');
