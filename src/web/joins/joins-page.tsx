@@ -21,6 +21,9 @@ const views: Readonly<Record<JoinsStep, ComponentType>> = {
   faults: lazy(() =>
     untilFetched(() => import('./faults/faults-view.tsx')).then((m) => ({ default: m.FaultsView })),
   ),
+  crates: lazy(() =>
+    untilFetched(() => import('./crates/crates-door.tsx')).then((m) => ({ default: m.CratesDoor })),
+  ),
 };
 
 /** From what hangs loose to what is recorded as tested: one question a view. */

@@ -1,5 +1,5 @@
 /** What is asked of the joins of a line, in the order in which one meets it. */
-export const joinsSteps = ['loose', 'order', 'make', 'faults'] as const;
+export const joinsSteps = ['loose', 'order', 'make', 'faults', 'crates'] as const;
 
 export type JoinsStep = (typeof joinsSteps)[number];
 

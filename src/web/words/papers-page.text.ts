@@ -40,6 +40,9 @@ export const papersPageWords: Bundle = {
     'print.for.dossier': 'for the files: all of it, bound, with a list of contents',
     'print.paper.labels': 'Labels',
     'print.for.labels': 'for the crew: codes for both ends of every join, before the line is cut',
+    'print.paper.packing': 'Packing and lifting',
+    'print.for.packing':
+      'for the packers, the rigger and the forwarder: crate by crate, with each section in its sling to scale',
     'print.paper.schedule': 'Connection schedule',
     'print.for.schedule':
       'for the crew: what is joined again, box by box in walking order, with the photographs and the codes on them',
