@@ -49,6 +49,13 @@ const said: ReadonlySet<FigureId> = new Set([
 
 type OwnPlaces = { readonly [K in FigureId]?: string | undefined };
 
+/** Bottles in a shift want to know what stops each station, and for how long. */
+const stopsWanted = ({ forLine: { book } }: FloorInputs): string | undefined => {
+  const stations = book.line?.stations ?? [];
+  const silent = stations.findIndex(({ stops }) => stops === undefined);
+  return silent < 0 ? undefined : `/line/stations/${silent}/stops`;
+};
+
 /** Places whose absence alone makes a figure unknown, and where those that are said stand. */
 const ownPlaces = (inputs: FloorInputs): OwnPlaces => {
   const paths = limitPaths(inputs);
@@ -63,8 +70,7 @@ const ownPlaces = (inputs: FloorInputs): OwnPlaces => {
     level: `${inputs.formatPath}/level`,
     jetSpeed: noBore === undefined ? undefined : `${noBore.path}/nozzleBore`,
     agreedRate: inputs.ratePath,
-    // bottles in a shift want to know what stops the line, and for how long
-    shiftOutput: `${inputs.stationPath ?? '/line/stations'}/stops`,
+    shiftOutput: stopsWanted(inputs),
     takeOffRate: takeOff === undefined ? undefined : `${takeOff.path}/rate`,
   };
 };

@@ -3,7 +3,9 @@ import type { Book } from '../../book/index.ts';
 import type { Assessment, Figure, FloorAssessment } from '../../floor/assessment.ts';
 import { openFigure } from '../commands/open-working.ts';
 import { holdText } from '../line/hold-sentence.tsx';
-import { usePage, usePageState } from '../state/page-context.ts';
+import { GoLink } from '../shell/go-link.tsx';
+import { cycleAddress } from '../shell/route.ts';
+import { usePage, usePagePart, usePageState } from '../state/page-context.ts';
 import { floorClass } from './floor-class.ts';
 import { FloorTitle } from './floor-title.tsx';
 
@@ -16,6 +18,7 @@ interface HeadProps {
 
 const Head = ({ book, floor, floors, side }: HeadProps): ReactElement => {
   const page = usePage();
+  const id = usePagePart((state) => state.id);
   const { units } = usePageState();
   const { words } = page;
   const { say } = words;
@@ -31,7 +34,8 @@ const Head = ({ book, floor, floors, side }: HeadProps): ReactElement => {
         });
   const running = rate(floor.figures.runningRate);
   const hour = rate(floor.figures.hourRate);
-  const shift = rate(floor.figures.shiftOutput);
+  // a shift is drawn by chance, many times over: that is a page of its own
+  const stopsSaid = book.line?.stations?.some(({ stops }) => stops !== undefined) === true;
   return (
     <div className={`${side === 0 ? 'left' : 'right'} ${floorClass(book, floor.floor)}`}>
       <FloorTitle floor={floor} floors={floors} side={side} />
@@ -67,7 +71,12 @@ const Head = ({ book, floor, floors, side }: HeadProps): ReactElement => {
           </button>
         </span>
         <span>
-          {say('heads.shift')} <span className="quiet">{shift?.text ?? say('heads.shift.unknown')}</span>
+          {say('heads.shift')}{' '}
+          {stopsSaid ? (
+            <GoLink to={cycleAddress(id)}>{say('heads.shift.drawn')}</GoLink>
+          ) : (
+            <span className="quiet">{say('heads.shift.unknown')}</span>
+          )}
         </span>
       </p>
     </div>

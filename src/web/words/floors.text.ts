@@ -17,6 +17,7 @@ export const floorsWords: Bundle = {
     'heads.rate': 'running rate',
     'heads.hour': 'over the agreed hour',
     'heads.shift': 'output of a shift',
+    'heads.shift.drawn': 'good bottles and lost minutes',
     'heads.shift.unknown': 'not known: no stops declared',
     'heads.unknown': 'not known',
     'heads.role': '{floor}, {role}',
