@@ -18,10 +18,12 @@ export const joinsCommand: Command = {
     { name: 'columns', value: 'FILE' },
     { name: 'remember', value: 'FILE' },
     { name: 'write' },
+    { name: 'crates' },
   ],
   operands: [1, 2],
   examples: [
     'twinfloor joins src/book/demo/flagon-line.json',
+    'twinfloor joins src/book/demo/flagon-line.json --crates',
     'twinfloor joins src/book/demo/flagon-line.json --list examples/joins/wires.csv',
     'twinfloor joins src/book/demo/flagon-line.json examples/records/joins.records --box +JB2',
   ],

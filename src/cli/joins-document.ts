@@ -1,8 +1,10 @@
 import * as z from 'zod';
 import type { Book } from '../book/index.ts';
 import { type Found, type JoinEnd, type JoinState, type LaidJoin, printedCode } from '../joins/index.ts';
+import type { Packing } from '../packing/packing-of.ts';
 import { given } from './given.ts';
 import { faultText } from './joins-text.ts';
+import { packingDocument, packingSchema } from './packing-document.ts';
 import { problemDocument, problemSchema } from './problem-document.ts';
 import type { ReadList } from './read-join-file.ts';
 import type { ToldJoins } from './told-joins.ts';
@@ -128,6 +130,7 @@ export const joinsSchema = z
       })
       .optional()
       .describe('What was read of a list'),
+    packing: packingSchema.optional().describe('What travels, where it was asked for'),
     caution: text,
   })
   .describe('Answer of `twinfloor joins BOOK.json [RECORDS] --json`: every number SI');
@@ -162,6 +165,7 @@ const joinDocument = (join: LaidJoin, state: JoinState | undefined): z.infer<typ
 export interface Asked {
   readonly code?: { readonly typed: string; readonly found: Found } | undefined;
   readonly list?: { readonly path: string; readonly written: boolean; readonly read: ReadList } | undefined;
+  readonly packing?: Packing | undefined;
 }
 
 const foundDocument = ({ typed, found }: NonNullable<Asked['code']>): JoinsDocument['found'] => ({
@@ -187,7 +191,11 @@ const listDocument = ({
 });
 
 /** The joins with their faults, the order of the rebuild and what is recorded. */
-export const joinsDocument = (book: Book, told: ToldJoins, { code, list }: Asked): JoinsDocument => ({
+export const joinsDocument = (
+  book: Book,
+  told: ToldJoins,
+  { code, list, packing }: Asked,
+): JoinsDocument => ({
   document: 'twinfloor joins',
   version: 1,
   ...given({ title: book.about?.title }),
@@ -218,6 +226,13 @@ export const joinsDocument = (book: Book, told: ToldJoins, { code, list }: Asked
   ...given({
     found: code === undefined ? undefined : foundDocument(code),
     list: list === undefined ? undefined : listDocument(list),
+    packing:
+      packing === undefined
+        ? undefined
+        : packingDocument(
+            packing,
+            `${words.say('packing.caution.lift')} ${words.say('packing.caution.papers')}`,
+          ),
   }),
   caution: words.say('joins.caution'),
 });

@@ -13,6 +13,7 @@ export const joinsCommandText: Bundle = {
     'option.joins.split': 'split at which the rows of the list are parted that do not say it',
     'option.joins.columns': 'file that says what the headings of the list stand for',
     'option.joins.remember': 'file to write what the headings stood for into',
+    'option.joins.crates': 'what travels: packing list, lifts, way in, tools of the visit',
     'option.joins.write': 'write the joins of the list into the book',
 
     'joins.title': '{title}',

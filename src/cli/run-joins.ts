@@ -1,10 +1,15 @@
+import { floorBoundFor } from '../book/floor-bound-for.ts';
 import { type Book, readBook, writeBook } from '../book/index.ts';
+import { assessBook } from '../floor/index.ts';
 import { findCode, rememberedFrom, withJoins } from '../joins/index.ts';
+import { type Packing, packingOf } from '../packing/packing-of.ts';
 import type { Problem, Result } from '../quantity/problem.ts';
+import type { Envelope } from '../record/envelope.ts';
 import type { Call, Ended } from './command.ts';
 import { joinListText } from './join-list-text.ts';
 import { type Asked, joinsDocument } from './joins-document.ts';
 import { joinsTextOf } from './joins-text.ts';
+import { packingTextOf } from './packing-text.ts';
 import { cliProblem } from './problems.ts';
 import { headingOf, readBookFile } from './read-book-file.ts';
 import { type ReadList, readJoinFile } from './read-join-file.ts';
@@ -94,6 +99,12 @@ const listText = (call: Call, { read }: Listed): readonly string[] => {
   ];
 };
 
+/** What travels to the floor that the line is bound for, where that is asked and there is one. */
+const packingAsked = (call: Call, book: Book, records: readonly Envelope[]): Packing | undefined =>
+  call.flags.has('crates') && (book.floors ?? []).length > 0
+    ? packingOf(book, assessBook(book), floorBoundFor(book, undefined), records)
+    : undefined;
+
 /** Prints the joins of a book; status 1 where the list contradicts itself, a join is in trouble or a code is not found. */
 export const runJoins = async (call: Call, world: World): Promise<Ended> => {
   const [path = '-', recordsPath] = call.operands;
@@ -112,10 +123,12 @@ export const runJoins = async (call: Call, world: World): Promise<Ended> => {
   if (unkept.length > 0) return { problems: unkept };
   const { book, read } = list.value;
   const told = toldJoins(book, records?.value.records ?? []);
+  const packing = packingAsked(call, book, records?.value.records ?? []);
   const typed = call.values.code;
   const code = typed === undefined ? undefined : { typed, found: findCode(typed, told.joins) };
   const asked: Asked = {
     code,
+    packing,
     list:
       read === undefined
         ? undefined
@@ -126,7 +139,8 @@ export const runJoins = async (call: Call, world: World): Promise<Ended> => {
     const answer = joinsDocument(book, told, asked);
     if (told.problems.length > 0) return { ...ended, answer };
     world.out(`${JSON.stringify(answer, null, 2)}\n`);
-  } else if (code !== undefined) world.out(`${codeText(code)}\n`);
+  } else if (packing !== undefined) world.out(packingTextOf(book, packing, world));
+  else if (code !== undefined) world.out(`${codeText(code)}\n`);
   else
     world.out([...listText(call, list.value), joinsTextOf(book, told, call.values.box, world)].join('\n\n'));
   if (told.problems.length > 0) return ended;

@@ -11,6 +11,7 @@ import { floorShiftText } from '../floor/shift/shift.text.ts';
 import { joinProblemText, joinsText } from '../joins/index.ts';
 import { shiftProblemText as lineShiftText } from '../line/shift/shift-problems.text.ts';
 import { mediaProblemText } from '../media/problems.text.ts';
+import { packingText } from '../packing/packing.text.ts';
 import { wordProblemText } from '../papers/beside/problems.text.ts';
 import { proofProblemText, proofText } from '../proof/index.ts';
 import { settingProblemText } from '../proof/settings/problems.text.ts';
@@ -57,6 +58,7 @@ export const words = makeCatalogue([
   archiveText,
   archiveProblemText,
   mediaProblemText,
+  packingText,
   witnessCommandText,
   proofText,
   proofProblemText,

@@ -20,6 +20,12 @@ export const packingText: Bundle = {
       'A check aid. Lifts are planned and led by a qualified rigger, moved by licensed drivers, by the local code; gear bears its plate and nobody stands below.',
     'packing.caution.papers':
       'Dangerous goods are classed, packed and declared by whoever is trained and authorised for it; customs by a broker. What stands here is what was typed into the book.',
+    'packing.title.to': 'What travels to {floor}',
+    'packing.unknown': 'not known',
+    'packing.lift.of.section': 'Lift and way in: {section}',
+    'packing.brought': 'Brought along, by the joins and checks that need it',
+    'packing.for':
+      '{checks, plural, =0 {} one {# check} other {# checks}}{joins, plural, =0 {} one { # join} other { # joins}}',
     'packing.claim':
       'Damage is told to the carrier in writing by {day}, {days, plural, one {# day} other {# days}} after receipt, by the calendar.',
     'packing.claim.planned':
