@@ -1,4 +1,5 @@
 import { type Book, type Patch, valueAt } from '../../book/index.ts';
+import { unitNamed } from '../../quantity/convert.ts';
 import { fromSi, si, toSi } from '../../quantity/index.ts';
 import type { Kind } from '../../quantity/kinds.ts';
 import { readEntry } from '../../quantity/read-entry.ts';
@@ -31,8 +32,9 @@ export const writtenAt = (
 /** A number without the noise of its last bits, as a person would write it. */
 export const plainNumber = (number: number): string => String(Number(number.toPrecision(6)));
 
-export const writtenText = (written: Written, number: number): string =>
-  `${plainNumber(number)} ${written.unit}`.trim();
+/** As one writes it in a book: `Kv 16`, `16 mm`. */
+export const writtenText = ({ kind, unit }: Written, number: number): string =>
+  unitNamed(kind, unit).before ? `${unit} ${plainNumber(number)}` : `${plainNumber(number)} ${unit}`.trim();
 
 export const writtenSi = (written: Written, number: number): number =>
   toSi(Number(plainNumber(number)), written.kind, written.unit);
