@@ -56,7 +56,8 @@ export const usePlacements = (box: string): Placements => {
   const placed = useMemo(() => {
     const digests = new Set([
       ...recorded.map(({ picture }) => picture),
-      ...draft.attached.map(({ sha256 }) => sha256),
+      // a film of the box is kept too, and no code lies on it
+      ...draft.attached.filter(({ mediaType }) => mediaType.startsWith('image/')).map(({ sha256 }) => sha256),
     ]);
     return new Map([...digests].map((one) => [one, placedNow(one, recorded, draft)]));
   }, [recorded, draft]);
