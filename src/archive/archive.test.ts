@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { unzipSync, zipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { RevisionMark } from '../book/by-revision.ts';
 import { writtenByOthers } from '../media/testing/written-by-others.ts';
 import type { Result } from '../quantity/problem.ts';
 import { appendRecord, chainFrom, startChain } from '../record/append-record.ts';
@@ -12,7 +13,7 @@ import { exportRecords } from '../record/record-file.ts';
 import { sha256 } from '../record/sha256.ts';
 import { openSqliteStore } from '../store/sqlite-store.ts';
 import type { Store } from '../store/store.ts';
-import { joinArchive, openArchive, packArchive, sourceOf } from './index.ts';
+import { apartRevisions, joinArchive, openArchive, packArchive, sourceOf } from './index.ts';
 import { manifestText, readManifest } from './manifest.ts';
 
 const BOOK = 'oxbow-1';
@@ -197,6 +198,12 @@ describe('two laptops that recorded apart', () => {
     expect(wholeOf(await here.latestRevision(BOOK))).toMatchObject({ number: 2, text: bookText('ours') });
     const theirs = digestOf(text(bookText('theirs')));
     expect(wholeOf(await here.revisionText(BOOK, theirs))).toBe(bookText('theirs'));
+    const named = (all: readonly RevisionMark[]) => all.map(({ number, author }) => `${number} ${author}`);
+    expect(named(wholeOf(await here.asideRevisions(BOOK)))).toEqual(['2 colleague', '3 colleague']);
+    expect(wholeOf(await there.asideRevisions(BOOK))).toEqual([]);
+    // an archive does not know which holds: both of a number stand apart in it, and what follows one of them follows
+    const { manifest } = wholeOf(await openArchive(sourceOf(await archiveOf(here))));
+    expect([...named(apartRevisions(manifest.revisions))].sort()).toEqual(['2 colleague', '2 engineer']);
   });
 
   it('of which one was copied, so that both wrote as one device: the rest is joined, and the place is named', async () => {

@@ -1,3 +1,4 @@
+export { apartRevisions } from './apart-revisions.ts';
 export type { ArchivePlace, TakenRevision } from './archive-place.ts';
 export { type ByteSource, sourceOf } from './byte-source.ts';
 export { type Joined, joinArchive } from './join-archive.ts';

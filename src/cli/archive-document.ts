@@ -1,7 +1,31 @@
 import * as z from 'zod';
+import type { RevisionMark } from '../book/by-revision.ts';
 import { problemSchema } from './problem-document.ts';
 
 const count = z.number().int();
+
+export const revisionMarkSchema = z.strictObject({
+  number: count,
+  sha256: z.string().describe('SHA-256 of its text'),
+  author: z.string(),
+  reason: z.string().optional(),
+  savedAt: z.string(),
+});
+
+/** What tells a revision from others, without the text that it was made from. */
+export const revisionMarkDocument = ({
+  number,
+  sha256,
+  author,
+  reason,
+  savedAt,
+}: RevisionMark): z.infer<typeof revisionMarkSchema> => ({
+  number,
+  sha256,
+  author,
+  ...(reason === undefined ? {} : { reason }),
+  savedAt,
+});
 
 export const archivedSchema = z
   .strictObject({
@@ -18,6 +42,7 @@ export const archivedSchema = z
         media: count,
       })
       .optional(),
+    aside: z.array(revisionMarkSchema).describe('Kept aside in the store: people say which holds'),
     in: z
       .strictObject({
         revisions: z.strictObject({ added: count, aside: count, known: count }),

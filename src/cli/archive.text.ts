@@ -15,6 +15,8 @@ export const archiveText: Bundle = {
     'archive.row.revisions': 'revisions: {added} new, {known} known, {aside} kept aside',
     'archive.row.records': 'records: {added} new, {known} known',
     'archive.row.media': 'files: {added} new, {known} known',
+    'archive.aside': 'Kept aside: revision {n} by {author}, saved {savedAt}, {sha256}.',
+    'archive.aside.say': 'Which holds is said on the page, at Before and after.',
     'archive.direction': 'a book and --out FILE, or --in FILE',
   },
 };

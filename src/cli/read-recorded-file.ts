@@ -3,6 +3,7 @@ import { accept, type Problem } from '../quantity/problem.ts';
 import type { Envelope, Head } from '../record/envelope.ts';
 import { recordKinds } from '../record/kinds.ts';
 import { verifySigned } from '../record/verify-signed.ts';
+import { isArchive } from './is-archive.ts';
 import { readRecordsFile } from './read-records-file.ts';
 import type { World } from './world.ts';
 
@@ -19,9 +20,6 @@ export interface Recorded {
 type Read =
   | { readonly ok: true; readonly value: Recorded }
   | { readonly ok: false; readonly problems: readonly Problem[]; readonly heading?: string };
-
-/** How an archive begins: the head of its first part. */
-const archived = [0x50, 0x4b, 0x03, 0x04];
 
 /** Records out of an archive, as whole as those of a file of their own must be. */
 const ofArchive = async (path: string, source: NonNullable<Source>): Promise<Read> => {
@@ -50,9 +48,7 @@ type Source = Extract<Opened, { readonly ok: true }>['value'] | undefined;
 export const readRecordedFile = async (path: string, world: World): Promise<Read> => {
   const opened = path === '-' ? undefined : await world.openBytes(path);
   const source: Source = opened?.ok === true ? opened.value : undefined;
-  const first =
-    source === undefined ? [] : [...(await source.read(0, Math.min(archived.length, source.size)))];
-  if (source !== undefined && archived.every((byte, i) => first[i] === byte)) {
+  if (source !== undefined && (await isArchive(source))) {
     const read = await ofArchive(path, source);
     if (!read.ok) await source.close();
     return read;

@@ -4,11 +4,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openSqliteStore } from '../store/sqlite-store.ts';
 import { archivedSchema } from './archive-document.ts';
-import { processWorld } from './process-world.ts';
-import { run } from './run.ts';
-
-const root = join(import.meta.dirname, '../..');
-const own = processWorld({ root, serve: () => Promise.reject(new Error('not asked')) });
+import { called } from './testing/called.ts';
 
 let folder = '';
 beforeAll(() => {
@@ -16,19 +12,7 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-const call = async (...argv: string[]) => {
-  let [out, err] = ['', ''];
-  const status = await run(['archive', ...argv], {
-    ...own,
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-  });
-  return { status, out, err };
-};
+const call = (...argv: string[]) => called(['archive', ...argv]);
 const save = async (data: string, author: string): Promise<void> => {
   const store = await openSqliteStore(join(folder, data, 'books.sqlite'));
   const at = '2027-03-01T07:00:00Z';
@@ -64,6 +48,15 @@ describe('archive', () => {
     const told = archivedSchema.parse(JSON.parse(joined.out));
     expect(told.in?.revisions).toEqual({ added: 0, aside: 1, known: 1 });
     expect(told.in?.told[0]?.text).toContain('saved by the engineer');
+    expect(told.aside.map(({ number, author }) => [number, author])).toEqual([[2, 'the engineer']]);
+    // it is said for as long as it is there, and by whoever looks into the archive
+    const both = join(folder, 'both.zip');
+    const again = await call('b', '--out', both, '--data', join(folder, 'there'));
+    expect(again.out).toContain('Kept aside: revision 2 by the engineer');
+    const { out } = await called(['verify', both]);
+    expect(out).toContain('Stands apart: revision 2 by the engineer');
+    expect(out).toContain('Stands apart: revision 2 by a colleague');
+    expect((await called(['verify', file])).out).not.toContain('Stands apart');
   });
 
   it('refuses what is no archive, another book, no book, and a call that says neither way', async () => {

@@ -4,7 +4,7 @@ import type { Problem } from '../quantity/problem.ts';
 import { StoreFailure } from '../store/problems.ts';
 import { openSqliteStore } from '../store/sqlite-store.ts';
 import type { Store } from '../store/store.ts';
-import type { Archived } from './archive-document.ts';
+import { type Archived, revisionMarkDocument } from './archive-document.ts';
 import type { Call, Ended } from './command.ts';
 import { problemDocument } from './problem-document.ts';
 import { cliProblem } from './problems.ts';
@@ -13,6 +13,16 @@ import type { World } from './world.ts';
 
 const tell = (document: Archived, lines: readonly string[], json: boolean, world: World): void =>
   world.out(json ? `${JSON.stringify(document, null, 2)}\n` : `${lines.join('\n')}\n`);
+
+/** What the store keeps aside of a book, as data and as lines. */
+const asideIn = async (store: Store, book: string) => {
+  const kept = await store.asideRevisions(book);
+  const aside = (kept.ok ? kept.value : []).map(revisionMarkDocument);
+  const lines = aside.map(({ number, author, savedAt, sha256 }) =>
+    words.say('archive.aside', { n: number, author, savedAt, sha256 }),
+  );
+  return { aside, lines: lines.length === 0 ? [] : [...lines, words.say('archive.aside.say')] };
+};
 
 const writeOut = async (
   book: string,
@@ -32,11 +42,13 @@ const writeOut = async (
     media: manifest.media.length,
   };
   const out = { sha256, bytes: written.value, ...counts };
+  const { aside, lines: asideLines } = await asideIn(store, book);
   const lines = [
     words.say('archive.written', { path, book, ...counts }),
     words.say('archive.digest', { sha256 }),
+    ...asideLines,
   ];
-  tell({ document: 'twinfloor archive', version: 1, path, book, out }, lines, json, world);
+  tell({ document: 'twinfloor archive', version: 1, path, book, out, aside }, lines, json, world);
   return 0;
 };
 
@@ -52,16 +64,18 @@ const takeIn = async (
   if (!joined.ok) return { problems: joined.problems, heading: path };
   const { told, revisions, records, media } = joined.value;
   const problems = told.map((problem) => problemDocument(problem));
+  const { aside, lines: asideLines } = await asideIn(store, joined.value.book);
   const lines = [
     words.say('archive.taken', { book: joined.value.book }),
     words.say('archive.row.revisions', revisions),
     words.say('archive.row.records', records),
     words.say('archive.row.media', media),
     ...problems.map(({ text }) => text),
+    ...asideLines,
   ];
   const taken = { revisions, records, media, told: problems };
   tell(
-    { document: 'twinfloor archive', version: 1, path, book: joined.value.book, in: taken },
+    { document: 'twinfloor archive', version: 1, path, book: joined.value.book, in: taken, aside },
     lines,
     json,
     world,

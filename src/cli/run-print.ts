@@ -28,7 +28,11 @@ import type { World } from './world.ts';
 
 const utf8 = new TextEncoder();
 
-const wrongOptions = ({ values: { date, out } }: Call): readonly Problem[] => [
+const wrongOptions = ({
+  operands: [book = '-', records],
+  values: { date, out },
+}: Call): readonly Problem[] => [
+  ...(book === '-' && records === '-' ? [cliProblem('CLI_INPUT_TWICE', '-')] : []),
   ...(date === undefined || isDay(date)
     ? []
     : [cliProblem('CLI_OPTION_VALUE', '--date', { given: date, allowed: words.say('cli.day') })]),
@@ -46,6 +50,8 @@ export const runPrint = async (call: Call, world: World): Promise<Ended> => {
   const { operands, values, flags } = call;
   const path = operands[0] ?? '-';
   const wrong = wrongOptions(call);
+  // the first reading would take what the second is of
+  if (wrong.some(({ code }) => code === 'CLI_INPUT_TWICE')) return { problems: wrong };
   const text = await readText(path, world);
   if (!text.ok) return { problems: [...wrong, ...text.problems] };
   const file = bookOf(text.value);

@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { accept } from '../quantity/problem.ts';
 import { publicKeyOf } from '../record/ed25519.ts';
 import type { Envelope } from '../record/envelope.ts';
 import { headsOf } from '../record/heads.ts';
@@ -9,31 +8,13 @@ import { exportRecords } from '../record/record-file.ts';
 import { signStatement } from '../record/signature.ts';
 import { appended, testedBook } from '../record/testing/appended.ts';
 import { problemsSchema } from './problem-document.ts';
-import { processWorld } from './process-world.ts';
-import { run } from './run.ts';
+import { called, root } from './testing/called.ts';
 import { verificationSchema } from './verify-document.ts';
 
-const root = join(import.meta.dirname, '../..');
-const own = processWorld({ root, serve: () => Promise.reject(new Error('not asked')) });
 const secret = '01'.repeat(32);
 
-const call = async (argv: readonly string[], files: Readonly<Record<string, string>> = {}) => {
-  let [out, err] = ['', ''];
-  const status = await run(['verify', ...argv], {
-    ...own,
-    readBytes: async (path, most) =>
-      path in files
-        ? accept(new TextEncoder().encode(files[path]).subarray(0, most))
-        : own.readBytes(path, most),
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-  });
-  return { status, out, err };
-};
+const call = (argv: readonly string[], files: Readonly<Record<string, string>> = {}) =>
+  called(['verify', ...argv], { files });
 
 let notes: readonly Envelope[] = [];
 for (let i = 0; i < 3; i++) notes = appended(notes, 'tablet', {});

@@ -1,7 +1,9 @@
 import * as z from 'zod';
+import type { RevisionMark } from '../book/by-revision.ts';
 import type { Head } from '../record/envelope.ts';
 import type { RecordFile } from '../record/record-file.ts';
 import { isSignature } from '../record/signature.ts';
+import { revisionMarkDocument, revisionMarkSchema } from './archive-document.ts';
 import { problemSchema } from './problem-document.ts';
 
 export const headSchema = z.strictObject({
@@ -37,6 +39,10 @@ export const verificationSchema = z
       }),
     ),
     problems: z.array(problemSchema),
+    apart: z
+      .array(revisionMarkSchema)
+      .optional()
+      .describe('Of an archive: revisions that stand beside others of their number, or follow none'),
   })
   .describe('Answer of `twinfloor verify RECORDS --json`');
 
@@ -48,6 +54,7 @@ export const verificationDocument = (
   { book, heads, records }: RecordFile,
   against: readonly Head[],
   problems: Verification['problems'],
+  apart?: readonly RevisionMark[],
 ): Verification => ({
   document: 'twinfloor verification',
   version: 1,
@@ -74,4 +81,5 @@ export const verificationDocument = (
     };
   }),
   problems,
+  ...(apart === undefined ? {} : { apart: apart.map(revisionMarkDocument) }),
 });

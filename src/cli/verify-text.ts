@@ -12,7 +12,7 @@ const signatureLines = (one: Verification['signatures'][number]): readonly strin
 
 /** Whether they are whole, the heads to hand over, what was signed, and everything that is broken. */
 export const verificationText = (document: Verification): string => {
-  const { path, book, records, heads, heldAgainst, signatures, problems } = document;
+  const { path, book, records, heads, heldAgainst, signatures, problems, apart = [] } = document;
   const rows = [
     ['verify.writer', 'verify.records', 'verify.head'].map((id) => words.say(id)),
     ...heads.map(({ writer, sequence, hash }) => [writer, `${sequence + 1}`, hash]),
@@ -30,6 +30,14 @@ export const verificationText = (document: Verification): string => {
     ...(signatures.length === 0
       ? [words.say('verify.unsigned')]
       : [...signatures.flatMap(signatureLines), words.say('verify.whose')]),
+    ...(apart.length === 0
+      ? []
+      : [
+          '',
+          ...apart.map(({ number: n, author, savedAt, sha256 }) =>
+            words.say('verify.apart', { n, author, savedAt, sha256 }),
+          ),
+        ]),
     ...(problems.length === 0 ? [] : ['', ...problems.map(({ text }) => text)]),
   ]
     .join('\n')

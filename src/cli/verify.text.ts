@@ -28,6 +28,7 @@ export const verifyText: Bundle = {
     'verify.wrong': 'Not right: see below. Key {key}.',
     'verify.whose':
       'A signature shows which key signed, not who held it: compare the key with the person by another way.',
+    'verify.apart': 'Stands apart: revision {n} by {author}, saved {savedAt}, {sha256}.',
     'verify.unsigned': 'Nothing is signed.',
     'verify.key': 'public keys of 64 hexadecimal digits, parted by commas',
   },

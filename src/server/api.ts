@@ -69,6 +69,16 @@ export const revisionSummarySchema = z.object({
 });
 export type RevisionSummary = z.infer<typeof revisionSummarySchema>;
 
+/** A revision that came under a number that another has, or follows what is not here: people say which holds. */
+export const asideSchema = revisionSummarySchema.pick({
+  number: true,
+  author: true,
+  reason: true,
+  savedAt: true,
+  sha256: true,
+});
+export type AsideRevision = z.infer<typeof asideSchema>;
+
 export const revisionSchema = revisionSummarySchema.extend({ text: bookText });
 export type Revision = z.infer<typeof revisionSchema>;
 
@@ -138,6 +148,19 @@ export const routes = {
     path: '/api/books/:id/revisions/:number',
     params: z.object({ id: identifier, number: revisionNumber }),
     answers: { 200: revisionSchema },
+  },
+  listAside: {
+    method: 'GET',
+    path: '/api/books/:id/aside',
+    params: z.object({ id: identifier }),
+    answers: { 200: z.array(asideSchema) },
+  },
+  /** Text of any revision of a book by its digest, of those that are kept aside too. */
+  readAside: {
+    method: 'GET',
+    path: '/api/books/:id/aside/:sha256',
+    params: z.object({ id: identifier, sha256: digest }),
+    answers: { 200: z.object({ text: bookText }) },
   },
   /** 409 with `newest` where `basedOn` is not the newest; the same once more is no second revision. */
   saveRevision: {

@@ -8,7 +8,7 @@ import { toHex } from '../record/hex.ts';
 import { sha256 } from '../record/sha256.ts';
 import { openSqliteStore } from '../store/sqlite-store.ts';
 import type { Store } from '../store/store.ts';
-import type { Failure } from './api.ts';
+import type { AsideRevision, Failure } from './api.ts';
 import { makeServer } from './make-server.ts';
 
 let folder = '';
@@ -71,6 +71,26 @@ it('a book goes from one server to another as one file, with its pictures', asyn
   ]);
   const back = await call(there, { method: 'GET', url: '/api/books/b/archive' });
   expect(back.rawPayload).toEqual(archive.rawPayload);
+});
+
+it('a revision that two laptops saved apart is kept aside, told whose it is and given to be looked at', async () => {
+  const [here, there] = servers as [FastifyInstance, FastifyInstance];
+  for (const [i, author] of ['engineer', 'colleague'].entries()) {
+    const text = `{"twinfloor":1,"about":{"title":"by the ${author}"}}`;
+    await stores[i]!.appendRevision({ book: 'b', text, author, basedOn: 1, at: '2027-03-01T09:00:00Z' });
+  }
+  const archive = await call(there, { method: 'GET', url: '/api/books/b/archive' });
+  await put(here, archive.rawPayload);
+  const [aside, none] = await Promise.all(
+    [here, there].map((server) => call(server, { method: 'GET', url: '/api/books/b/aside' })),
+  );
+  expect(none?.json()).toEqual([]);
+  const [one] = aside?.json<AsideRevision[]>() ?? [];
+  expect([one?.number, one?.author]).toEqual([2, 'colleague']);
+  const text = await call(here, { method: 'GET', url: `/api/books/b/aside/${one?.sha256}` });
+  expect(text.json<{ text: string }>().text).toContain('by the colleague');
+  const absent = await call(here, { method: 'GET', url: `/api/books/b/aside/${'0'.repeat(64)}` });
+  expect(absent.statusCode).toBe(404);
 });
 
 it('what is no archive is refused in a sentence', async () => {

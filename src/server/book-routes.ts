@@ -101,6 +101,23 @@ export const bookRoutes = (server: FastifyInstance, { store, now, makeId }: Serv
   });
 
   typed.route({
+    ...routeOptions(routes.listAside),
+    handler: async (request, reply) => {
+      const aside = await store.asideRevisions(request.params.id);
+      if (!aside.ok) return refuseWith(reply, aside.problems);
+      return aside.value.map(({ follows: _, ...one }) => one);
+    },
+  });
+
+  typed.route({
+    ...routeOptions(routes.readAside),
+    handler: async (request, reply) => {
+      const text = await store.revisionText(request.params.id, request.params.sha256);
+      return text.ok ? { text: text.value } : refuseWith(reply, text.problems);
+    },
+  });
+
+  typed.route({
     ...routeOptions(routes.saveRevision),
     handler: async (request, reply) => {
       const { text, basedOn, author = unnamed, reason } = request.body;

@@ -21,7 +21,7 @@ const aside = 'SELECT number, sha256, author, reason, saved_at, follows FROM rev
 /** Revisions of several laptops: what follows is added, what stands against another is kept beside it. */
 export const sqliteRevisions = (
   connection: SqliteConnection,
-): Pick<Store, 'allRevisions' | 'revisionText' | 'takeRevision'> => {
+): Pick<Store, 'allRevisions' | 'asideRevisions' | 'revisionText' | 'takeRevision'> => {
   const { rows, path } = connection;
   const noBook = (book: string) => refuse(storeProblem('STORE_BOOK_UNKNOWN', '/book', { given: book }));
   const hasBook = (book: string): boolean => rows('SELECT 1 FROM book WHERE id = ?', book).length > 0;
@@ -71,6 +71,8 @@ export const sqliteRevisions = (
       const all = [...rows(main, book), ...rows(aside, book)].map(joinedOf);
       return all.length > 0 ? accept(all.sort(byRevision)) : noBook(book);
     },
+    asideRevisions: async (book) =>
+      hasBook(book) ? accept(rows(aside, book).map(joinedOf).sort(byRevision)) : noBook(book),
     revisionText: async (book, digest) => {
       const [row] = rows(
         'SELECT text FROM revision WHERE book = ?1 AND sha256 = ?2 UNION ALL SELECT text FROM revision_aside WHERE book = ?1 AND sha256 = ?2 LIMIT 1',

@@ -100,6 +100,8 @@ export interface Store {
   readonly appendRevision: (next: NewRevision) => Promise<Result<RevisionEntry>>;
   /** Every revision with those that are kept aside, by number and moment. */
   readonly allRevisions: (book: string) => Promise<Result<readonly RevisionMark[]>>;
+  /** Those that are kept aside, in the same order: which holds is for people to say. */
+  readonly asideRevisions: (book: string) => Promise<Result<readonly RevisionMark[]>>;
   /** Text of any of them, by its digest. */
   readonly revisionText: (book: string, sha256: string) => Promise<Result<string>>;
   /**

@@ -1,8 +1,9 @@
 import { type ReactElement, useContext, useState } from 'react';
-import type { RevisionSummary } from '../../server/api.ts';
+import type { AsideRevision, RevisionSummary } from '../../server/api.ts';
 import { GoContext } from '../shell/go-link.tsx';
 import { compareAddress } from '../shell/route.ts';
 import { usePagePart, useWords } from '../state/page-context.ts';
+import { AsideList, useAside } from './aside-list.tsx';
 import { ComparedFloor } from './compared-floor.tsx';
 import { RevisionList } from './revision-list.tsx';
 import { type Side, useRevisions, useSideBook } from './side-book.ts';
@@ -11,6 +12,7 @@ interface ChoiceProps {
   readonly label: string;
   readonly side: Side | undefined;
   readonly revisions: readonly RevisionSummary[];
+  readonly aside?: readonly AsideRevision[];
   /** Name of the remedy on trial, where one may be chosen. */
   readonly trial: string | undefined;
   readonly onChoose: (side: Side) => void;
@@ -19,7 +21,7 @@ interface ChoiceProps {
 /** Longest piece of a reason in a list to choose from; the whole stands in the table below. */
 const longest = 48;
 
-const SideChoice = ({ label, side, revisions, trial, onChoose }: ChoiceProps): ReactElement => {
+const SideChoice = ({ label, side, revisions, aside = [], trial, onChoose }: ChoiceProps): ReactElement => {
   const { say } = useWords();
   const named = ({ number, reason }: RevisionSummary): string => {
     if (reason === undefined || reason === '') return say('compare.revision', { n: number });
@@ -30,12 +32,17 @@ const SideChoice = ({ label, side, revisions, trial, onChoose }: ChoiceProps): R
     <select
       aria-label={label}
       value={String(side ?? '')}
-      onChange={({ target }) => onChoose(target.value === 'trial' ? 'trial' : Number(target.value))}
+      onChange={({ target: { value } }) => onChoose(/^\d{1,9}$/.test(value) ? Number(value) : value)}
     >
       {trial !== undefined && <option value="trial">{say('compare.trial', { label: trial })}</option>}
       {revisions.map((revision) => (
         <option key={revision.number} value={revision.number}>
           {named(revision)}
+        </option>
+      ))}
+      {aside.map(({ number, author, sha256 }) => (
+        <option key={sha256} value={sha256}>
+          {say('compare.aside.side', { n: number, author })}
         </option>
       ))}
     </select>
@@ -57,14 +64,15 @@ export const ComparePage = ({ left, right }: ComparePageProps): ReactElement => 
   const facing = usePagePart((state) => state.facing);
   const book = usePagePart((state) => state.book);
   const revisions = useRevisions();
+  const aside = useAside();
   const [chosen, choose] = useState<string>();
   const after: Side = right === 'trial' ? (trial === undefined ? newest : 'trial') : (right ?? newest);
-  const before: number = left ?? (after === 'trial' ? newest : Math.max(1, after - 1));
+  const before: number = left ?? (typeof after === 'number' ? Math.max(1, after - 1) : newest);
   const [from, to] = [useSideBook(before), useSideBook(after)];
   const floors = book?.floors ?? [];
   const floor = chosen ?? facing[1] ?? facing[0] ?? floors[0]?.tag;
   const list = typeof revisions === 'string' ? [] : revisions;
-  const alone = newest === 1 && trial === undefined;
+  const alone = newest === 1 && trial === undefined && aside.length === 0;
   const put = (sides: { left?: number; right?: Side }): void =>
     go(compareAddress(id, { left: before, right: after, ...sides }), 'instead');
   return (
@@ -111,6 +119,7 @@ export const ComparePage = ({ left, right }: ComparePageProps): ReactElement => 
                 label={say('compare.right')}
                 side={after}
                 revisions={list}
+                aside={aside}
                 trial={trial?.label}
                 onChoose={(side) => put({ right: side })}
               />
@@ -125,6 +134,7 @@ export const ComparePage = ({ left, right }: ComparePageProps): ReactElement => 
           )}
         </>
       )}
+      {aside.length > 0 && <AsideList aside={aside} revisions={list} />}
       {list.length > 0 && <RevisionList id={id} revisions={list} />}
     </div>
   );

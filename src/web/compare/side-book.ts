@@ -3,8 +3,8 @@ import { type Book, readBook } from '../../book/index.ts';
 import type { RevisionSummary } from '../../server/api.ts';
 import { usePage, usePagePart } from '../state/page-context.ts';
 
-/** What stands on one side: a revision by its number, or the book with the remedy that is on trial. */
-export type Side = number | 'trial';
+/** What stands on one side: a revision by its number, one kept aside by its digest, or `trial`, the book with the remedy on it. */
+export type Side = number | string;
 
 /** A book, or that it is still being fetched, or that it can't be had. */
 export type SideBook = Book | 'loading' | 'failed';
@@ -19,9 +19,13 @@ export const useSideBook = (side: Side | undefined): SideBook => {
   const [fetched, setFetched] = useState<{ readonly side: Side; readonly book: Book | 'failed' }>();
   const here = side === 'trial' ? trial : side === revision ? book : undefined;
   useEffect(() => {
-    if (here !== undefined || typeof side !== 'number') return undefined;
+    if (here !== undefined || side === undefined || side === 'trial') return undefined;
     let gone = false;
-    void page.client('readRevision', { params: { id, number: side } }).then((reply) => {
+    const asked =
+      typeof side === 'number'
+        ? page.client('readRevision', { params: { id, number: side } })
+        : page.client('readAside', { params: { id, sha256: side } });
+    void asked.then((reply) => {
       if (gone) return;
       const read = reply.ok ? readBook(reply.value.text) : undefined;
       setFetched({ side, book: read?.ok === true ? read.value : 'failed' });

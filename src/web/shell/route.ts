@@ -21,7 +21,8 @@ export type Route =
       readonly page: 'compare';
       readonly id: string;
       readonly left?: number;
-      readonly right?: number | 'trial';
+      /** A digest is of a revision that is kept aside. */
+      readonly right?: number | string;
     }
   | { readonly page: 'sheets' }
   | { readonly page: 'sheet'; readonly sheet: string; readonly inputs: Readonly<Record<string, string>> }
@@ -64,7 +65,8 @@ export const routeOf = (pathname: string, search: string): Route => {
   if (steps[0] === 'books' && steps[1] !== undefined && steps[2] === 'compare' && steps.length === 3) {
     const query = new URLSearchParams(search);
     const left = revisionIn(query.get('left'));
-    const right = query.get('right') === 'trial' ? 'trial' : revisionIn(query.get('right'));
+    const other = query.get('right');
+    const right = other !== null && /^(trial|[0-9a-f]{64})$/.test(other) ? other : revisionIn(other);
     return {
       page: 'compare',
       id: steps[1],
@@ -129,7 +131,7 @@ export const joinsAddress = (id: string, step?: string, join?: string): string =
 /** The address at which two revisions of a book face each other; none named are the newest and the one before. */
 export const compareAddress = (
   id: string,
-  { left, right }: { readonly left?: number; readonly right?: number | 'trial' } = {},
+  { left, right }: { readonly left?: number; readonly right?: number | string } = {},
 ): string => {
   const query = new URLSearchParams([
     ...(left === undefined ? [] : [['left', String(left)]]),

@@ -37,5 +37,15 @@ export const compareWords: Bundle = {
     'compare.reason': 'why',
     'compare.beside': 'face each other',
     'compare.withBefore': 'with revision {n}',
+    'compare.aside': 'Kept aside',
+    'compare.aside.about':
+      'They came in an archive under a number that stands here already, or follow one that does. Nothing of them is lost and nothing of them counts: lay each beside what stands here, and save it as the next revision if it is what holds.',
+    'compare.aside.one': 'revision {n} by {author}, saved {at}',
+    'compare.aside.side': 'revision {n} by {author}, kept aside',
+    'compare.aside.beside': 'lay it beside what stands here',
+    'compare.aside.save': 'save it as the next revision',
+    'compare.aside.saved': 'Saved: it holds as revision {n}. What it replaces stays in the list.',
+    'compare.aside.stands': 'stands as revision {n}',
+    'compare.aside.why': 'revision {n} by {author} holds, which was kept aside',
   },
 };

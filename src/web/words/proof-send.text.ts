@@ -47,6 +47,7 @@ export const proofSendWords: Bundle = {
     'send.archive.records': 'records: {added} new, {known} here already',
     'send.archive.records.left': 'records: {added} new, {known} here already or not taken: see below',
     'send.archive.media': 'pictures, films, sounds: {added} new, {known} here already',
+    'send.archive.aside': 'Look at what is kept aside, and say which holds.',
     'send.archive.look': 'Look at this',
     'send.archive.away': 'The server can’t be reached. Nothing was taken: try it again when it is back.',
     'send.digits': 'Digits of the key:',

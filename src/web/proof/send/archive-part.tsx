@@ -3,7 +3,7 @@ import { routes } from '../../../server/api.ts';
 import type { Reply } from '../../../server/client.ts';
 import { followNewest } from '../../commands/settle-conflict.ts';
 import { GoLink } from '../../shell/go-link.tsx';
-import { proofAddress } from '../../shell/route.ts';
+import { compareAddress, proofAddress } from '../../shell/route.ts';
 import { useWaitingMedia } from '../../state/kept-media.ts';
 import { useKeptRecords } from '../../state/kept-records.tsx';
 import { usePage, usePagePart } from '../../state/page-context.ts';
@@ -31,6 +31,11 @@ const TakenReport = ({ taken }: { readonly taken: Taken }): ReactElement => {
         <li>{say(left ? 'send.archive.records.left' : 'send.archive.records', records)}</li>
         {media.added + media.known > 0 && <li>{say('send.archive.media', media)}</li>}
       </ul>
+      {revisions.aside > 0 && book === id && (
+        <p>
+          <GoLink to={compareAddress(id)}>{say('send.archive.aside')}</GoLink>
+        </p>
+      )}
       {sentences.length > 0 && (
         <>
           <h4>{say('send.archive.look')}</h4>
