@@ -20,14 +20,11 @@ import { readTable, writeCsv, writeXlsx } from '../table/index.ts';
 import { answersSchema } from './answers-document.ts';
 import { problemsSchema } from './problem-document.ts';
 import { cliProblem } from './problems.ts';
-import { processWorld } from './process-world.ts';
 import { questionsSchema } from './questions-document.ts';
-import { run } from './run.ts';
+import { called, own, root } from './testing/called.ts';
 import type { World } from './world.ts';
 
-const root = join(import.meta.dirname, '../..');
 const demoPath = join(root, 'src/book/demo/flagon-line.json');
-const own = processWorld({ root, serve: () => Promise.reject(new Error('not asked')) });
 
 let folder = '';
 let book = '';
@@ -41,21 +38,8 @@ beforeEach(() => {
   copyFileSync(demoPath, book);
 });
 
-const call = async (argv: readonly string[], more: Partial<World> = {}) => {
-  let [out, err] = ['', ''];
-  const status = await run(argv, {
-    ...own,
-    columns: 200,
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-    ...more,
-  });
-  return { status, out, err };
-};
+const call = (argv: readonly string[], more: Partial<World> = {}) =>
+  called(argv, { writeBytes: own.writeBytes, ...more });
 const questionsOf = async (...argv: string[]) =>
   questionsSchema.parse(JSON.parse((await call(['questions', book, ...argv, '--json'])).out));
 const answersOf = async (...argv: string[]) =>

@@ -2,21 +2,17 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { type Book, type Patch, patchBook, readBook, writeBook } from '../book/index.ts';
-import { accept } from '../quantity/problem.ts';
 import { appendRecord, startChain } from '../record/append-record.ts';
 import { exportRecords } from '../record/record-file.ts';
 import { readTable } from '../table/index.ts';
 import { type FillDocument, fillSchema } from './fill-schema.ts';
 import { fillSheetSchema } from './fill-sheet.ts';
 import { lotSchema } from './lot-document.ts';
-import { processWorld } from './process-world.ts';
-import { run } from './run.ts';
+import { called, root } from './testing/called.ts';
 
-const root = join(import.meta.dirname, '../..');
 const example = (name: string): string => readFileSync(join(root, 'examples/fill', name), 'utf8');
 const demo = readBook(readFileSync(join(root, 'src/book/demo/flagon-line.json'), 'utf8'));
 if (!demo.ok) throw new Error('the demo book does not read');
-const own = processWorld({ root, serve: () => Promise.reject(new Error('not asked')) });
 
 interface Files {
   readonly trials?: string;
@@ -26,35 +22,15 @@ interface Files {
 }
 
 /** Runs the command with a book `B`, trials `T`, samples `S` and a lot `L` in the place of files. */
-const call = async (argv: readonly string[], given: Files = {}) => {
-  let [out, err] = ['', ''];
-  const written = new Map<string, Uint8Array>();
-  const files: Readonly<Record<string, string>> = {
-    B: writeBook(given.book ?? demo.value),
-    T: given.trials ?? example('trials.csv'),
-    S: given.samples ?? example('samples.csv'),
-    L: given.lot ?? example('lot.csv'),
-  };
-  const status = await run(['fill', ...argv], {
-    ...own,
-    columns: 200,
-    readBytes: async (path, most) =>
-      path in files
-        ? accept(new TextEncoder().encode(files[path]).subarray(0, most))
-        : own.readBytes(path, most),
-    writeBytes: async (path, bytes) => {
-      written.set(path, bytes);
-      return accept(path);
-    },
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
+const call = (argv: readonly string[], given: Files = {}) =>
+  called(['fill', ...argv], {
+    files: {
+      B: writeBook(given.book ?? demo.value),
+      T: given.trials ?? example('trials.csv'),
+      S: given.samples ?? example('samples.csv'),
+      L: given.lot ?? example('lot.csv'),
     },
   });
-  return { status, out, err, written };
-};
 const documented = async (argv: readonly string[], given?: Files): Promise<FillDocument> =>
   fillSchema.parse(JSON.parse((await call([...argv, '--json'], given)).out));
 const changed = (...patches: Patch[]): Book => {

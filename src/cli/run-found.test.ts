@@ -3,41 +3,20 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { type Book, type Patch, patchBook, readBook, writeBook } from '../book/index.ts';
 import { assessBook } from '../floor/index.ts';
-import { accept } from '../quantity/problem.ts';
 import { appendRecord, startChain } from '../record/append-record.ts';
 import { exportRecords } from '../record/record-file.ts';
 import { assessmentSchema } from './assess-document.ts';
 import { foundSchema } from './found-document.ts';
-import { processWorld } from './process-world.ts';
-import { run } from './run.ts';
+import { called, root } from './testing/called.ts';
 import { utilitiesDocumentSchema } from './utilities-document.ts';
 
-const root = join(import.meta.dirname, '../..');
 const demo = readBook(readFileSync(join(root, 'src/book/demo/flagon-line.json'), 'utf8'));
 if (!demo.ok) throw new Error('the demo book does not read');
 const example = readFileSync(join(root, 'examples/readings/larkmoor.json'), 'utf8');
-const own = processWorld({ root, serve: () => Promise.reject(new Error('not asked')) });
 
 /** Runs a command with a book `B` and readings `R` in the place of files. */
-const call = async (argv: readonly string[], readings: string = example, book: Book = demo.value) => {
-  let [out, err] = ['', ''];
-  const files: Readonly<Record<string, string>> = { B: writeBook(book), R: readings };
-  const status = await run(argv, {
-    ...own,
-    columns: 200,
-    readBytes: async (path, most) =>
-      path in files
-        ? accept(new TextEncoder().encode(files[path]).subarray(0, most))
-        : own.readBytes(path, most),
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-  });
-  return { status, out, err };
-};
+const call = (argv: readonly string[], readings: string = example, book: Book = demo.value) =>
+  called(argv, { files: { B: writeBook(book), R: readings } });
 const reading = (of: string, value: string, more: object = {}) => ({
   floor: 'LARKMOOR',
   of,

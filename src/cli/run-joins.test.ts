@@ -2,40 +2,20 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { readBook } from '../book/index.ts';
-import { accept } from '../quantity/problem.ts';
 import { appendRecord, startChain } from '../record/append-record.ts';
 import { exportRecords } from '../record/record-file.ts';
 import { joinsSchema } from './joins-document.ts';
 import { problemsSchema } from './problem-document.ts';
-import { processWorld } from './process-world.ts';
-import { run } from './run.ts';
+import { called, root } from './testing/called.ts';
 
-const root = join(import.meta.dirname, '../..');
 const demo = join(root, 'src/book/demo/flagon-line.json');
 const wires = join(root, 'examples/joins/wires.csv');
-const own = processWorld({ root, serve: () => Promise.reject(new Error('not asked')) });
 
 /** What the command says of the demonstration book, with files that a test hands in and takes back. */
 const call = async (argv: readonly string[], files: Record<string, string> = {}) => {
-  let [out, err] = ['', ''];
-  const written: Record<string, string> = {};
-  const status = await run(['joins', demo, ...argv], {
-    ...own,
-    columns: 200,
-    readBytes: async (path, most) =>
-      files[path] === undefined ? own.readBytes(path, most) : accept(new TextEncoder().encode(files[path])),
-    writeBytes: async (path, bytes) => {
-      written[path] = new TextDecoder().decode(bytes);
-      return accept(path);
-    },
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-  });
-  return { status, out, err, written };
+  const { written, ...rest } = await called(['joins', demo, ...argv], { files });
+  const texts = [...written].map(([path, bytes]) => [path, new TextDecoder().decode(bytes)] as const);
+  return { ...rest, written: Object.fromEntries<string>(texts) };
 };
 
 /** Records of two phones that did not know of each other. */

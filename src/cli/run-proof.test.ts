@@ -1,35 +1,17 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { accept } from '../quantity/problem.ts';
 import { appendRecord, startChain } from '../record/append-record.ts';
 import { exportRecords } from '../record/record-file.ts';
 import { problemsSchema } from './problem-document.ts';
-import { processWorld } from './process-world.ts';
 import { type ProofDocument, proofSchema } from './proof-document.ts';
-import { run } from './run.ts';
+import { called, root } from './testing/called.ts';
 
-const root = join(import.meta.dirname, '../..');
 const demo = join(root, 'src/book/demo/flagon-line.json');
-const own = processWorld({ root, serve: () => Promise.reject(new Error('not asked')) });
 
 /** What the command says of the demonstration book, with some records beside it. */
-const call = async (argv: readonly string[], records = '') => {
-  let [out, err] = ['', ''];
-  const status = await run(['proof', demo, ...argv], {
-    ...own,
-    columns: 200,
-    readBytes: async (path, most) =>
-      path === 'R' ? accept(new TextEncoder().encode(records)) : own.readBytes(path, most),
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-  });
-  return { status, out, err };
-};
+const call = (argv: readonly string[], records = '') =>
+  called(['proof', demo, ...argv], { files: { R: records } });
 
 /** Records of one tablet that tried checks. */
 const tries = (...bodies: readonly object[]): string => {

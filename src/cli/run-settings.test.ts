@@ -1,39 +1,16 @@
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { accept } from '../quantity/problem.ts';
 import { readTable } from '../table/index.ts';
 import { problemsSchema } from './problem-document.ts';
-import { processWorld } from './process-world.ts';
-import { run } from './run.ts';
 import { settingsSchema } from './settings-document.ts';
+import { called, root } from './testing/called.ts';
 
-const root = join(import.meta.dirname, '../..');
 const demo = join(root, 'src/book/demo/flagon-line.json');
 const example = join(root, 'examples/records/settings.records');
-const own = processWorld({ root, serve: () => Promise.reject(new Error('not asked')) });
 
 /** What the command says of the demonstration book; a sheet may be handed in, and what it writes is kept. */
-const call = async (argv: readonly string[], sheet?: Uint8Array) => {
-  let [out, err] = ['', ''];
-  const files = new Map<string, Uint8Array>();
-  const status = await run(['settings', demo, ...argv], {
-    ...own,
-    columns: 200,
-    readBytes: async (path, most) =>
-      path === 'S' && sheet !== undefined ? accept(sheet) : own.readBytes(path, most),
-    writeBytes: async (path, bytes) => {
-      files.set(path, bytes);
-      return accept(path);
-    },
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-  });
-  return { status, out, err, files };
-};
+const call = (argv: readonly string[], sheet?: Uint8Array) =>
+  called(['settings', demo, ...argv], { files: sheet === undefined ? {} : { S: sheet } });
 
 describe('settings', () => {
   it('prints the register place by place, with what is allowed and what was read', async () => {
@@ -69,8 +46,8 @@ describe('settings', () => {
   });
 
   it('writes a sheet that it reads again with nothing new in it, and takes what was written into it', async () => {
-    const { files } = await call([example, '--out', 'settings.xlsx']);
-    const bytes = files.get('settings.xlsx')!;
+    const { written } = await call([example, '--out', 'settings.xlsx']);
+    const bytes = written.get('settings.xlsx')!;
     const back = await call([example, '--sheet', 'S', '--json'], bytes);
     expect(settingsSchema.parse(JSON.parse(back.out)).sheet).toMatchObject({
       taken: [],

@@ -2,33 +2,19 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { type Book, type Patch, patchBook, readBook, writeBook } from '../book/index.ts';
-import { accept } from '../quantity/problem.ts';
-import { processWorld } from './process-world.ts';
-import { run } from './run.ts';
 import { shiftSchema } from './shift-document.ts';
+import { called, root } from './testing/called.ts';
 
-const root = join(import.meta.dirname, '../..');
 const demo = readBook(readFileSync(join(root, 'src/book/demo/flagon-line.json'), 'utf8'));
 if (!demo.ok) throw new Error('the demo book does not read');
-const own = processWorld({ root, serve: () => Promise.reject(new Error('not asked')) });
 
 const call = async (book: Book | string, ...argv: string[]) => {
-  let [out, err] = ['', ''];
   const told: string[] = [];
-  const status = await run(['shift', '-', ...argv], {
-    ...own,
-    columns: 200,
-    readBytes: async () =>
-      accept(new TextEncoder().encode(typeof book === 'string' ? book : writeBook(book))),
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
+  const ended = await called(['shift', '-', ...argv], {
+    files: { '-': typeof book === 'string' ? book : writeBook(book) },
     progress: (text) => void told.push(text),
   });
-  return { status, out, err, told };
+  return { ...ended, told };
 };
 const changed = (...patches: Patch[]): Book => {
   const result = patchBook(demo.value, patches);

@@ -3,33 +3,16 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { type Book, type Patch, patchBook, readBook, writeBook } from '../book/index.ts';
 import { assessBook } from '../floor/index.ts';
-import { accept } from '../quantity/problem.ts';
 import { assessmentSchema } from './assess-document.ts';
-import { processWorld } from './process-world.ts';
-import { run } from './run.ts';
+import { called, root } from './testing/called.ts';
 import { utilitiesDocumentSchema } from './utilities-document.ts';
 
-const root = join(import.meta.dirname, '../..');
 const demoPath = join(root, 'src/book/demo/flagon-line.json');
 const demo = readBook(readFileSync(demoPath, 'utf8'));
 if (!demo.ok) throw new Error('the demo book does not read');
-const own = processWorld({ root, serve: () => Promise.reject(new Error('not asked')) });
 
-const call = async (command: string, book: Book, ...argv: string[]) => {
-  let [out, err] = ['', ''];
-  const status = await run([command, '-', ...argv], {
-    ...own,
-    columns: 200,
-    readBytes: async () => accept(new TextEncoder().encode(writeBook(book))),
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-  });
-  return { status, out, err };
-};
+const call = (command: string, book: Book, ...argv: string[]) =>
+  called([command, '-', ...argv], { files: { '-': writeBook(book) } });
 const changed = (...patches: Patch[]): Book => {
   const result = patchBook(demo.value, patches);
   if (!result.ok) throw new Error(JSON.stringify(result.problems));

@@ -1,48 +1,26 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { accept } from '../quantity/problem.ts';
 import { keyFingerprint } from '../record/fingerprint.ts';
 import { exportRecords, importRecords } from '../record/record-file.ts';
 import { type ReplyStatement, signReply } from '../record/reply.ts';
 import { exportReply } from '../record/reply-file.ts';
 import { problemsSchema } from './problem-document.ts';
-import { processWorld } from './process-world.ts';
 import { proofSchema } from './proof-document.ts';
 import { replySchema } from './reply-document.ts';
-import { run } from './run.ts';
+import { called, root } from './testing/called.ts';
 import { verificationSchema } from './verify-document.ts';
 import { witnessSchema } from './witness-document.ts';
 
-const root = join(import.meta.dirname, '../..');
 const at = (path: string): string => join(root, path);
 const demo = at('src/book/demo/flagon-line.json');
 const protocol = at('examples/records/protocol.records');
-const own = processWorld({ root, serve: () => Promise.reject(new Error('not asked')) });
 const secret = '4b'.repeat(32);
 
 const call = async (argv: readonly string[], files: Readonly<Record<string, string>> = {}) => {
-  let [out, err] = ['', ''];
-  const written: Record<string, string> = {};
-  const status = await run(argv, {
-    ...own,
-    today: () => '2027-04-20',
-    readBytes: async (path, most) =>
-      path in files
-        ? accept(new TextEncoder().encode(files[path]).subarray(0, most))
-        : own.readBytes(path, most),
-    writeBytes: async (path, bytes) => {
-      written[path] = new TextDecoder().decode(bytes);
-      return accept(path);
-    },
-    out: (text) => {
-      out += text;
-    },
-    err: (text) => {
-      err += text;
-    },
-  });
-  return { status, out, err, written };
+  const { written, ...rest } = await called(argv, { files, today: () => '2027-04-20' });
+  const texts = [...written].map(([path, bytes]) => [path, new TextDecoder().decode(bytes)] as const);
+  return { ...rest, written: Object.fromEntries<string>(texts) };
 };
 
 const problemsOf = (out: string): readonly string[] =>
