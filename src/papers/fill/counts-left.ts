@@ -1,7 +1,7 @@
 import type { PaperWords } from '../paper-words.ts';
 import type { Citations } from '../workings/citations.ts';
 import type { FillOf, StandingCounts } from './fill-of.ts';
-import { foretoldMarks } from './foretold-workings.ts';
+import { contentsMark } from './foretold-workings.ts';
 import { shortText } from './short-text.ts';
 import { type WithinText, withinText } from './within-text.ts';
 
@@ -49,7 +49,6 @@ export const countsLeft = (
   const { say, quantity } = paper;
   const { lanes, given, reached, capacity } = counts;
   const at = axisOf(counts);
-  const marks = given === undefined ? [] : foretoldMarks(given, floor, citations);
   const level = capacity?.capacity.mean;
   return {
     title: say('filled.counts.at', { floor: name }),
@@ -59,7 +58,7 @@ export const countsLeft = (
         lane,
         count: count === undefined ? '' : String(count),
         from: count === undefined ? '' : say(`filled.from.${from.replace(/\W/g, '')}`),
-        mark: marks[i]?.volume ?? '',
+        mark: one === undefined ? '' : contentsMark(one, floor, citations),
         short: shortText(reached?.[i], paper),
         ...(one === undefined
           ? {}
@@ -75,8 +74,10 @@ export const countsLeft = (
       };
     }),
     told: [
+      say(given === undefined ? 'filled.counts.none' : 'filled.counts.how'),
+      ...(given !== undefined && capacity === undefined ? [say('fill.preset.levelMissing')] : []),
       ...(capacity === undefined
-        ? [say('fill.preset.levelMissing')]
+        ? []
         : [
             say('filled.capacity', {
               mean: quantity(capacity.capacity.mean, 'volume', 4).text,
@@ -84,7 +85,6 @@ export const countsLeft = (
               from: say(`fill.capacity.${capacity.from}`),
             }),
           ]),
-      ...(given === undefined ? [say('filled.counts.none')] : [say('filled.counts.how')]),
     ],
   };
 };

@@ -1,4 +1,4 @@
-import type { FloorPrediction, LanePrediction } from '../../fill/predict-other-floor.ts';
+import type { LanePrediction } from '../../fill/predict-other-floor.ts';
 import type { Working } from '../../floor/assessment.ts';
 import { combinedUncertaintySheet } from '../../sheets/contents/combined-uncertainty.ts';
 import { timeIntervalSheet } from '../../sheets/contents/time-interval.ts';
@@ -30,19 +30,24 @@ const workingOf = <I extends object, O extends object>(
   };
 };
 
-/** Marks of the workings of each lane's interval of contents and of time. */
-export const foretoldMarks = (
-  { lanes, confidence }: FloorPrediction,
+/** Mark of the working of a lane's interval of contents. */
+export const contentsMark = (
+  { volume, volumeParts }: LanePrediction,
   floor: string,
   citations: Citations,
-): readonly { readonly volume: string; readonly time: string }[] =>
-  lanes.map(({ time, volumeParts, timeParts }) => ({
-    volume: citations.mark(
-      floor,
-      workingOf(combinedUncertaintySheet, { ...partsOf(volumeParts), confidence }),
-    ),
-    time: citations.mark(
-      floor,
-      workingOf(timeIntervalSheet, { time: time.value, ...partsOf(timeParts), confidence }),
-    ),
-  }));
+): string =>
+  citations.mark(
+    floor,
+    workingOf(combinedUncertaintySheet, { ...partsOf(volumeParts), confidence: volume.confidence }),
+  );
+
+/** Mark of the working of a lane's interval of time. */
+export const timeMark = ({ time, timeParts }: LanePrediction, floor: string, citations: Citations): string =>
+  citations.mark(
+    floor,
+    workingOf(timeIntervalSheet, {
+      time: time.value,
+      ...partsOf(timeParts),
+      confidence: time.confidence,
+    }),
+  );

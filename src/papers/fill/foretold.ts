@@ -3,7 +3,7 @@ import type { FillStory } from '../../floor/fill/index.ts';
 import type { Kind } from '../../quantity/index.ts';
 import type { PaperWords } from '../paper-words.ts';
 import type { Citations } from '../workings/citations.ts';
-import { foretoldMarks } from './foretold-workings.ts';
+import { contentsMark, timeMark } from './foretold-workings.ts';
 import { shortText } from './short-text.ts';
 import { noAnswerText } from './trials-list.ts';
 import { type WithinText, withinText } from './within-text.ts';
@@ -47,7 +47,6 @@ export const foretold = (
   }
   const { prediction, presetsFrom, reached, start, change, score } = other;
   const text = (of: Within, kind: Kind): WithinText => withinText(of, kind, paper);
-  const marks = foretoldMarks(prediction, to.tag, citations);
   const wanted = 'none' in start ? [] : start.goal === 'level' ? start.presets.lanes : start.presets;
   const around: readonly (readonly [word: string, of: Within | undefined, kind: Kind])[] = [
     ['slowest', prediction.rowTime, 'time'],
@@ -63,9 +62,7 @@ export const foretold = (
       volume: text(one.volume, 'volume'),
       time: text(one.time, 'time'),
       afterRun: text(one.afterRun, 'volume'),
-      marks: [marks[i]?.volume, marks[i]?.time]
-        .filter((mark) => mark !== undefined && mark !== '')
-        .join(', '),
+      marks: [contentsMark(one, to.tag, citations), timeMark(one, to.tag, citations)].join(', '),
       short: shortText(reached?.[i], paper),
       start: wanted[i] === undefined ? '' : String(wanted[i].preset),
     })),
