@@ -50,13 +50,26 @@ describe('opening the page', () => {
     await close();
   });
 
-  it('writes numbers by the locale of the browser and reads its decimal mark', async () => {
-    const { page, close } = await openPage(browser, { locale: 'de-DE' });
+  it('speaks the language of the browser and reads its decimal mark, and then the one that its reader chose', async () => {
+    const { page, complaints, close } = await openPage(browser, { locale: 'de-DE' });
+    const language = page.locator('.language select');
     await openBook(page, server.address());
+    expect(await page.locator('html').getAttribute('lang')).toBe('de');
     await field(page, hoseBore).fill('31,5 mm');
-    await waitForText(page.locator('.save'), /being written/);
+    await waitForText(page.locator('.save'), /nicht gespeichert/);
     expect(await page.locator('.part .field .problem').count()).toBe(0);
-    await waitForText(rate(page, 'OXBOW'), /\d/);
+    await waitForText(rate(page, 'OXBOW'), /\d Flaschen\/h/);
+    await language.selectOption('es');
+    await waitForText(rate(page, 'OXBOW'), /\d botellas\/h/);
+    // what was typed stays while the language changes
+    expect(await field(page, hoseBore).inputValue()).toBe('31,5 mm');
+    await page.reload();
+    await waitForText(rate(page, 'OXBOW'), /\d botellas\/h/);
+    expect(await page.locator('html').getAttribute('lang')).toBe('es');
+    await language.selectOption('en');
+    await waitForText(rate(page, 'OXBOW'), /\d bottles\/h/);
+    expect(await page.locator('.language p').count()).toBe(0);
+    expect(complaints).toEqual([]);
     await close();
   });
 });
