@@ -1,4 +1,4 @@
-import type { LineTimes } from '../line/line-times.ts';
+import type { LineTimes, WayPiece } from '../line/line-times.ts';
 import { indexPeriod } from '../sheets/rate/index-period.ts';
 import type { BookReader } from './book-reader.ts';
 import { driveStretch } from './drive-stretch.ts';
@@ -47,7 +47,7 @@ export const readLineTimes = (reader: BookReader, where: Where): FloorTimes => {
 
   const from = stations.findIndex((station) => station.kind === 'washer');
   const to = stations.findIndex((station) => station.kind === 'fill');
-  const way: { station: string; step: string; seconds: number }[] = [];
+  const way: WayPiece[] = [];
   let wayRoom = 0;
   let roomKnown = false;
   for (let i = from + 1; i < (to < 0 ? stations.length : to); i++) {
@@ -62,7 +62,13 @@ export const readLineTimes = (reader: BookReader, where: Where): FloorTimes => {
         reader.assume(length === undefined ? `${path}/length` : `${path}/speed`);
       else {
         const pace = speed / driveStretch(reader, floorPath, station.drive);
-        way.push({ station: station.tag, step: 'convey', seconds: length / pace });
+        way.push({
+          station: station.tag,
+          step: 'convey',
+          seconds: length / pace,
+          ...(station.accumulates === undefined ? {} : { accumulates: station.accumulates }),
+          ...(station.capacity === undefined ? {} : { room: station.capacity }),
+        });
       }
     } else continue;
     if (station.capacity !== undefined) {

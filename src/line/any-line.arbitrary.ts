@@ -1,5 +1,9 @@
 import fc from 'fast-check';
-import type { LineTimes } from './line-times.ts';
+import type { LineTimes, WayPiece } from './line-times.ts';
+
+/** No two alike: which of two comes first at one moment is anybody's where a belt just stops. */
+const unlike = (most: number): fc.Arbitrary<number> =>
+  fc.noBias(fc.integer({ min: 1, max: 999_983 })).map((part) => (most * part) / 999_983);
 
 const seconds = (most: number): fc.Arbitrary<number> =>
   // tenths come often: ties between stations are where an order of events would show
@@ -10,37 +14,64 @@ const seconds = (most: number): fc.Arbitrary<number> =>
 
 const some = <T>(value: fc.Arbitrary<T>): fc.Arbitrary<T | undefined> => fc.option(value, { nil: undefined });
 
+type Piece = Pick<WayPiece, 'seconds' | 'accumulates' | 'room'>;
+
+const anyWay: fc.Arbitrary<Piece[]> = fc.array(
+  fc.oneof(
+    { weight: 2, arbitrary: unlike(60).map((time): Piece => ({ seconds: 0.1 + time, accumulates: false })) },
+    {
+      weight: 1,
+      arbitrary: fc
+        .record({ seconds: unlike(5), room: fc.integer({ min: 0, max: 30 }) })
+        .map((piece): Piece => ({ ...piece, accumulates: true })),
+    },
+  ),
+  { minLength: 1, maxLength: 4 },
+);
+
 export interface LineShape {
   /** Rows equal to lanes, so that a block is one row. */
   readonly equalRows?: boolean;
   /** Nothing without a bound to its room, so that every station feels every other. */
   readonly bounded?: boolean;
+  /** Conveyors that stand with what stands at their ends, some of them. */
+  readonly belts?: boolean;
 }
 
 /** Whole lines: washer, way, fill station, and mostly heads and take-off, with every mix of rows, room and holds. */
-export const anyLine = ({ equalRows = false, bounded = false }: LineShape = {}): fc.Arbitrary<LineTimes> =>
-  fc
+export const anyLine = ({
+  equalRows = false,
+  bounded = false,
+  belts = false,
+}: LineShape = {}): fc.Arbitrary<LineTimes> => {
+  const time = belts ? unlike : seconds;
+  return fc
     .record({
       row: fc.integer({ min: 1, max: 8 }),
       lanes: fc.integer({ min: 1, max: 8 }),
       // a washer of no time at all would discharge without end at one moment
-      stroke: seconds(6).map((time) => 0.1 + time),
-      dwell: seconds(15),
-      way: fc.array(seconds(5), { maxLength: 2 }),
+      stroke: time(6).map((stroke) => 0.1 + stroke),
+      dwell: time(15),
+      way: belts
+        ? anyWay
+        : fc.array(
+            time(5).map((way): Piece => ({ seconds: way })),
+            { maxLength: 2 },
+          ),
       wayRoom: some(fc.integer({ min: 0, max: 40 })),
       fill: fc.record({
-        travelIn: seconds(3),
-        lift: seconds(2),
-        lag: seconds(1),
-        filling: seconds(20),
-        drip: seconds(2),
-        lower: seconds(2),
-        clearOut: seconds(4),
+        travelIn: time(3),
+        lift: time(2),
+        lag: time(1),
+        filling: time(20),
+        drip: time(2),
+        lower: time(2),
+        clearOut: time(4),
       }),
       closing: some(
         fc.record({
           heads: fc.integer({ min: 1, max: 4 }),
-          perBottle: seconds(6),
+          perBottle: time(6),
           room: some(fc.integer({ min: 0, max: 24 })),
         }),
       ),
@@ -59,7 +90,7 @@ export const anyLine = ({ equalRows = false, bounded = false }: LineShape = {}):
       const rowAndSet = bounded ? row + line.lanes : 0;
       return {
         washer: { station: 'W', row, stroke: line.stroke, dwell: line.dwell },
-        way: line.way.map((time, i) => ({ station: `C${i + 1}`, step: 'convey', seconds: time })),
+        way: line.way.map((piece, i) => ({ station: `C${i + 1}`, step: 'convey', ...piece })),
         wayRoom: Math.max(rowAndSet, line.wayRoom ?? unsaid),
         fill: { station: 'F', lanes: line.lanes, ...line.fill },
         ...(line.closing === undefined
@@ -71,3 +102,4 @@ export const anyLine = ({ equalRows = false, bounded = false }: LineShape = {}):
         holds: line.holds.map((until, i) => ({ rule: `H${i + 1}`, until })),
       };
     });
+};

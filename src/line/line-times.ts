@@ -1,3 +1,14 @@
+/** A piece of the way from the washer to the fill station. */
+export interface WayPiece {
+  readonly station: string;
+  readonly step: string;
+  readonly seconds: number;
+  /** False: it stands with what stands at its end. */
+  readonly accumulates?: boolean;
+  /** Bottles that have room on it; absent where nothing was said. */
+  readonly room?: number;
+}
+
 /** What the line's stations take, on one floor and for one format; plain seconds and bottles. */
 export interface LineTimes {
   readonly washer?: {
@@ -10,7 +21,7 @@ export interface LineTimes {
     readonly dwell: number;
   };
   /** What lies between washer and fill station, in flow order. */
-  readonly way: readonly { readonly station: string; readonly step: string; readonly seconds: number }[];
+  readonly way: readonly WayPiece[];
   /** Bottles that have room on the way; infinity where nothing was said. */
   readonly wayRoom: number;
   readonly fill?: {

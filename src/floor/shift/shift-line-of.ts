@@ -168,7 +168,11 @@ export const shiftLineOf = (ground: ShiftGround): ShiftLine => {
         }),
     conveyors: times.way
       .filter(({ step }) => step === 'convey')
-      .map(({ station, seconds }) => ({ station, seconds, stops: stopsOf(station) })),
+      .map(({ step: _, ...piece }) => {
+        if (piece.accumulates === undefined)
+          reader.assume(`/line/stations/${tags.indexOf(piece.station)}/accumulates`);
+        return { ...piece, stops: stopsOf(piece.station) };
+      }),
     wayRoom: times.wayRoom,
     ...(fill === undefined ? {} : { fill }),
     ...(closing === undefined ? {} : { closing }),

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { anyLine } from '../any-line.arbitrary.ts';
-import { shiftOfTimes } from '../testing/shift-of-times.ts';
 import type { Draw } from './draw.ts';
 import type { ShiftLine } from './shift-line.ts';
+import { shiftOfTimes } from './shift-of-times.ts';
 import type { Owner, StopCause } from './stop-cause.ts';
 
 const drawn = (most: number): fc.Arbitrary<Draw> =>
@@ -43,7 +43,7 @@ const chance = fc.oneof(fc.constant(0), fc.double({ min: 0, max: 0.2, noNaN: tru
 export const anyShiftLine = (): fc.Arbitrary<ShiftLine> =>
   fc
     .record({
-      times: anyLine(),
+      times: fc.oneof(anyLine(), anyLine({ belts: true })),
       rows: fc.integer({ min: 0, max: 6 }),
       start: fc.constantFrom('empty' as const, 'washer full' as const),
       load: fc.option(

@@ -3,11 +3,11 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parseMessage, partsOf } from '../../text/index.ts';
-import { shiftOfTimes } from '../testing/shift-of-times.ts';
 import { anyShiftLine } from './any-shift-line.arbitrary.ts';
 import { checkShift } from './check-shift.ts';
 import type { ShiftLine } from './shift-line.ts';
 import { ShiftMachine } from './shift-machine.ts';
+import { shiftOfTimes } from './shift-of-times.ts';
 import { shiftProblemText } from './shift-problems.text.ts';
 import { shiftProblems } from './shift-problems.ts';
 

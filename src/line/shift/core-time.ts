@@ -1,5 +1,6 @@
-import { noRoom, notSetUp, own, ruled, type ShiftEvents, supplied } from './shift-events.ts';
+import { noRoom, notSetUp, own, ruled, type ShiftEvents, standing, supplied } from './shift-events.ts';
 import { caps, running, type ShiftLayout, states, stepOf, steps, stopped } from './shift-layout.ts';
+import { isBegun, nothing, setOf } from './standing-belts.ts';
 import { capWait, type StationClocks } from './station-clocks.ts';
 
 /** Events at which a wait of the core can end; the row or the set is told beside. */
@@ -130,12 +131,17 @@ export class CoreTime {
     this.charge(stepOf.start, Number.NEGATIVE_INFINITY, before);
   }
 
-  private ridden(number: number): void {
-    let at = this.events.rows.discharged[number]!;
+  /** Back along the way; returns the moment from which it is told. */
+  private ridden(number: number): number {
+    const { rows } = this.events;
     const { conveyors } = this.layout;
-    for (let i = 0; i < conveyors.length; i++) {
+    const restarted = rows.restartCode[number] !== nothing;
+    const from = restarted ? rows.restart[number]! : rows.discharged[number]!;
+    const piece = restarted ? rows.restartPiece[number]! : 0;
+    let at = from;
+    for (let i = piece; i < conveyors.length; i++) {
       const downs = this.clocks.clockStops.downs[conveyors[i]!]!;
-      let left = this.conveyorSeconds[i]!;
+      let left = restarted && i === piece ? rows.restartLeft[number]! : this.conveyorSeconds[i]!;
       const slot = steps.length + i;
       for (let d = 0; d < downs.count && downs.from[d]! <= at + left; d++) {
         if (downs.to[d]! <= at) continue;
@@ -148,6 +154,31 @@ export class CoreTime {
       this.charge(slot, at, at + left);
       at += left;
     }
+    // a belt that stood because the next was down
+    if (conveyors.length > 0) this.charge(steps.length + conveyors.length - 1, at, this.high);
+    return from;
+  }
+
+  /** All of a wait for a belt that its own stops by the clock kept from moving. */
+  private stoodDown(until: number): void {
+    const { conveyors } = this.layout;
+    let from = until;
+    for (const conveyor of conveyors) {
+      const { from: begin, to, cause, count } = this.clocks.clockStops.downs[conveyor]!;
+      for (let i = 0; i < count && from === until; i++) {
+        if (to[i] !== until) continue;
+        from = begin[i]!;
+        this.charge(this.causeSlot(cause[i]!), from, until);
+      }
+    }
+    this.charge(steps.length, Number.NEGATIVE_INFINITY, from);
+  }
+
+  /** Event of the first station after the way that let a belt run on. */
+  private letRun(code: number): number {
+    const { fill, closing } = this.layout;
+    if (isBegun(code)) return fill >= 0 ? event.start : closing >= 0 ? event.capStart : event.takeStart;
+    return fill >= 0 ? event.cleared : closing >= 0 ? event.left : event.taken;
   }
 
   private follow(kind: number, number: number): void {
@@ -161,6 +192,8 @@ export class CoreTime {
         this.rest(at);
         return;
       }
+      // what was told already is not told again
+      if (at < this.high) this.high = at;
       switch (what) {
         case event.loaded:
           this.segment(layout.load, stepOf.load, rows.loadStart[n]!, rows.loaded[n]!, rows.loadStop[n]!);
@@ -188,6 +221,14 @@ export class CoreTime {
           else if (why === notSetUp) {
             what = event.discharged;
             n -= 1;
+          } else if (why === standing) {
+            const code = rows.strokeFor[n]!;
+            if (code === nothing) {
+              this.stoodDown(at);
+              return;
+            }
+            what = this.letRun(code);
+            n = setOf(code);
           } else {
             const set = rows.strokeFor[n]!;
             if (why === ruled) what = at > sets.filled[set]! ? event.released : event.filled;
@@ -204,9 +245,12 @@ export class CoreTime {
           what = event.stroke;
           break;
         case event.arrived:
-          this.ridden(n);
-          at = rows.discharged[n]!;
-          what = event.discharged;
+          at = this.ridden(n);
+          if (rows.restartCode[n] === nothing) what = event.discharged;
+          else {
+            what = this.letRun(rows.restartCode[n]!);
+            n = setOf(rows.restartCode[n]!);
+          }
           break;
         case event.discharged:
           if (layout.discharge >= 0) {

@@ -15,7 +15,7 @@ export const meanTimes = (line: ShiftLine): LineTimes => {
       ? []
       : [{ station: discharge.station, step: 'setUp', seconds: discharge.seconds }];
   return {
-    way: [...setUp, ...conveyors.map(({ station, seconds }) => ({ station, step: 'convey', seconds }))],
+    way: [...setUp, ...conveyors.map(({ stops: _, ...piece }) => ({ ...piece, step: 'convey' }))],
     wayRoom: line.wayRoom,
     holds: line.holds,
     ...(washer === undefined

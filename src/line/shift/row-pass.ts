@@ -1,7 +1,7 @@
 import { ContactSums } from './contact-sums.ts';
 import { event } from './core-time.ts';
 import { sampled, struckBottles } from './sampled.ts';
-import { noRoom, notSetUp, own, ruled, supplied } from './shift-events.ts';
+import { noRoom, notSetUp, own, ruled, standing, supplied } from './shift-events.ts';
 import { blocked, held, starved, stepOf } from './shift-layout.ts';
 import { type ShiftState, streamOf } from './shift-state.ts';
 
@@ -130,6 +130,14 @@ export class RowPass {
       start = rows.discharged[row - 1]!;
       why = notSetUp;
     }
+    if (state.belts !== undefined) {
+      const runs = state.belts.free(row, start);
+      if (runs > start) {
+        start = runs;
+        why = standing;
+        waitFor = state.belts.met;
+      }
+    }
     rows.stroke[row] = start;
     rows.whyStroke[row] = why;
     rows.strokeFor[row] = waitFor;
@@ -184,7 +192,7 @@ export class RowPass {
   /** Returns  bottles that came to the end of the way */
   arrive(row: number): number {
     const { state, layout, clocks, line } = this;
-    const { counts, waiting, next, conveyorSeconds } = state;
+    const { counts, waiting, next, belts, conveyorSeconds } = state;
     const { rows } = this.events;
     const out = rows.out[row]!;
     const stroked = rows.stroked[row]!;
@@ -199,8 +207,12 @@ export class RowPass {
       if (rows.fallen[row]! > 0 && state.isCounted(at)) counts.fallen += rows.fallen[row]!;
     }
     rows.discharged[row] = at;
-    for (let i = 0; i < layout.conveyors.length; i++) {
-      at = clocks.ride(layout.conveyors[i]!, at, conveyorSeconds[i]!);
+    if (belts !== undefined && out > 0) at = belts.carry(row, at, out);
+    else {
+      rows.onto[row] = at;
+      for (let i = 0; i < layout.conveyors.length; i++) {
+        at = clocks.ride(layout.conveyors[i]!, at, conveyorSeconds[i]!);
+      }
     }
     rows.arrived[row] = at;
     if (out > 0 && (layout.load >= 0 || layout.washer >= 0)) {

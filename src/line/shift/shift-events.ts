@@ -4,6 +4,7 @@ export const supplied = 1;
 export const ruled = 2;
 export const noRoom = 3;
 export const notSetUp = 4;
+export const standing = 5;
 
 const first = 4096;
 const times = (): Float64Array => new Float64Array(first);
@@ -33,7 +34,7 @@ export class RowEvents {
   loaded = times();
   whyLoad = numbers();
   loadStop = numbers();
-  /** Of the stroke; `strokeFor` is the set that it waited for. */
+  /** Of the stroke; `strokeFor` is the set that it waited for, or what let a belt run on. */
   stroke = times();
   whyStroke = numbers();
   strokeFor = numbers();
@@ -46,6 +47,14 @@ export class RowEvents {
   discharged = times();
   dischargeStop = numbers();
   arrived = times();
+  /** Where a belt stands with what it carries: when the row came onto it, and what let it on. */
+  onto = times();
+  ontoCode = numbers();
+  /** When, where and by what the way ran on for the last time before it arrived, and the seconds left of that piece. */
+  restart = times();
+  restartCode = numbers();
+  restartPiece = numbers();
+  restartLeft = times();
 }
 
 /** Sets of the lanes, from the fill station to the end. */

@@ -53,6 +53,10 @@ export interface DischargeStation extends Station {
 export interface ConveyorStation extends Station {
   /** s from end to end */
   readonly seconds: number;
+  /** False: it stands with what stands at its end, and what it carries keeps its distances. */
+  readonly accumulates?: boolean;
+  /** Bottles that have room on it; absent where nothing was said. Wanted beside one that does not accumulate. */
+  readonly room?: number;
 }
 
 /** Seconds of the slowest lane by what is drawn from the tank and not made up; straight between the points. */

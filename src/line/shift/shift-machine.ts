@@ -86,7 +86,10 @@ export class ShiftMachine {
       rows.load(row);
       rows.stroke(row);
       const out = rows.arrive(row);
-      if (out > 0 && state.next >= 0) sets.gather(row, out);
+      if (out > 0 && state.next >= 0) {
+        sets.gather(row, out);
+        state.belts?.passed(row);
+      }
       this.rowCount = row + 1;
     }
     state.loadedRows = this.rowCount;

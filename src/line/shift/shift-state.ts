@@ -3,6 +3,7 @@ import { CoreTime } from './core-time.ts';
 import { RowEvents, SetEvents, type ShiftEvents } from './shift-events.ts';
 import { layOut, type ShiftLayout } from './shift-layout.ts';
 import type { ShiftLine } from './shift-line.ts';
+import { StandingBelts } from './standing-belts.ts';
 import { StationClocks } from './station-clocks.ts';
 
 const streams = ['load', 'missing', 'fallen', 'fill', 'closing', 'rejected', 'take-off'] as const;
@@ -33,6 +34,7 @@ export class ShiftState {
   /** Bottles times seconds that stood before a station. */
   readonly waiting: Float64Array;
   readonly conveyorSeconds: readonly number[];
+  readonly belts: StandingBelts | undefined;
   /** Station after the washer and the way; -1 where there is none. */
   readonly next: number;
   /** Rows that were loaded, those that no stroke took in time among them, and sets that were formed. */
@@ -57,6 +59,7 @@ export class ShiftState {
     });
     this.waiting = new Float64Array(layout.tags.length);
     this.next = layout.fill >= 0 ? layout.fill : layout.closing >= 0 ? layout.closing : layout.takeOff;
+    this.belts = StandingBelts.of(this);
     this.from = line.warmUp;
     this.to = line.warmUp + line.duration;
   }
@@ -66,6 +69,7 @@ export class ShiftState {
     this.chances.begin(seed, shift);
     this.clocks.begin(from, to);
     this.core.begin(from, to);
+    this.belts?.begin();
     this.waiting.fill(0);
     counts.put = 0;
     counts.fallen = 0;

@@ -1,5 +1,14 @@
 import type { ChuteTrace } from './chute-at.ts';
-import { noRoom, notSetUp, own, type RowEvents, ruled, type SetEvents, supplied } from './shift-events.ts';
+import {
+  noRoom,
+  notSetUp,
+  own,
+  type RowEvents,
+  ruled,
+  type SetEvents,
+  standing,
+  supplied,
+} from './shift-events.ts';
 import type { ShiftLayout } from './shift-layout.ts';
 import type { ShiftLine } from './shift-line.ts';
 import { ShiftMachine } from './shift-machine.ts';
@@ -114,7 +123,9 @@ export const traceShift = (line: ShiftLine, seed: number, shift: number): ShiftT
         const state = why === supplied ? 'starved' : why === ruled ? 'held' : 'blocked';
         const set = rows.strokeFor[i]!;
         const rule = line.holds.find(({ until }) =>
-          set < 0 ? false : rows.stroke[i] === (until === 'release' ? sets.released[set] : sets.filled[set]),
+          why !== ruled
+            ? false
+            : rows.stroke[i] === (until === 'release' ? sets.released[set] : sets.filled[set]),
         );
         const waitsFor =
           why === supplied
@@ -123,7 +134,9 @@ export const traceShift = (line: ShiftLine, seed: number, shift: number): ShiftT
               ? (rule?.rule ?? tag(layout.fill))
               : why === notSetUp
                 ? tag(layout.discharge)
-                : tag(layout.fill, layout.closing, layout.takeOff);
+                : why === standing
+                  ? tag(...layout.conveyors)
+                  : tag(layout.fill, layout.closing, layout.takeOff);
         of.add(state, 0, rows.stroke[i]!, { waitsFor });
         of.work('stroke', rows.stroke[i]!, rows.stroked[i]!, rows.washStop[i]!);
         of.work('dwell', rows.stroked[i]!, rows.ready[i]!, rows.washStop[i]!);

@@ -1,4 +1,5 @@
 import type { LineTimes } from '../line-times.ts';
+import { BeltWay, beltsOf, roomOf, secondsOf } from './belt-way.ts';
 
 /**
  * The same line once more, without events that wait for each other: machines with states and bottles that are counted,
@@ -6,6 +7,7 @@ import type { LineTimes } from '../line-times.ts';
  *
  * Symbols  sets      count  sets of bottles to wait for
  *          fillTime  s of the slowest lane, by the number of the set
+ *          stroke    told of every stroke as it begins
  * Returns  s from the first stroke at which each set of bottles left the last station; fewer than asked where the line
  *          stands still for good
  */
@@ -13,6 +15,7 @@ export const simulatedLine = (
   times: LineTimes,
   sets: number,
   fillTime: (set: number) => number = () => times.fill?.filling ?? 0,
+  stroke: (at: number) => void = () => undefined,
 ): number[] => {
   const { washer, fill, closing, takeOff } = times;
   if (washer === undefined || fill === undefined) throw new Error('a washer and a fill station are needed');
@@ -27,6 +30,25 @@ export const simulatedLine = (
     due.push({ at: clock + seconds, happens });
   };
 
+  const { first, last } = beltsOf(times.way);
+  const before = secondsOf(times.way.slice(0, first));
+  const behind = times.way.slice(last + 1);
+  const way = new BeltWay({
+    row,
+    seconds: times.way.slice(first, last + 1).map(({ seconds }) => seconds),
+    rowsBefore: first === 0 ? 0 : Math.max(1, Math.floor(roomOf(times.way.slice(0, first)) / row)),
+    roomBehind: behind.length === 0 ? 0 : Math.max(row, roomOf(behind)),
+    secondsBehind: secondsOf(behind),
+    after: (seconds, happens) => after(seconds, happens),
+    now: () => clock,
+    arrive: () => {
+      arrived += row;
+    },
+    // bottles that are no set yet stand under the lanes once these are empty
+    takes: (bottles, gone) => bottles <= taken || (filler === 'empty' && gone - taken < lanes),
+  });
+
+  let strokes = 0;
   let washerReady = true;
   let discharged = 0;
   let arrived = 0;
@@ -54,11 +76,13 @@ export const simulatedLine = (
         ...times.holds.map(({ until }) => (until === 'release' ? fillsReleased : fillsEnded)),
       );
       const heldByFill = Math.floor(discharged / lanes) > done;
-      if (!heldByFill && discharged + row - taken <= wayRoom) {
+      if (!heldByFill && discharged + row - taken <= wayRoom && way.lets(strokes)) {
         washerReady = false;
         discharged += row;
-        after(washer.stroke + times.way.reduce((sum, { seconds }) => sum + seconds, 0), () => {
-          arrived += row;
+        strokes += 1;
+        stroke(clock);
+        after(washer.stroke + before, () => {
+          way.bring();
         });
         after(washer.stroke + washer.dwell, () => {
           washerReady = true;
@@ -66,6 +90,7 @@ export const simulatedLine = (
         return true;
       }
     }
+    if (way.step()) return true;
     if (filler === 'empty' && arrived - taken >= lanes) {
       filler = 'busy';
       taken += lanes;
@@ -125,11 +150,13 @@ export const simulatedLine = (
 
   while (out.length < sets) {
     while (start());
-    if (due.length === 0) return out;
     due.sort((a, b) => a.at - b.at);
-    const next = due.shift()!;
-    clock = next.at;
-    next.happens();
+    const moves = clock + way.nextIn();
+    const at = Math.min(moves, due[0]?.at ?? Number.POSITIVE_INFINITY);
+    if (at === Number.POSITIVE_INFINITY) return out;
+    way.move(at - clock);
+    clock = at;
+    if (due[0] !== undefined && due[0].at <= at) due.shift()!.happens();
   }
   return out;
 };
