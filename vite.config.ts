@@ -23,6 +23,8 @@ export default defineConfig({
       output: {
         // a chunk that several parts share is named after all of them
         chunkFileNames: ({ name }) => `assets/${name.split('~')[0]}-[hash].js`,
+        // files put together by size may ask for each other in a ring: each module still runs after those it uses
+        strictExecutionOrder: true,
         codeSplitting: {
           groups: [
             // a file for each set of parts that share a module makes seventy of them: asking costs more than the bytes
