@@ -16,6 +16,7 @@ import {
   type ProofWait,
   type ProvedCheck,
   placesOfBook,
+  type RampUp,
   restsOn,
   type StablePlace,
   stages,
@@ -110,6 +111,7 @@ const gateSchema = z.strictObject({
         'agreement',
         'bypass',
         'setting',
+        'unread',
         'wait',
         'goods',
         'join',
@@ -244,6 +246,17 @@ export const proofSchema = z
         check: text.optional(),
         day: text.optional(),
         done: text.optional().describe('Record that says so'),
+        rampUp: z
+          .strictObject({
+            rate: z.number().optional().describe('Wanted, bottles a second'),
+            efficiency: z.number().optional().describe('Wanted, share of the time in which it runs'),
+            runs: texts.describe('Records of the runs of the week'),
+            reached: z.number().optional(),
+            ran: z.number().optional(),
+            workings: z.array(workingSchema).describe('The sheets behind the two'),
+            met: z.boolean().optional().describe('Absent: no run yet, or one that tells too little'),
+          })
+          .optional(),
       }),
     ),
     doubts: z.array(problemSchema).describe('What may be other than it is said'),
@@ -300,6 +313,12 @@ const checkDocument = (
     duration: check.duration,
     result: inForce === undefined ? undefined : resultDocument(inForce),
   }),
+});
+
+const rampUpDocument = ({ reached, ran, runs, rate, efficiency, met }: RampUp) => ({
+  runs: [...runs],
+  workings: [reached, ran].flatMap((one) => (one === undefined ? [] : [workingDocument(one.working)])),
+  ...given({ rate, efficiency, met, reached: reached?.rate, ran: ran?.share }),
 });
 
 const gateDocument = ({ gate, floor, passed, lacks, signed, unnamed }: Gate): z.infer<typeof gateSchema> => ({
@@ -395,7 +414,10 @@ export const proofDocument = (
       last: [...one.last],
     })),
     waits: waits.map(waitDocument),
-    afterwards: afterwards.map(({ path: _path, ...row }) => row),
+    afterwards: afterwards.map(({ path: _path, rampUp, ...row }) => ({
+      ...row,
+      ...(rampUp === undefined ? {} : { rampUp: rampUpDocument(rampUp) }),
+    })),
     doubts: doubts.map((doubt) => problemDocument(doubt)),
     caution: words.say('proof.caution'),
   };

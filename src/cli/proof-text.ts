@@ -208,11 +208,15 @@ export const proofTextOf = (
           [
             words.say('proof.afterwards'),
             textTable(
-              afterwards.map(({ kind, what = '', day = '', done }) => [
+              afterwards.map(({ kind, what = '', day = '', done, rampUp }) => [
                 day,
                 words.say(`proof.after.${kind}`),
                 what,
-                done === undefined ? '' : words.say('proof.after.done'),
+                rampUp?.met === undefined
+                  ? done === undefined
+                    ? ''
+                    : words.say('proof.after.done')
+                  : words.say(rampUp.met ? 'proof.after.met' : 'proof.after.missed'),
               ]),
             ),
           ].join('\n'),

@@ -39,6 +39,8 @@ export const proofCommandText: Bundle = {
     'proof.wait.overdue': 'its day is past',
     'proof.quarantine': 'Made before release: {made} bottles, of which the records set {aside} aside.',
     'proof.afterwards': 'After acceptance',
+    'proof.after.met': 'reached by the runs of its week',
+    'proof.after.missed': 'not reached by the runs of its week',
     'proof.after.done': 'done',
     'proof.after.ramp-up': 'target',
     'proof.after.re-check': 'check again',

@@ -30,6 +30,7 @@ const atSchema = z.strictObject({
   value: text.describe('As it was read, with its unit'),
   si: z.number().optional(),
   beyond: z.enum(['least', 'most']).optional().describe('End of the allowed range that it lies beyond'),
+  odd: z.boolean().optional().describe('No bound speaks of it and it looks like a slip'),
   record: text,
   floor: text,
   at: text,
@@ -162,7 +163,7 @@ const rowDocument = ({ row, range, at }: RegisterRow, say: SettingWords): Docume
   unit: say.unit(row),
   paths: [...row.paths],
   at: Object.fromEntries(
-    Object.entries(at).map(([when, { text: value, value: si, beyond, record }]) => [
+    Object.entries(at).map(([when, { text: value, value: si, beyond, odd, record }]) => [
       when,
       {
         value,
@@ -173,6 +174,7 @@ const rowDocument = ({ row, range, at }: RegisterRow, say: SettingWords): Docume
         ...given({
           si,
           beyond,
+          odd,
           why: record.why,
           instrument: record.instrument,
           evidence: record.evidence === undefined ? undefined : [...record.evidence],

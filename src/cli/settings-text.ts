@@ -15,6 +15,7 @@ import type { World } from './world.ts';
 
 const valueText = (at: SettingAt | undefined): string => {
   if (at === undefined) return '';
+  if (at.odd === true) return words.say('settings.odd', { value: at.text });
   return at.beyond === undefined ? at.text : words.say('settings.beyond', { value: at.text });
 };
 

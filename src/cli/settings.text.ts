@@ -18,6 +18,7 @@ export const settingsCommandText: Bundle = {
     'settings.heading':
       '{n, plural, one {# setting} other {# settings}}; read at the run-off {runOff}, shipped {shipped}, as left {left}.',
     'settings.columns.what': 'What',
+    'settings.odd': '{value} (a slip? a hundred times off what else is known of it)',
     'settings.beyond': '{value} (beyond what is allowed)',
     'settings.changed':
       '{n, plural, one {# setting differs} other {# settings differ}} between {from} and {to}; {same} the same, {untold} not read at both.',

@@ -3,6 +3,9 @@ import { currentRecords } from '../record/current-records.ts';
 import type { Envelope } from '../record/envelope.ts';
 import { dayNumber, dayText } from './day-number.ts';
 import { placeFigure } from './place-figure.ts';
+import { type RampUp, rampUpOf } from './ramp-up.ts';
+import { runsOf } from './recorded-runs.ts';
+import { runTally } from './run-tally.ts';
 
 /** Something that is due after acceptance. */
 export interface AfterRow {
@@ -15,6 +18,8 @@ export interface AfterRow {
   readonly day?: string;
   /** Record that says that it was done. */
   readonly done?: string;
+  /** Of a ramp-up: what its week was to reach and what its runs came to. */
+  readonly rampUp?: RampUp;
   readonly path: string;
 }
 
@@ -24,7 +29,8 @@ const day = 86_400;
  * What is due after acceptance, by day: targets of the ramp-up, checks that are done again, sessions, warranty.
  *
  * Symbols  accepted  day on which it was, else the one that the book plans
- * Returns  rows by day, those without one last; done where a session names it, or its check was tried on that day or later
+ * Returns  rows by day, those without one last; done where a session names it, its check was
+ *          tried on that day or later, or the runs of its week reached the target
  */
 export const afterwardsOf = (
   book: Book,
@@ -33,6 +39,10 @@ export const afterwardsOf = (
 ): readonly AfterRow[] => {
   const begin = dayNumber(accepted);
   const { current } = currentRecords(records);
+  const site = book.floors?.find(({ role }) => role === 'bound for')?.tag;
+  const runs = runsOf(records)
+    .map(runTally)
+    .filter(({ floor }) => floor === site);
   const doneOf = (tag: string, check: string | undefined, due: string | undefined): string | undefined =>
     current.find(({ kind, body, deviceTime }) => {
       const said = body as { readonly afterwards?: string; readonly check?: string };
@@ -46,7 +56,11 @@ export const afterwardsOf = (
     const path = `/afterwards/${i}`;
     const after = placeFigure(book, `${path}/after`, 'time').value;
     const due = begin === undefined || after === undefined ? undefined : dayText(begin + after / day);
-    const done = doneOf(tag, check, due);
+    const rampUp =
+      kind !== 'ramp-up' || begin === undefined || due === undefined
+        ? undefined
+        : rampUpOf(book, path, runs, { accepted: begin, due: begin + after! / day });
+    const done = doneOf(tag, check, due) ?? (rampUp?.met === true ? rampUp.runs.at(-1) : undefined);
     return {
       id: tag,
       kind,
@@ -56,6 +70,7 @@ export const afterwardsOf = (
       ...(check === undefined ? {} : { check }),
       ...(due === undefined ? {} : { day: due }),
       ...(done === undefined ? {} : { done }),
+      ...(rampUp === undefined ? {} : { rampUp }),
     };
   });
   const dated = (id: AfterRow['kind'], on: string | undefined, field: string): readonly AfterRow[] =>

@@ -11,7 +11,7 @@ import type { Lack } from './lack.ts';
 import { isPassed, isSettled, type ProvedCheck } from './proved-check.ts';
 import type { PunchPoint } from './punch-points.ts';
 import { isEnough, runGoodsOf } from './run-goods-of.ts';
-import { bypassLacks, leftBeyond } from './settings/open-lacks.ts';
+import { bypassLacks, leftBeyond, neverRead } from './settings/open-lacks.ts';
 import { type Stage, stageOrder } from './stage.ts';
 import { waitLacks } from './wait-lacks.ts';
 import type { ProofWait } from './waits.ts';
@@ -129,6 +129,7 @@ const wants: Readonly<Record<GateName, (ground: GateGround) => readonly Lack[]>>
     ...ofChecks(checks, isSettled),
     ...ofPunch(punch, ['A', 'B']),
     ...leftBeyond(book, assessment, floor.floor, records),
+    ...neverRead(book, floor.floor, records),
   ],
 };
 

@@ -21,6 +21,7 @@ export { type BookProof, type FloorProof, proofOfBook } from './proof-of-book.ts
 export { type CheckState, judgedEarlier, type ProvedCheck, restsOn } from './proved-check.ts';
 export type { PunchPoint } from './punch-points.ts';
 export type { Quarantine } from './quarantine.ts';
+export type { RampUp } from './ramp-up.ts';
 export { roundTrip, type StopOfTrip } from './round-trip.ts';
 export { stages } from './stage.ts';
 export { typedReading } from './typed-reading.ts';

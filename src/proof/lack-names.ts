@@ -54,6 +54,9 @@ export const lackNames = (
       case 'question':
       case 'agreement':
         return path === undefined ? id : place(path);
+      case 'setting':
+      case 'unread':
+        return id.slice(id.indexOf(' ') + 1);
       default:
         return id;
     }

@@ -14,6 +14,7 @@ export interface Lack {
     | 'agreement'
     | 'bypass'
     | 'setting'
+    | 'unread'
     | 'wait'
     | 'goods'
     | 'join';

@@ -1,5 +1,5 @@
 import type { Envelope } from '../record/envelope.ts';
-import { runsOf } from './results-of-runs.ts';
+import { runsOf } from './recorded-runs.ts';
 import { isOver, type ProofWait } from './waits.ts';
 
 /** Product that was made on a floor before anybody released it. */

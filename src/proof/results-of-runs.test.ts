@@ -178,4 +178,32 @@ describe('what is due after acceptance', () => {
     ]);
     expect(proofOf(demo).afterwards.map(({ day }) => day)).toEqual([undefined, undefined, undefined]);
   });
+
+  it('of a ramp-up is the target of its week, against the runs of that week taken together', () => {
+    const onDay = (day: string, bottles: number, more: object = {}) =>
+      run({
+        floor: 'LARKMOOR',
+        from: `${day}T08:00:00Z`,
+        to: `${day}T10:00:00Z`,
+        bottles,
+        rejected: 0,
+        stops: [{ from: `${day}T08:00:00Z`, to: `${day}T08:12:00Z`, cause: 'cap' }],
+        ...more,
+      });
+    const week2 = (said: readonly Said[]) => rows(said).find(({ id }) => id === 'AFTER-WEEK-2')!;
+    // of the week before, and of the other floor
+    const others = [onDay('2027-05-10', 2400), onDay('2027-05-14', 2400, { floor: 'OXBOW' })];
+    expect(week2(others).rampUp).toEqual({ rate: 950 / 3600, efficiency: 0.85, runs: [] });
+    // 1 950 and 1 900 good bottles in two hours each: 962.5 in an hour; 12 of 120 minutes stood: 90 %
+    const two = week2([...others, onDay('2027-05-11', 1950), onDay('2027-05-17', 1900)]);
+    expect(two.rampUp?.reached?.rate).toBeCloseTo(962.5 / 3600, 12);
+    expect(two.rampUp?.ran?.share).toBeCloseTo(0.9, 12);
+    expect([two.rampUp?.met, two.done]).toEqual([true, 'r3']);
+    const slow = week2([onDay('2027-05-12', 1800)]);
+    expect([slow.rampUp?.met, slow.done]).toEqual([false, undefined]);
+    // without its list of stops nobody said that it did not stand
+    const { stops: _, ...body } = onDay('2027-05-12', 1950).body as { readonly stops: unknown };
+    const silent = week2([{ ...onDay('2027-05-12', 1950), body }]);
+    expect([silent.rampUp?.met, silent.rampUp?.ran]).toEqual([undefined, undefined]);
+  });
 });

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { bypassesOf } from '../../record/bypasses.ts';
 import { demo, floorOf, proofOf, recorded, type Said } from '../testing/demo-proof.ts';
+import { isOdd } from './is-odd.ts';
+import { settingsOfBook } from './settings-of-book.ts';
 
 const bypass = (state: 'made' | 'removed', more: object = {}, at?: string): Said => ({
   kind: 'bypass',
@@ -44,6 +46,40 @@ describe('a guard that was bypassed for a test', () => {
       writer: 'laptop',
     };
     expect(bypassesOf([made!, removed])[0]?.removed).toBeUndefined();
+  });
+});
+
+describe('a setting that nobody has read as left', () => {
+  it('is named by the acceptance until it is read on that floor', () => {
+    const read = (moment: string, floor: string): Said => ({
+      kind: 'setting',
+      version: 1,
+      body: { setting: 'preset -Y11 FLAGON-2L', floor, moment, value: '803', by: 'the engineer' },
+    });
+    const id = 'unread preset -Y11 FLAGON-2L';
+    expect(lacksOf([], 'accepted')).toContain(id);
+    expect(lacksOf([read('shipped', 'OXBOW')], 'accepted')).toContain(id);
+    expect(lacksOf([read('as left', 'LARKMOOR')], 'accepted')).not.toContain(id);
+    expect(lacksOf([], 'ready to produce')).not.toContain(id);
+  });
+
+  it('is asked about where it looks like a slip, and refused nowhere', () => {
+    expect([isOdd(1e99, []), isOdd(-3, [5]), isOdd(40, [5]), isOdd(501, [5]), isOdd(0.04, [5])]).toEqual([
+      true,
+      true,
+      false,
+      true,
+      true,
+    ]);
+    // nothing to hold it against, a zero that may be meant, and one moment that agrees
+    expect([isOdd(7, []), isOdd(0, [5]), isOdd(501, [5, 500])]).toEqual([false, false, false]);
+    const { id: drip } = settingsOfBook(demo).find(({ sort }) => sort === 'drip')!;
+    const left: Said = {
+      kind: 'setting',
+      version: 1,
+      body: { setting: drip, floor: 'LARKMOOR', moment: 'as left', value: '1e99 s', by: 'the engineer' },
+    };
+    expect(lacksOf([left], 'accepted')).toContain(`setting ${drip}`);
   });
 });
 

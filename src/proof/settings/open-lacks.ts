@@ -2,12 +2,14 @@ import type { Book } from '../../book/index.ts';
 import type { Assessment } from '../../floor/assessment.ts';
 import { bypassesOf } from '../../record/bypasses.ts';
 import type { Envelope } from '../../record/envelope.ts';
+import { settingsOf } from '../../record/settings.ts';
 import { settingRegister } from './register.ts';
+import { settingsOfBook } from './settings-of-book.ts';
 
 /** What the settings of a line keep a gate from: it is named by the id in a signature. */
 export interface SettingLack {
   readonly id: string;
-  readonly sort: 'bypass' | 'setting';
+  readonly sort: 'bypass' | 'setting' | 'unread';
   readonly holder: 'builder';
 }
 
@@ -19,7 +21,7 @@ export const bypassLacks = (records: readonly Envelope[]): readonly SettingLack[
     .filter(({ removed }) => removed === undefined)
     .map(({ bypass }) => ({ id: `bypass ${bypass}`, sort: 'bypass', holder: 'builder' }));
 
-/** Settings that were left at a floor beyond what is allowed there. */
+/** Settings that were left at a floor beyond what is allowed there, or look like a slip. */
 export const leftBeyond = (
   book: Book,
   assessment: Assessment,
@@ -32,7 +34,23 @@ export const leftBeyond = (
   return settingRegister(book, assessment, left)
     .rows.filter(({ at }) => {
       const value = at['as left'];
-      return value?.beyond !== undefined && value.record.floor === floor;
+      return (value?.beyond !== undefined || value?.odd === true) && value.record.floor === floor;
     })
     .map(({ row }) => ({ id: `setting ${row.id}`, sort: 'setting', holder: 'builder' }));
+};
+
+/** Settings of a floor that nobody has read as they were left there: a service desk would not know them. */
+export const neverRead = (
+  book: Book,
+  floor: string,
+  records: readonly Envelope[],
+): readonly SettingLack[] => {
+  const read = new Set(
+    settingsOf(records)
+      .filter((one) => one.moment === 'as left' && one.floor === floor)
+      .map(({ setting }) => setting),
+  );
+  return settingsOfBook(book)
+    .filter((row) => (row.floor === undefined || row.floor === floor) && !read.has(row.id))
+    .map(({ id }) => ({ id: `unread ${id}`, sort: 'unread', holder: 'builder' }));
 };

@@ -4,6 +4,7 @@ import type { Problem } from '../../quantity/problem.ts';
 import type { Envelope } from '../../record/envelope.ts';
 import { type SettingMoment, settingMoments } from '../../record/setting-moments.ts';
 import { type RecordedSetting, settingsOf } from '../../record/settings.ts';
+import { isOdd } from './is-odd.ts';
 import { settingProblem } from './problems.ts';
 import { rangeOnFloor } from './range-on-floor.ts';
 import type { SettingRange, SettingRow } from './setting-row.ts';
@@ -14,6 +15,8 @@ export interface SettingAt extends SettingValue {
   readonly record: RecordedSetting;
   /** The end of the allowed range that it lies beyond, on the floor on which it was read. */
   readonly beyond?: 'least' | 'most';
+  /** No bound speaks of it and it looks like a slip: a person is asked. */
+  readonly odd?: boolean;
 }
 
 export interface RegisterRow {
@@ -79,6 +82,20 @@ export const settingRegister = (
     const end = beyond(range, read.value.value);
     return { record, ...read.value, ...(end === undefined ? {} : { beyond: end }) };
   };
+  /** Those that look like a slip beside what the book wants and the other moments say. */
+  const asked = (
+    row: SettingRow,
+    at: readonly (readonly [SettingMoment, SettingAt])[],
+  ): readonly (readonly [SettingMoment, SettingAt])[] => {
+    const designed = row.designed === undefined ? undefined : readSetting(row.form, row.designed, row.id);
+    const wanted = designed?.ok === true ? designed.value.value : undefined;
+    return at.map(([moment, one]) => {
+      const others = at.flatMap(([when, { value }]) => (when === moment ? [] : [value]));
+      const known = [wanted, ...others].flatMap((value) => value ?? []);
+      const odd = one.value !== undefined && one.beyond === undefined && isOdd(one.value, known);
+      return [moment, odd ? { ...one, odd } : one];
+    });
+  };
   return {
     rows: rows.map((row) => {
       const range = rangeOnFloor(row, book, site);
@@ -86,7 +103,7 @@ export const settingRegister = (
         const one = atOf(row, moment, range);
         return one === undefined ? [] : [[moment, one] as const];
       });
-      return { row, range, at: Object.fromEntries(at) };
+      return { row, range, at: Object.fromEntries(asked(row, at)) };
     }),
     problems,
   };

@@ -13,6 +13,7 @@ export const proofSettingsWords: Bundle = {
     'settings.allowed': 'Allowed',
     'settings.open': 'Enter {name}',
     'settings.over': 'too much',
+    'settings.odd': 'a slip?',
     'settings.under': 'too little',
     'settings.none': 'not read',
     'settings.bound': 'Where the bound comes from',

@@ -68,6 +68,7 @@ export const useLackWords = (): ((lack: Lack) => LackWords) => {
           return { to: utilitiesAddress(id) };
         case 'bypass':
         case 'setting':
+        case 'unread':
           return { to: proofAddress(id, 'settings') };
         case 'goods':
         case 'instrument':

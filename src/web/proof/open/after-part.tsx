@@ -1,6 +1,6 @@
 import { type ReactElement, useState } from 'react';
-import type { AfterRow } from '../../../proof/index.ts';
-import { usePage } from '../../state/page-context.ts';
+import type { AfterRow, RampUp } from '../../../proof/index.ts';
+import { usePage, usePagePart } from '../../state/page-context.ts';
 import { dayText, isPast } from '../day-text.ts';
 import { useProof } from '../with-proof.tsx';
 import { CheckLink } from './check-link.tsx';
@@ -8,6 +8,33 @@ import { SessionForm } from './session-form.tsx';
 
 /** Days on which something only happens: nobody does it. */
 const happens: ReadonlySet<AfterRow['kind']> = new Set(['warranty begins', 'warranty ends']);
+
+const RampUpLine = ({
+  of: { rate, efficiency, runs, reached, ran, met },
+}: {
+  readonly of: RampUp;
+}): ReactElement => {
+  const { words } = usePage();
+  const { say } = words;
+  const { book } = useProof();
+  const units = usePagePart((state) => state.units);
+  const text = (bottles: number | undefined, share: number | undefined): string =>
+    [
+      ...(bottles === undefined ? [] : [words.quantity(bottles, 'rate', { units, book }).text]),
+      ...(share === undefined ? [] : [`${words.number(100 * share, 3)} %`]),
+    ].join(', ');
+  return (
+    <p data-met={met === undefined ? 'unknown' : met ? 'yes' : 'no'}>
+      {say('open.after.wanted', { wanted: text(rate, efficiency) })}{' '}
+      {runs.length === 0
+        ? say('open.after.noRun')
+        : say('open.after.reached', { n: runs.length, reached: text(reached?.rate, ran?.share) })}{' '}
+      {met !== undefined && (
+        <b className={met ? undefined : 'short'}>{say(met ? 'open.after.met' : 'open.after.missed')}</b>
+      )}
+    </p>
+  );
+};
 
 const AfterLine = ({
   row,
@@ -45,6 +72,7 @@ const AfterLine = ({
           </>
         )}
       </p>
+      {row.rampUp !== undefined && <RampUpLine of={row.rampUp} />}
       {done === undefined && !passes && check === undefined && !entering && (
         <button type="button" className="link" data-act="enter-after" onClick={() => setEntering(true)}>
           {say('open.after.enter', { what: name })}

@@ -9,6 +9,13 @@ import { useRegister } from './with-register.tsx';
 const Value = ({ at }: { readonly at: SettingAt | undefined }): ReactElement => {
   const { say } = useWords();
   if (at === undefined) return <span className="said">{say('settings.none')}</span>;
+  if (at.odd === true) {
+    return (
+      <strong className="short" title={at.text}>
+        {shortValue(at.text)} {say('settings.odd')}
+      </strong>
+    );
+  }
   if (at.beyond === undefined) return <span title={at.text}>{shortValue(at.text)}</span>;
   return (
     <strong className="short">
