@@ -8,8 +8,13 @@ type Form = RegisterRow['row']['form'];
 type Bound = NonNullable<RegisterRow['range']['least']>;
 
 const digits = 4;
+/** More than anybody types: where these say no more than the printed ones, nothing was rounded away. */
+const allDigits = 12;
 
-/** A text of a book or a record in the units of the reader, with the text as it was typed behind it where that is in others. */
+/** Kinds that stay as they were typed: what is made or counted, and screws, whose turns are counted by hand. */
+const asTyped: readonly Kind[] = [...asMade, 'angle'];
+
+/** A text of a book or a record in the units of the reader; as it was typed behind it where the conversion rounds. */
 const inReadersUnits = (text: string, kind: Kind, usual: string, paper: PaperWords): string => {
   const typed = handwritten(text);
   const read = readEntry(/[a-z°%]/i.test(text) ? text : `${text} ${usual}`, kind, { path: '' });
@@ -20,6 +25,8 @@ const inReadersUnits = (text: string, kind: Kind, usual: string, paper: PaperWor
   if (printed.unit === own) return typed;
   const figure = { id: '', kind, value, low, high, assumed: [], missing: [] };
   const ends = low < high ? paper.interval(figure, digits) : undefined;
+  const rounded = paper.quantity(value, kind, allDigits).number !== printed.number;
+  if (ends === undefined && !rounded) return printed.text;
   return paper.say('paper.answer.both', {
     printed: ends === undefined ? printed.text : `${ends}\u00a0${printed.unit}`,
     text: typed,
@@ -29,7 +36,7 @@ const inReadersUnits = (text: string, kind: Kind, usual: string, paper: PaperWor
 /** What a setting was typed as, in the units of the reader; words, counts and what is named as it is made stay as they are. */
 export const settingText = (form: Form, text: string | undefined, paper: PaperWords): string => {
   if (text === undefined) return '';
-  return form.is === 'quantity' && !asMade.includes(form.kind)
+  return form.is === 'quantity' && !asTyped.includes(form.kind)
     ? inReadersUnits(text, form.kind, form.unit, paper)
     : handwritten(text);
 };
