@@ -1,12 +1,11 @@
 import { mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { provideChromium } from './chromium.mjs';
 import { projectRoot } from './project-root.mjs';
 import { makeReady } from './ready.mjs';
 
 await makeReady();
-const { build } = await import('vite');
+const { bundled } = await import('./bundled.mjs');
 
 const place = join(projectRoot, 'node_modules', '.cache', `bench-${process.pid}`);
 
@@ -28,43 +27,22 @@ const engineFriction = {
   },
 };
 
-/** Bundled, since code that is transformed while it runs is slower than what ships. */
-const bundled = async (name, plugins = []) => {
-  await build({
-    configFile: false,
-    root: projectRoot,
-    logLevel: 'warn',
-    publicDir: false,
-    plugins,
-    build: {
-      ssr: true,
-      outDir: place,
-      emptyOutDir: false,
-      target: 'node20',
-      minify: false,
-      rolldownOptions: {
-        input: { [name]: join(projectRoot, 'bench', `${name}.ts`) },
-        output: { format: 'es', entryFileNames: '[name].mjs', chunkFileNames: `${name}-[hash].mjs` },
-      },
-    },
-  });
-  return import(pathToFileURL(join(place, `${name}.mjs`)).href);
-};
+const bundledPart = (name, plugins) => bundled(place, `bench/${name}.ts`, plugins);
 
 mkdirSync(place, { recursive: true });
 try {
-  const { assessRows } = await bundled('assess-demo');
-  const { remedyRows } = await bundled('remedies-demo');
-  const { fillRows } = await bundled('fill-study');
-  const { shiftRows } = await bundled('shift');
-  const { networkRows } = await bundled('network-solution', [engineFriction]);
-  const { pageRows } = await bundled('page');
-  const { largeBookRows } = await bundled('large-book');
-  const { joinRows } = await bundled('joins');
-  const { paperRows } = await bundled('papers');
-  const { storeRows } = await bundled('store');
-  const { doorRows } = await bundled('doors');
-  const { table, isMet } = await bundled('table');
+  const { assessRows } = await bundledPart('assess-demo');
+  const { remedyRows } = await bundledPart('remedies-demo');
+  const { fillRows } = await bundledPart('fill-study');
+  const { shiftRows } = await bundledPart('shift');
+  const { networkRows } = await bundledPart('network-solution', [engineFriction]);
+  const { pageRows } = await bundledPart('page');
+  const { largeBookRows } = await bundledPart('large-book');
+  const { joinRows } = await bundledPart('joins');
+  const { paperRows } = await bundledPart('papers');
+  const { storeRows } = await bundledPart('store');
+  const { doorRows } = await bundledPart('doors');
+  const { table, isMet } = await bundledPart('table');
   const chromium = provideChromium();
   const rows = [
     ...assessRows(),
