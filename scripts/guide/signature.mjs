@@ -15,7 +15,8 @@ export const signature = async ({ page, on, go, step, hear, look }) => {
   const gate = page.locator('[data-gate="accepted"]');
   await gate.locator('summary').first().click();
   await gate.locator('[data-act="open-sign"]').click();
-  await page.locator('.punch-form [data-field="key-role"]').fill('builder');
+  await page.locator('.punch-form [data-field="key-by"]').fill('the plant manager');
+  await page.locator('.punch-form [data-field="key-role"]').fill('Larkmoor Juice Cooperative');
   await page.locator('.punch-form [data-field="key-passphrase"]').fill(passphrase);
   await page.locator('.punch-form [data-field="key-again"]').fill(passphrase);
   await page.locator('.punch-form button[type="submit"]').click();
