@@ -61,7 +61,7 @@ export const AsideList = ({
     <section className="revisions" data-part="aside" aria-label={say('compare.aside')}>
       <h2>{say('compare.aside')}</h2>
       <p>{say('compare.aside.about')}</p>
-      <ul className="short">
+      <ul>
         {aside.map((one) => {
           const stands = revisions.find(({ sha256 }) => sha256 === one.sha256);
           return (
