@@ -10,9 +10,9 @@ const digits = 9;
 export const workingAddress = (
   words: Words,
   { sheet: id, inputs }: Pick<Working, 'sheet' | 'inputs'>,
-  sheet: Sheet,
+  { inputs: fields }: Pick<Sheet, 'inputs'>,
 ): string => {
-  const texts = Object.entries(sheet.inputs).flatMap(([name, field]) => {
+  const texts = Object.entries(fields).flatMap(([name, field]) => {
     const value = inputs[name];
     if (value === undefined) return [];
     if (field.type === 'choice' || typeof value === 'string') return [[name, String(value)]];

@@ -1,7 +1,7 @@
 import type { ReactElement } from 'react';
 import type { Claim } from '../../../packing/claims.ts';
 import { type PackedCrate, thingText } from '../../../packing/packing-list.ts';
-import { useFindSheet } from '../../sheets/sheet-context.ts';
+import { massesTogetherSheet } from '../../../sheets/building/masses-together.ts';
 import { GoLink } from '../../shell/go-link.tsx';
 import { bookPageAddress, proofAddress } from '../../shell/route.ts';
 import { usePagePart, useWords } from '../../state/page-context.ts';
@@ -34,13 +34,11 @@ export const CratePart = ({
   const id = usePagePart((state) => state.id);
   const units = usePagePart((state) => state.units);
   const { book } = useJoins();
-  const findSheet = useFindSheet();
   const claimText = useClaimText();
   const { crate, path, added, agrees, missing } = one;
   const size = [crate.length, crate.width, crate.height].map((each) =>
     each === undefined ? say('crates.unknown') : words.entryText(each),
   );
-  const sheet = added === undefined ? undefined : findSheet(added.working.sheet);
   const { holds = [], items = [], contents = [], dangerous = [] } = crate;
   const inside = [
     ...holds.map((tag) => thingText(book, tag)),
@@ -58,11 +56,9 @@ export const CratePart = ({
           <span className={agrees === false ? 'short' : 'quiet'}>
             {' '}
             {say('packing.added')}:{' '}
-            {sheet === undefined ? null : (
-              <GoLink to={workingAddress(words, added.working, sheet)}>
-                {words.quantity(added.value, 'mass', { units, book }).text}
-              </GoLink>
-            )}
+            <GoLink to={workingAddress(words, added.working, massesTogetherSheet)}>
+              {words.quantity(added.value, 'mass', { units, book }).text}
+            </GoLink>
           </span>
         )}
       </p>

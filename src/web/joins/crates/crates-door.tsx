@@ -2,9 +2,7 @@ import '../../style/joins-crates.css';
 import type { ReactElement } from 'react';
 import { packingText } from '../../../packing/packing.text.ts';
 import { proofText } from '../../../proof/proof.text.ts';
-import { registry, sheetEntries } from '../../../sheets/registry.ts';
 import { utilityWords } from '../../../text/words/utilities.text.ts';
-import { type FindSheet, SheetContext } from '../../sheets/sheet-context.ts';
 import { Later } from '../../state/later.tsx';
 import { usePagePart } from '../../state/page-context.ts';
 import { allWords } from '../../words/all-words.ts';
@@ -13,26 +11,21 @@ import { MoreWords } from '../../words/more-words.tsx';
 import { WorkingPanel } from '../../working/working-panel.tsx';
 import { CratesView } from './crates-view.tsx';
 
-// with the sheets behind its figures, which the other questions of the joins do without
-const catalogue = allWords(sheetEntries, [utilityWords, proofText, packingText, joinsCratesWords]);
-
-const findSheet: FindSheet = (id) => registry.get(id)?.sheet;
+const catalogue = allWords([], [utilityWords, proofText, packingText, joinsCratesWords]);
 
 /** What travels, with the working of each figure beside it. */
 export const CratesDoor = (): ReactElement => {
   const opened = usePagePart((state) => state.opened);
   return (
     <MoreWords catalogue={catalogue}>
-      <SheetContext value={findSheet}>
-        <div className="crates-beside">
-          <div className={opened === undefined ? 'crates-main' : 'crates-main beside-sheet'}>
-            <CratesView />
-          </div>
-          <Later>
-            <WorkingPanel />
-          </Later>
+      <div className="crates-beside">
+        <div className={opened === undefined ? 'crates-main' : 'crates-main beside-sheet'}>
+          <CratesView />
         </div>
-      </SheetContext>
+        <Later>
+          <WorkingPanel />
+        </Later>
+      </div>
     </MoreWords>
   );
 };
