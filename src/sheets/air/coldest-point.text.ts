@@ -7,7 +7,7 @@ export const coldestPointText: SheetText = {
     about:
       'Every point of the route, with its own pressure and its coldest wall, against the dew point of the air in it.',
     inputs: {
-      dewPoint: 'Pressure dew point after the dryer (frost point below 0.01 degC)',
+      dewPoint: 'Pressure dew point after the dryer (frost point below 0.01 °C)',
       dewPointPressure: 'Pressure at the dryer',
       atmosphere: 'Atmospheric pressure',
       pressures: 'Pressure at each point',

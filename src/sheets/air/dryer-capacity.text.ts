@@ -31,8 +31,8 @@ export const dryerCapacityText: SheetText = {
     },
     options: {
       table: {
-        A: 'A: rated 38 degC inlet, 38 degC room, 7 bar(g), +3 degC',
-        B: 'B: rated 35 degC inlet, 25 degC room, 7 bar(g), +3 degC',
+        A: 'A: rated 38 °C inlet, 38 °C room, 7 bar(g), +3 °C',
+        B: 'B: rated 35 °C inlet, 25 °C room, 7 bar(g), +3 °C',
       },
     },
   },

@@ -22,21 +22,21 @@ export const dryerChoiceText: SheetText = {
       DRYER_ROUTE_COLD: 'The route gets too cold for a refrigerated dryer: water or ice in the pipe.',
       DRYER_CLASS_DRY: 'The class asked is drier than a refrigerated dryer gives (class 4 at best).',
       DRYER_CONTACT:
-        'Air that touches product needs water class 2, a pressure dew point of -40 degC: a refrigerated dryer alone does not give it.',
+        'Air that touches product needs water class 2, a pressure dew point of -40 °C: a refrigerated dryer alone does not give it.',
       CONTACT_EDITIONS:
         'The food guideline, read second hand, asked for 2:2:1 in direct and 2:4:2 in indirect contact; its newer edition asks for 1:2:1 in both. The edition agreed and the local code decide.',
       DRYER_MARGIN_HABIT:
-        'A margin of 5 to 10 K is habit (memory); a military hospital guide puts the limit of refrigerated dryers at 1.7 to 3.9 degC.',
+        'A margin of 5 to 10 K is habit (memory); a military hospital guide puts the limit of refrigerated dryers at 1.7 to 3.9 °C.',
     },
     options: {
       waterClass: {
         '-': 'not asked',
-        '1': '1 (-70 degC)',
-        '2': '2 (-40 degC)',
-        '3': '3 (-20 degC)',
-        '4': '4 (+3 degC)',
-        '5': '5 (+7 degC)',
-        '6': '6 (+10 degC)',
+        '1': '1 (-70 °C)',
+        '2': '2 (-40 °C)',
+        '3': '3 (-20 °C)',
+        '4': '4 (+3 °C)',
+        '5': '5 (+7 °C)',
+        '6': '6 (+10 °C)',
       },
       contact: { none: 'no', indirect: 'indirectly', direct: 'directly' },
       edition: { newer: 'newer (1:2:1 for both)', older: 'older (2:2:1 direct, 2:4:2 indirect)' },

@@ -14,7 +14,7 @@ export const humidAirText: SheetText = {
       vapourPressure: 'Vapour pressure',
       humidityRatio: 'Humidity ratio',
       vapourDensity: 'Mass of vapour in a volume',
-      dewPoint: 'Dew point (frost point below 0.01 degC)',
+      dewPoint: 'Dew point (frost point below 0.01 °C)',
     },
     notes: { VAPOUR_IDEAL: notes.VAPOUR_IDEAL },
     problems: {

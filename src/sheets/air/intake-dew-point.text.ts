@@ -15,7 +15,7 @@ export const intakeDewPointText: SheetText = {
     outputs: {
       humidityRatio: 'Humidity ratio of the intake',
       vapourPressure: 'Vapour pressure in the line, nothing condensed',
-      lineDewPoint: 'Pressure dew point (frost point below 0.01 degC)',
+      lineDewPoint: 'Pressure dew point (frost point below 0.01 °C)',
     },
     notes: { VAPOUR_IDEAL: notes.VAPOUR_IDEAL },
     problems: {

@@ -3,7 +3,7 @@ export const notes = {
   CAUTION_COMPRESSED_AIR:
     'Compressed air stores energy: the figure advises only. Rating, relief, isolation, venting and guarding follow the local code and a competent person; check before anybody connects or opens anything.',
   AIR_REFERENCE:
-    'Normal air here is ANR counted dry: 100 kPa, 20 degC (ISO 8778, read second hand). One encyclopedia prints 101.3 kPa for ANR (1.3 % denser), DIN 1343 is 0 degC and 101.325 kPa (8.7 % denser): ask which one a data sheet means.',
+    'Normal air here is ANR counted dry: 100 kPa, 20 °C (ISO 8778, read second hand). One encyclopedia prints 101.3 kPa for ANR (1.3 % denser), DIN 1343 is 0 °C and 101.325 kPa (8.7 % denser): ask which one a data sheet means.',
   AIR_REFERENCE_HUMID:
     'With the 65 % relative humidity of ISO 8778 counted, a cubic metre of normal air holds 1.5 % less dry air.',
   AIR_OUTLET_BELOW_ATMOSPHERE: 'The outlet would be under the atmosphere: this flow cannot leave into it.',
@@ -39,6 +39,6 @@ export const problems = {
   REGULATOR_DROOPS_AWAY: 'The droop at this flow is as much as the setting: the regulator is far too small.',
   CYLINDER_ROD: 'The rod cannot be as thick as the bore or thicker.',
   DEW_POINT_RANGE:
-    'The vapour pressure has no dew point between -100 and 200 degC, where the equations of saturation hold.',
+    'The vapour pressure has no dew point between -100 and 200 °C, where the equations of saturation hold.',
   VAPOUR_OVER_TOTAL: 'The vapour pressure is not below the total pressure: that is steam, not moist air.',
 } as const;

@@ -16,12 +16,12 @@ export const pressureDewPointText: SheetText = {
     outputs: {
       vapourPressure: 'Vapour pressure where stated',
       otherVapourPressure: 'Vapour pressure where asked',
-      frostPoint: 'Dew point where asked (frost point below 0.01 degC)',
+      frostPoint: 'Dew point where asked (frost point below 0.01 °C)',
       dewPointOverWater: 'Dew point where asked, over water also below freezing',
     },
     notes: {
       DEW_POINT_TWO_SCALES:
-        'Below 0.01 degC the frost point (over ice) and the dew point over supercooled water differ; charts mix them. The -23 degC of many charts for +3 degC at 7 bar(g) is over water; as frost point it is -20.8 degC.',
+        'Below 0.01 °C the frost point (over ice) and the dew point over supercooled water differ; charts mix them. The -23 °C of many charts for +3 °C at 7 bar(g) is over water; as frost point it is -20.8 °C.',
       VAPOUR_IDEAL: notes.VAPOUR_IDEAL,
     },
     problems: {

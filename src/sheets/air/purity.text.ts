@@ -17,5 +17,5 @@ export const purityNotes = {
   PURITY_CLASS_ZERO:
     'Class 0 is stricter than 1 and whatever user and supplier agree in writing; no table has its limits.',
   PURITY_SECOND_HAND:
-    'Limits of ISO 8573-1:2010 as three public reproductions print them; concentrations at 20 degC, 1 bar absolute, dry.',
+    'Limits of ISO 8573-1:2010 as three public reproductions print them; concentrations at 20 °C, 1 bar absolute, dry.',
 } as const;

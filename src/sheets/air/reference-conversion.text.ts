@@ -15,9 +15,9 @@ export const referenceConversionText: SheetText = {
     outputs: { flow: 'Flow at the state wanted', dryMassFlow: 'Dry air' },
     notes: {
       REFERENCE_ANR_DISAGREES:
-        'ANR is taken as 100 kPa, 20 degC, 65 % (ISO 8778:1990, read second hand); one encyclopedia prints 101.3 kPa, which is 1.3 % denser.',
+        'ANR is taken as 100 kPa, 20 °C, 65 % (ISO 8778:1990, read second hand); one encyclopedia prints 101.3 kPa, which is 1.3 % denser.',
       REFERENCE_SCFM_MIXED:
-        'scfm has no one meaning: 1 scfm is 1.562 m3/h at 0 degC and 1 atm by the compressor makers’ state, 1.607 by the gas trade’s. A page that gives 1.70 mixes two states.',
+        'scfm has no one meaning: 1 scfm is 1.562 m³/h at 0 °C and 1 atm by the compressor makers’ state, 1.607 by the gas trade’s. A page that gives 1.70 mixes two states.',
     },
     options: { from: referenceWords, to: referenceWords, counting: countingWords },
   },

@@ -8,10 +8,10 @@ export const saturationText: SheetText = {
     outputs: { pressure: 'Saturation pressure', vapourDensity: 'Mass of vapour in a volume' },
     notes: {
       SATURATION_SUPERCOOLED:
-        'Over supercooled water: below 0 degC the equation is carried on beyond its fit, and ice holds less.',
+        'Over supercooled water: below 0 °C the equation is carried on beyond its fit, and ice holds less.',
     },
     options: {
-      surface: { 'ice below freezing': 'ice below 0.01 degC, water above', water: 'water, also supercooled' },
+      surface: { 'ice below freezing': 'ice below 0.01 °C, water above', water: 'water, also supercooled' },
     },
   },
 };
