@@ -5,6 +5,7 @@ import { joinsAddress } from '../shell/route.ts';
 import { untilFetched } from '../shell/until-fetched.ts';
 import { WithRecords } from '../state/kept-records.tsx';
 import { usePagePart, useWords } from '../state/page-context.ts';
+import { CratesDoor } from './crates/crates-door.tsx';
 import { FloorHere } from './floor-here.tsx';
 import { type JoinsStep, joinsStepNamed, joinsSteps } from './joins-steps.ts';
 import { WithJoins } from './with-joins.tsx';
@@ -21,9 +22,8 @@ const views: Readonly<Record<JoinsStep, ComponentType>> = {
   faults: lazy(() =>
     untilFetched(() => import('./faults/faults-view.tsx')).then((m) => ({ default: m.FaultsView })),
   ),
-  crates: lazy(() =>
-    untilFetched(() => import('./crates/crates-door.tsx')).then((m) => ({ default: m.CratesDoor })),
-  ),
+  // with the page itself: what it shares with the proof and the panel would else be cut into files that wait for each other
+  crates: CratesDoor,
 };
 
 /** From what hangs loose to what is recorded as tested: one question a view. */
