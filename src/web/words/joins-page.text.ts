@@ -142,6 +142,9 @@ export const joinsPageWords: Bundle = {
     'joining.desk.nowhere': 'not on this photograph',
     'joining.desk.at': '{x} % from the left, {y} % from the top',
     'joining.desk.off': 'Take off',
+    'joining.desk.near': '{n, plural, one {One photograph} other {# photographs}} of joins that end in it',
+    'joining.desk.near.one': 'Photograph of a join, {n}',
+    'joining.desk.near.take': 'Place codes on {n}',
     'joining.desk.form': 'Photographs of {box}',
     'joining.desk.write':
       '{n, plural, =0 {Write the photograph down} one {Write one code down} other {Write # codes down}}',

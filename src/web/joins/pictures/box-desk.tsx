@@ -1,5 +1,6 @@
 import { type ReactElement, useId, useMemo, useState } from 'react';
 import { type BoxEnd, endKey, printedCode } from '../../../joins/index.ts';
+import { MediaPiece } from '../../proof/media/media-piece.tsx';
 import { useWords } from '../../state/page-context.ts';
 import { useJoins } from '../with-joins.tsx';
 import { CodedPicture } from './coded-picture.tsx';
@@ -18,7 +19,7 @@ export const BoxDesk = ({ box }: { readonly box: string }): ReactElement => {
   const [hidden, setHidden] = useState(false);
   const [told, setTold] = useState('');
   const placements = usePlacements(box);
-  const { pictures, picture, show, ends, left, here, chosen, choose, tap, takeOff, press } = placements;
+  const { pictures, picture, show, near, ends, left, here, chosen, choose, tap, takeOff, press } = placements;
   const codes = useMemo(
     () =>
       ends.flatMap((end) => {
@@ -98,6 +99,25 @@ export const BoxDesk = ({ box }: { readonly box: string }): ReactElement => {
           )}
           <EndList ends={ends} here={here} nameOf={nameOf} choose={choose} takeOff={takeOff} press={press} />
         </>
+      )}
+      {near.length > 0 && (
+        <details className="near-pictures">
+          <summary>{say('joining.desk.near', { n: near.length })}</summary>
+          <ul className="media-strip">
+            {near.map((one, i) => (
+              <li key={one}>
+                <MediaPiece
+                  sha256={one}
+                  mediaType="image/*"
+                  name={say('joining.desk.near.one', { n: i + 1 })}
+                />
+                <button type="button" className="link" onClick={() => show(one)}>
+                  {say('joining.desk.near.take', { n: i + 1 })}
+                </button>
+              </li>
+            ))}
+          </ul>
+        </details>
       )}
       <DeskForm box={box} placements={placements} done={setTold} />
     </section>

@@ -88,13 +88,10 @@ export const withMove = (
 };
 
 /** The draft with other photographs that are in no record yet; what lay on one that was left out goes with it. */
-export const withAttached = (
-  draft: PlacementDraft,
-  attached: readonly AttachedMedia[],
-  pictures: readonly BoxPicture[],
-): PlacementDraft => {
-  const there = new Set([...pictures.map(({ picture }) => picture), ...attached.map(({ sha256 }) => sha256)]);
-  return { ...draft, attached, moves: draft.moves.filter(({ picture }) => there.has(picture)) };
+export const withAttached = (draft: PlacementDraft, attached: readonly AttachedMedia[]): PlacementDraft => {
+  const left = new Set(attached.map(({ sha256 }) => sha256));
+  const out = new Set(draft.attached.map(({ sha256 }) => sha256).filter((one) => !left.has(one)));
+  return { ...draft, attached, moves: draft.moves.filter(({ picture }) => !out.has(picture)) };
 };
 
 /** An end on a photograph as it stands with what is not written down yet. */

@@ -102,14 +102,16 @@ describe('codes that are placed and not written down yet', () => {
   });
 
   it('go with a photograph that is left out', () => {
+    const attached = [{ sha256: fresh, mediaType: 'image/jpeg', bytes: 9 }];
     const draft = withMove(
-      withMove(blank, end('J-4'), fresh, { x: 0.1, y: 0.2 }, recorded),
+      withMove({ ...blank, attached }, end('J-4'), fresh, { x: 0.1, y: 0.2 }, recorded),
       end('J-1'),
       picture,
       { x: 0.1, y: 0.2 },
       recorded,
     );
-    expect(withAttached(draft, [], recorded).moves.map((one) => one.picture)).toEqual([picture]);
+    expect(withAttached(draft, attached)).toEqual(draft);
+    expect(withAttached(draft, []).moves.map((one) => one.picture)).toEqual([picture]);
   });
 });
 

@@ -24,11 +24,13 @@ export interface Placements {
   readonly attach: (attached: readonly AttachedMedia[]) => void;
   /** It is written down: the next begins anew. */
   readonly forget: () => void;
-  /** Photographs of the box, those too that are in no record yet. */
+  /** Photographs of the box, those too that are in no record yet or were taken of something in it. */
   readonly pictures: readonly string[];
   /** The one that is looked at; absent: there is none. */
   readonly picture: string | undefined;
   readonly show: (picture: string) => void;
+  /** Photographs that were taken of joins whose ends lie in the box, and are none of the box yet. */
+  readonly near: readonly string[];
   /** Ends that lie in the box. */
   readonly ends: readonly BoxEnd[];
   /** Those that lie on no photograph. */
@@ -56,11 +58,17 @@ export const usePlacements = (box: string): Placements => {
   const placed = useMemo(() => {
     const digests = new Set([
       ...recorded.map(({ picture }) => picture),
+      ...draft.moves.map(({ picture }) => picture),
+      ...(shown === undefined ? [] : [shown]),
       // a film of the box is kept too, and no code lies on it
       ...draft.attached.filter(({ mediaType }) => mediaType.startsWith('image/')).map(({ sha256 }) => sha256),
     ]);
     return new Map([...digests].map((one) => [one, placedNow(one, recorded, draft)]));
-  }, [recorded, draft]);
+  }, [recorded, draft, shown]);
+  const near = useMemo(() => {
+    const of = ends.flatMap(({ join }) => joins.pictures.get(join) ?? []);
+    return [...new Set(of.map(({ picture }) => picture))].filter((one) => !placed.has(one));
+  }, [ends, joins.pictures, placed]);
   const left = useMemo(() => {
     const on = new Set([...placed.values()].flatMap((one) => [...one.keys()]));
     return ends.filter((end) => !on.has(endKey(end)));
@@ -80,7 +88,12 @@ export const usePlacements = (box: string): Placements => {
   return {
     draft,
     sign: (by) => change({ ...draft, by }),
-    attach: (attached) => change(withAttached(draft, attached, recorded)),
+    attach: (attached) => {
+      const left = new Set(attached.map(({ sha256 }) => sha256));
+      // one that was left out is looked at no more
+      if (draft.attached.some(({ sha256 }) => sha256 === shown && !left.has(sha256))) show(undefined);
+      change(withAttached(draft, attached));
+    },
     forget: () => {
       forgetPlacements(page, of);
       setDraft(keptPlacements(page, of));
@@ -88,6 +101,7 @@ export const usePlacements = (box: string): Placements => {
     pictures,
     picture,
     show,
+    near,
     ends,
     left,
     here,
