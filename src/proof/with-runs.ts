@@ -8,6 +8,7 @@ import type { RecordedResult } from './results.ts';
  *
  * Method   a try that names a run or lot takes readings and verdict from it, and stands in its place; any other run or lot
  *          is a try by itself
+ * Symbols  tries  in order
  * Returns  results in order; a try that names what is not there, or answers another check, told
  */
 export const withRuns = (
@@ -38,5 +39,6 @@ export const withRuns = (
       ...(brief === undefined ? {} : { brief }),
     };
   });
-  return { results: sorted([...told, ...runs.filter((run) => !taken.has(key(run)))]), problems };
+  const alone = runs.filter((run) => !taken.has(key(run)));
+  return { results: alone.length === 0 ? told : sorted([...told, ...alone]), problems };
 };
