@@ -11,6 +11,7 @@ import {
   type StagePlan,
   type Stop,
 } from '../joins/index.ts';
+import { handwritten } from '../quantity/handwritten.ts';
 import { shown } from '../quantity/shown.ts';
 import { textTable } from './text-table.ts';
 import type { ToldJoins } from './told-joins.ts';
@@ -64,7 +65,7 @@ const joinRow = (join: LaidJoin, told: ToldJoins): readonly string[] => [
   join.tag,
   endText(join.from),
   endText(join.to),
-  [join.from.size, join.from.colour].filter(Boolean).join(' '),
+  handwritten([join.from.size, join.from.colour].filter(Boolean).join(' ')),
   words.say(`joins.state.${stateOf(told, join.tag)}`),
   readingText(told, join.tag),
 ];

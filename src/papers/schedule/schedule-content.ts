@@ -16,7 +16,7 @@ import {
   type Stop,
   scheduleOf,
 } from '../../joins/index.ts';
-import { type BookQuantity, readEntry } from '../../quantity/index.ts';
+import { type BookQuantity, handwritten, readEntry } from '../../quantity/index.ts';
 import type { Envelope } from '../../record/envelope.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
@@ -94,7 +94,7 @@ const endText = ({ label, on, section, box }: JoinEnd, { say }: PaperWords): str
 const sizeText = ({ from, to }: LaidJoin): string => {
   const one = [from.size, from.colour].filter(Boolean).join(' ');
   const other = [to.size, to.colour].filter(Boolean).join(' ');
-  return one === other || other === '' ? one : `${one} / ${other}`;
+  return handwritten(one === other || other === '' ? one : `${one} / ${other}`);
 };
 
 const torqueText = (torque: BookQuantity, paper: PaperWords): string => {

@@ -1,5 +1,6 @@
 import { memo, type ReactElement } from 'react';
 import type { JoinEnd, LaidJoin } from '../../../joins/index.ts';
+import { handwritten } from '../../../quantity/index.ts';
 import { useWords } from '../../state/page-context.ts';
 import { endText } from '../end-text.ts';
 import { JoinLink } from '../join-link.tsx';
@@ -8,7 +9,7 @@ import { StateShape } from '../state-shape.tsx';
 
 const End = ({ end }: { readonly end: JoinEnd }): ReactElement => {
   const { say } = useWords();
-  const marked = [end.size, end.colour].filter((one) => one !== undefined).join(' ');
+  const marked = handwritten([end.size, end.colour].filter((one) => one !== undefined).join(' '));
   return (
     <td>
       <b>{endText(end, say)}</b>
