@@ -12,5 +12,6 @@ export default defineConfig({
     isolate: false,
     // two cores, and property tests that are heavy in one thread
     testTimeout: 30_000,
+    hookTimeout: 30_000,
   },
 });
