@@ -10,6 +10,16 @@ const offset = {
   mark: 'read',
 } as const;
 
+/** Points from the corner of the first one, the centre of mass so far from them. */
+const placed = (first: number, second: number, across: number) => ({
+  centreAlong: first,
+  centreAcross: across,
+  firstAlong: 0,
+  apartAlong: first + second,
+  firstAcross: 0,
+  apartAcross: across,
+});
+
 export const slingPlanCases: readonly SheetCase[] = [
   {
     name: '2000 kg, points 1 m apart, centre 300 mm off: legs of 1132 and 825 mm, the steep one pulls 1650 kg',
@@ -17,9 +27,7 @@ export const slingPlanCases: readonly SheetCase[] = [
     inputs: {
       mass: 2000,
       legs: '2',
-      first: 0.8,
-      second: 0.2,
-      across: 0,
+      ...placed(0.8, 0.2, 0),
       height: 0.8,
       legCapacity: 3300,
     },
@@ -47,9 +55,7 @@ export const slingPlanCases: readonly SheetCase[] = [
     inputs: {
       mass: 1000 * pound,
       legs: '2',
-      first: 1,
-      second: 1,
-      across: 0,
+      ...placed(1, 1, 0),
       height: Math.sqrt(3),
       legCapacity: 500 * pound,
     },
@@ -69,7 +75,7 @@ export const slingPlanCases: readonly SheetCase[] = [
       place: 'equilibrium of three forces in space, solved by an independent script',
       mark: 'computed',
     },
-    inputs: { mass: 1000, legs: '4', first: 0.8, second: 0.4, across: 0.6, height: 1.5, legCapacity: 1000 },
+    inputs: { mass: 1000, legs: '4', ...placed(0.8, 0.4, 0.6), height: 1.5, legCapacity: 1000 },
     outputs: {
       firstTension: 3928.708823947658,
       firstLength: 1.8027756377319946,

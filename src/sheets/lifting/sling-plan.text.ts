@@ -13,9 +13,12 @@ export const slingPlanText: SheetText = {
     inputs: {
       mass: 'Mass that hangs',
       legs: 'Legs',
-      first: 'From the centre of mass to the first points, along',
-      second: 'From the centre of mass to the second points, along',
-      across: 'From the centre of mass to the farther point, across',
+      centreAlong: 'Centre of mass along, from the corner',
+      centreAcross: 'Centre of mass across, from the corner',
+      firstAlong: 'First points along, from the corner',
+      apartAlong: 'Points apart, along',
+      firstAcross: 'First points across, from the corner',
+      apartAcross: 'Points apart, across',
       height: 'Hook above the lifting points',
       legCapacity: 'What a leg carries straight, by its plate',
     },
@@ -40,6 +43,8 @@ export const slingPlanText: SheetText = {
     },
     problems: {
       SLING_POINTS_TOGETHER: '{path}: the lifting points are in one place. Allowed: {allowed}.',
+      SLING_CENTRE_OUTSIDE:
+        '{path}: the centre of mass lies beyond the lifting points: it would tip out of the sling. Allowed: {allowed}.',
       SLING_TOO_FLAT: slingLegText.en.problems!.SLING_TOO_FLAT!,
     },
   },

@@ -35,22 +35,37 @@ export const planTension = (
 interface SlingPlanInputs {
   readonly mass: number;
   readonly legs: SlingLegs;
-  readonly first: number;
-  readonly second: number;
-  readonly across: number;
+  readonly centreAlong: number;
+  readonly centreAcross: number;
+  readonly firstAlong: number;
+  readonly apartAlong: number;
+  readonly firstAcross: number;
+  readonly apartAcross: number;
   readonly height: number;
   readonly legCapacity: number;
 }
 
-const reach = { least: 0, most: 100 } as const;
+/** Places are counted from a corner of the load; points may stand out over it. */
+const places = { least: -10, most: 100 } as const;
+const apart = { least: 0, most: 100 } as const;
 
 /** Flattest leg that is computed, to the horizontal: 15 degrees, where a leg carries nearly four times its share. */
 const flattest = Math.PI / 12;
 
-const legAngle = (height: number, length: number): number => Math.asin(height / length);
+/** Level distances from below the hook: to the points of both ends along, and to the farther point across. */
+const reachOf = (i: SlingPlanInputs) => ({
+  first: i.centreAlong - i.firstAlong,
+  second: i.firstAlong + i.apartAlong - i.centreAlong,
+  across: Math.max(
+    Math.abs(i.centreAcross - i.firstAcross),
+    Math.abs(i.firstAcross + i.apartAcross - i.centreAcross),
+  ),
+});
 
-const flatter = ({ first, second, across, height }: Omit<SlingPlanInputs, 'mass' | 'legs' | 'legCapacity'>) =>
-  legAngle(height, legLength(Math.max(first, second), across, height));
+const flatter = (i: SlingPlanInputs): number => {
+  const { first, second, across } = reachOf(i);
+  return Math.asin(i.height / legLength(Math.max(first, second), across, i.height));
+};
 
 export const slingPlanSheet = defineSheet({
   id: 'lifting/sling-plan',
@@ -58,9 +73,12 @@ export const slingPlanSheet = defineSheet({
   inputs: {
     mass: numberField('mass', 'm', someMasses),
     legs: choiceField<SlingLegs>('\\text{legs}', ['2', '4']),
-    first: numberField('length', 'd_1', reach),
-    second: numberField('length', 'd_2', reach),
-    across: numberField('length', 'w', reach),
+    centreAlong: numberField('length', 'x_c', places),
+    centreAcross: numberField('length', 'y_c', places),
+    firstAlong: numberField('length', 'x_1', places),
+    apartAlong: numberField('length', 'a', apart),
+    firstAcross: numberField('length', 'y_1', places),
+    apartAcross: numberField('length', 'b', apart),
     height: numberField('length', 'h', { least: 0.05, most: 100 }),
     legCapacity: numberField('mass', 'm_a', someMasses),
   },
@@ -74,6 +92,7 @@ export const slingPlanSheet = defineSheet({
     legShare: numberField('ratio', 's'),
   },
   formula: [
+    'd_1 = x_c - x_1, \\quad d_2 = x_1 + a - x_c, \\quad w = \\max(|y_c - y_1|, |y_1 + b - y_c|)',
     'l_i = \\sqrt{d_i^2 + w^2 + h^2}, \\quad \\beta_h = \\min_i \\arcsin \\frac{h}{l_i}',
     'T_1 = m g \\frac{d_2}{d_1 + d_2} \\frac{l_1}{h}, \\quad T_2 = m g \\frac{d_1}{d_1 + d_2} \\frac{l_2}{h}, \\quad s = \\frac{\\max(T_1, T_2)}{m_a g}',
   ],
@@ -90,15 +109,30 @@ export const slingPlanSheet = defineSheet({
     { title: 'statics, balance of moments', place: 'derived', mark: 'computed' },
     { title: 'rigging trade', place: 'legs counted on a rigid load', mark: 'memory' },
   ],
-  check: (i) => [
-    ...(i.first + i.second > 0.01
-      ? []
-      : [{ code: 'SLING_POINTS_TOGETHER', path: 'second', given: i.second, allowed: '> 10 mm in sum' }]),
-    ...(flatter(i) >= flattest - 1e-12
-      ? []
-      : [{ code: 'SLING_TOO_FLAT', path: 'height', given: i.height, allowed: '>= 15 deg' }]),
-  ],
-  compute: ({ mass, first, second, across, height, legCapacity }: SlingPlanInputs) => {
+  check: (i) => {
+    const { first, second } = reachOf(i);
+    return [
+      ...(i.apartAlong > 0.01
+        ? []
+        : [{ code: 'SLING_POINTS_TOGETHER', path: 'apartAlong', given: i.apartAlong, allowed: '> 10 mm' }]),
+      ...(first >= 0 && second >= 0
+        ? []
+        : [
+            {
+              code: 'SLING_CENTRE_OUTSIDE',
+              path: 'centreAlong',
+              given: i.centreAlong,
+              allowed: `${i.firstAlong} … ${i.firstAlong + i.apartAlong} m`,
+            },
+          ]),
+      ...(flatter(i) >= flattest - 1e-12
+        ? []
+        : [{ code: 'SLING_TOO_FLAT', path: 'height', given: i.height, allowed: '>= 15 deg' }]),
+    ];
+  },
+  compute: (i: SlingPlanInputs) => {
+    const { mass, height, legCapacity } = i;
+    const { first, second, across } = reachOf(i);
     const firstTension = planTension(mass, first, second, across, height);
     const secondTension = planTension(mass, second, first, across, height);
     const harder = Math.max(firstTension, secondTension);
@@ -108,7 +142,7 @@ export const slingPlanSheet = defineSheet({
       tensionMass: harder / standardGravity,
       firstLength: legLength(first, across, height),
       secondLength: legLength(second, across, height),
-      angle: flatter({ first, second, across, height }),
+      angle: flatter(i),
       legShare: harder / (legCapacity * standardGravity),
     };
   },

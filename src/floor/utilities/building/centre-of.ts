@@ -2,17 +2,19 @@ import { cornerWeighingSheet } from '../../../sheets/lifting/corner-weighing.ts'
 import { twoPointWeighingSheet } from '../../../sheets/lifting/two-point-weighing.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
+import { lengthOfAll } from './length-of-all.ts';
 import type { SectionAt } from './sections-of.ts';
 
 type Way = 'along' | 'across';
 
 const coordinate = { along: 'x', across: 'y' } as const;
 
-/** A distance from the first support, counted from the corner of the section. */
-const fromCorner = (c: Calculation, place: string, found: Known | undefined): Known | undefined =>
-  found === undefined
-    ? undefined
-    : c.derive([c.needed(place, 'length'), found], (from, beyond) => from + beyond, found.from);
+/** A distance from the first support, counted from the corner of the section; a support at the corner adds nothing. */
+const fromCorner = (c: Calculation, place: string, found: Known | undefined): Known | undefined => {
+  const from = c.needed(place, 'length');
+  if (from === undefined || found === undefined) return undefined;
+  return from.value === 0 ? found : lengthOfAll(c, [from, found]);
+};
 
 const byCorners = (c: Calculation, at: string, way: Way): Known | undefined => {
   const corner = (name: string): Known | undefined => c.needed(`${at}/${name}`, 'mass');

@@ -1,7 +1,5 @@
 import { type SlingLegs, slingPlanSheet } from '../../../sheets/lifting/sling-plan.ts';
 import type { Calculation } from '../calculation.ts';
-import { greatestOf } from '../greatest-of.ts';
-import type { Known } from '../known.ts';
 import type { Answer, UtilityLever } from '../need.ts';
 import { quantityLever, rising, upTo } from '../steps.ts';
 import { centreOf } from './centre-of.ts';
@@ -11,29 +9,6 @@ import type { SectionAt } from './sections-of.ts';
 const decimetre = 0.1;
 const hooks = 60;
 
-/** Points of one way, each from the centre of gravity: before it and beyond it. */
-const pointsOf = (
-  c: Calculation,
-  at: SectionAt,
-  way: 'along' | 'across',
-): { readonly first: Known | undefined; readonly second: Known | undefined } => {
-  const { path } = at;
-  const centre = centreOf(c, at, way);
-  const from = c.needed(`${path}/sling/${way === 'along' ? 'x' : 'y'}`, 'length');
-  const apart = c.needed(`${path}/sling/${way}`, 'length');
-  return {
-    first: c.derive([centre, from], (middle, start) => middle - start, centre?.from),
-    second: c.derive([from, apart, centre], (start, on, middle) => start + on - middle, centre?.from),
-  };
-};
-
-/** Across it is the farther point that counts, on whichever side of the centre it lies. */
-const acrossOf = (c: Calculation, at: SectionAt): Known | undefined => {
-  const { first, second } = pointsOf(c, at, 'across');
-  const sides = [first, second].map((one) => c.derive([one], Math.abs, one?.from));
-  return sides.includes(undefined) ? undefined : greatestOf(c, sides);
-};
-
 /**
  * The sling of a section by its measures.
  *
@@ -42,14 +17,17 @@ const acrossOf = (c: Calculation, at: SectionAt): Known | undefined => {
 export const slingPlan = (c: Calculation, at: SectionAt) =>
   c.once(`sling ${at.path}`, (c) => {
     const { path } = at;
-    const { first, second } = pointsOf(c, at, 'along');
+    const place = (field: string) => c.needed(`${path}/sling/${field}`, 'length');
     return c.run(slingPlanSheet, {
       mass: c.needed(`${path}/mass`, 'mass'),
       legs: c.neededWord<SlingLegs>(`${path}/sling/legs`),
-      first,
-      second,
-      across: acrossOf(c, at),
-      height: c.needed(`${path}/sling/height`, 'length'),
+      centreAlong: centreOf(c, at, 'along'),
+      centreAcross: centreOf(c, at, 'across'),
+      firstAlong: place('x'),
+      apartAlong: place('along'),
+      firstAcross: place('y'),
+      apartAcross: place('across'),
+      height: place('height'),
       legCapacity: c.needed(`${path}/sling/legCapacity`, 'mass'),
     });
   });
