@@ -75,6 +75,18 @@ it('a phone joins by the picture that the laptop shows, works in the book, and i
     expect(await tooWide(phone.page)).toBe(0);
     await waitForText(page.locator('.hall-devices'), /Phone at the filler/);
 
+    // a check that is tried at the machine goes over the hall into the store of the laptop
+    await phone.page.goto(`${door}books/flagon-line/proof?step=run&check=effect%20-S1%20-M1`);
+    await phone.page.locator('[data-field="by"]').fill('the fitter');
+    await phone.page.locator('[data-seen="true"]').tap();
+    await phone.page.locator('[data-act="write"]').tap();
+    await phone.page.locator('[data-try="proved"][data-waiting="false"]').waitFor({ timeout: 12_000 });
+    const kept = await fetch(`${server.address()}api/books/flagon-line/records`);
+    const { records } = (await kept.json()) as { records: { kind: string; body: unknown }[] };
+    expect(records).toMatchObject([
+      { kind: 'check', body: { check: 'effect -S1 -M1', seen: true, by: 'the fitter' } },
+    ]);
+
     await phone.page.goto(`${door}books/flagon-line`);
     await field(phone.page, hoseBore).fill('1 1/2 in');
     await field(phone.page, hoseBore).press('Enter');
