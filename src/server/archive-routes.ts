@@ -58,7 +58,11 @@ export const archiveRoutes = async (server: FastifyInstance, { store }: ServerPo
             if (!joined.ok) return refuseWith(reply, joined.problems);
             const { told, ...taken } = joined.value;
             const { problems } = failureOf(told);
-            return { ...taken, told: problems, sentences: told.map(sentenceOf) };
+            return {
+              ...taken,
+              told: problems,
+              sentences: told.map((one) => sentenceOf(one, request.translation)),
+            };
           } finally {
             await file.close();
           }

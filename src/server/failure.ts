@@ -6,7 +6,7 @@ import type { Problem } from '../quantity/problem.ts';
 import { quantityProblemText } from '../quantity/problems.text.ts';
 import { recordProblemText } from '../record/problems.text.ts';
 import { storeProblemText } from '../store/problems.text.ts';
-import { makeCatalogue, prefixed } from '../text/index.ts';
+import { makeCatalogue, prefixed, type Translation } from '../text/index.ts';
 import { problemSentence } from '../text/problem-sentence.ts';
 import type { Failure } from './api.ts';
 import { serverProblemText } from './problems.text.ts';
@@ -22,11 +22,18 @@ const words = makeCatalogue([
   serverProblemText,
 ]);
 
-export const sentenceOf = (problem: Problem): string => problemSentence(words, problem);
+export const sentenceOf = (problem: Problem, translation: Translation | null = null): string =>
+  translation === null
+    ? problemSentence(words, problem)
+    : problemSentence(words.translated(translation), problem, translation.language);
 
 /** The body of a refusal: the sentences of all problems for a reader, and the problems as data. */
-export const failureOf = (problems: readonly Problem[], newest?: number): Failure => ({
-  message: problems.map(sentenceOf).join('\n'),
+export const failureOf = (
+  problems: readonly Problem[],
+  newest?: number,
+  translation: Translation | null = null,
+): Failure => ({
+  message: problems.map((problem) => sentenceOf(problem, translation)).join('\n'),
   problems: problems.map(({ allowed, parts, ...rest }) => ({
     ...rest,
     ...(allowed === undefined ? {} : { allowed: typeof allowed === 'string' ? allowed : [...allowed] }),

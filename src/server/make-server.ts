@@ -17,6 +17,7 @@ import { problemsOfError } from './reply-error.ts';
 import { type Answering, requestProblem } from './request-guard.ts';
 import { routeOptions } from './route-options.ts';
 import { securityHeaders } from './security-headers.ts';
+import { speakToReaders } from './speak-to-readers.ts';
 
 /** Longest wait for a request to arrive whole, in milliseconds: a film of a minute over the radio of a hall. */
 const requestTimeout = 600_000;
@@ -48,6 +49,7 @@ export const makeServer = async (ports: ServerPorts): Promise<FastifyInstance> =
     loopback: hallDoor === undefined,
     names: hallDoor === undefined ? ports.allowHosts : new Set([hallDoor.address, ...ports.allowHosts]),
   };
+  speakToReaders(server);
   await server.register(fastifyHelmet, securityHeaders);
   server.addHook('onRequest', async (request, reply) => {
     const { host, origin } = request.headers;

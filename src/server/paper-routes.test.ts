@@ -11,6 +11,7 @@ import { sha256 } from '../record/sha256.ts';
 import { appended, testedBook } from '../record/testing/appended.ts';
 import { openSqliteStore } from '../store/sqlite-store.ts';
 import type { Store } from '../store/store.ts';
+import { loadTranslation } from '../text/index.ts';
 import type { Failure } from './api.ts';
 import { makeServer } from './make-server.ts';
 
@@ -43,7 +44,8 @@ afterAll(async () => {
   rmSync(folder, { recursive: true, force: true });
 });
 
-const read = (url: string) => server.inject({ url, headers: { host: '127.0.0.1:4780' } });
+const read = (url: string, more: Readonly<Record<string, string>> = {}) =>
+  server.inject({ url, headers: { host: '127.0.0.1:4780', ...more } });
 
 it('a paper of the book as it was saved last, with its revision and day, to be looked at', {
   timeout: 90_000,
@@ -56,6 +58,23 @@ it('a paper of the book as it was saved last, with its revision and day, to be l
   expect(pages[0]?.width).toBe(612);
   expect(text).toContain('Larkmoor');
   expect(text).toContain('revision 1 · 2027-03-01');
+});
+
+it('a paper in two languages, the leading one of the book first', { timeout: 90_000 }, async () => {
+  const reply = await read('/api/books/demo/papers/protocol?beside=fr');
+  const { text } = await readPdf(reply.rawPayload);
+  expect(text.replace(/\s+/g, ' ')).toContain('not as expected / pas comme attendu');
+});
+
+it('a refusal in the language of whoever asked', async () => {
+  const english = await read('/api/books/blank/papers/protocol');
+  const german = await read('/api/books/blank/papers/protocol', {
+    'accept-language': 'de-AT,de;q=0.9,en;q=0.8',
+  });
+  const { texts } = (await loadTranslation('de'))!;
+  const { message, problems } = english.json<Failure>();
+  expect(german.json<Failure>()).toEqual({ message: texts.get(message), problems });
+  expect(texts.get(message)).not.toBe(message);
 });
 
 it('the schedule with the photographs that have come, and a frame for one that is still on its way', {

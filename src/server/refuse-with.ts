@@ -15,5 +15,5 @@ export const refuseWith = (reply: unknown, problems: readonly Problem[], newest?
     .code(status)
     .type('application/json; charset=utf-8')
     .serializer(JSON.stringify)
-    .send(failureOf(problems, newest)) as never;
+    .send(failureOf(problems, newest, answer.request.translation)) as never;
 };

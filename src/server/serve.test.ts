@@ -29,7 +29,7 @@ const options = (more: Partial<ServeOptions> = {}): ServeOptions => ({
 
 const started = async (more: Partial<ServeOptions> = {}) => {
   const served = await serve(options(more));
-  if (!served.ok) throw new Error(served.problems.map(sentenceOf).join(' '));
+  if (!served.ok) throw new Error(served.problems.map((problem) => sentenceOf(problem)).join(' '));
   const client = makeClient({ fetch, base: served.value.address.replace(/\/$/, '') });
   return { ...served.value, client };
 };

@@ -47,7 +47,14 @@ const start = async (): Promise<void> => {
   const first = await speechOf(pageLocale({ asked, chosen: notes.read(languageNote), browser }));
   const catalogue = allWords();
   const words = makeWords(catalogue, first.locale, first.translation);
-  const client = makeClient({ fetch: (url, init) => window.fetch(url, init) });
+  document.documentElement.lang = first.translation?.language ?? 'en';
+  const client = makeClient({
+    fetch: (url, { headers, ...init }) => {
+      // what the server refuses it refuses in the language that the page speaks now
+      const language = { 'accept-language': document.documentElement.lang };
+      return window.fetch(url, { ...init, headers: { ...(headers as Record<string, string>), ...language } });
+    },
+  });
   const later: Page['later'] = (run, milliseconds) => void setTimeout(run, milliseconds);
   const page: Page = {
     state: observe(emptyPage),

@@ -46,7 +46,17 @@ export const hallGate = async (server: FastifyInstance, gate: Gate): Promise<voi
       // without a referrer a form would come from nowhere, and the guard lets no such write in
       .header('referrer-policy', 'same-origin')
       .type('text/html; charset=utf-8')
-      .send(pairingPage({ way: gate.way, code: '', name: '', book: '', ...page, problems }));
+      .send(
+        pairingPage({
+          way: gate.way,
+          code: '',
+          name: '',
+          book: '',
+          ...page,
+          problems,
+          translation: reply.request.translation,
+        }),
+      );
 
   server.decorateRequest('visitor', null);
   server.addHook('onRequest', async (request, reply) => {

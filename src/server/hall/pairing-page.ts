@@ -1,5 +1,5 @@
 import type { Problem } from '../../quantity/problem.ts';
-import { makeCatalogue } from '../../text/index.ts';
+import { makeCatalogue, type Translation } from '../../text/index.ts';
 import { sentenceOf } from '../failure.ts';
 import type { Way } from './hall-ports.ts';
 import { pairingPageText } from './pairing-page.text.ts';
@@ -22,17 +22,23 @@ export interface PairingPage {
   /** Book that is to be opened once the device has joined. */
   readonly book: string;
   readonly problems: readonly Problem[];
+  /** The language of whoever holds the device, where it is not English. */
+  readonly translation: Translation | null;
 }
 
 /**
  * The one page for a device that has not joined: a plain form without a script, so that nothing of the program is
  * handed out before.
  */
-export const pairingPage = ({ way, code, name, book, problems }: PairingPage): string => {
-  const say = (key: keyof typeof pairingPageText.en): string => escaped(words.say(key));
-  const told = problems.map((problem) => `<p class="problem">${escaped(sentenceOf(problem))}</p>`);
+export const pairingPage = ({ way, code, name, book, problems, translation }: PairingPage): string => {
+  const lang = translation?.language ?? 'en';
+  const own = words.translated(translation ?? undefined);
+  const say = (key: keyof typeof pairingPageText.en): string => escaped(own.say(key, {}, lang));
+  const told = problems.map(
+    (problem) => `<p class="problem">${escaped(sentenceOf(problem, translation))}</p>`,
+  );
   return `<!doctype html>
-<html lang="en">
+<html lang="${lang}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
