@@ -39,7 +39,7 @@ const tasks = {
 };
 
 /** Enough for the few colours of a page and the edges of its letters. */
-const colours = 64;
+const colours = 96;
 
 const folder = join(projectRoot, 'docs', 'guide', 'pictures');
 mkdirSync(folder, { recursive: true });

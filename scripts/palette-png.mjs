@@ -65,6 +65,9 @@ export const readPng = (png) => {
 const distance = (a, b) =>
   ((a >> 16) - (b >> 16)) ** 2 + (((a >> 8) & 255) - ((b >> 8) & 255)) ** 2 + ((a & 255) - (b & 255)) ** 2;
 
+/** Squares of the steps of red, green and blue together: some ten of 255 in each, which the eye hardly parts. */
+const leastApart = 300;
+
 /** The colours that are kept, the most frequent first. */
 const paletteOf = (pixels, most) => {
   const counts = new Map();
@@ -73,8 +76,8 @@ const paletteOf = (pixels, most) => {
   const kept = [];
   for (const colour of frequent) {
     if (kept.length === most) break;
-    // one that is hardly another colour spends no place
-    if (kept.every((one) => distance(one, colour) > 12)) kept.push(colour);
+    // steps between two colours spend no place that a third colour, rare but of its own, must have
+    if (kept.every((one) => distance(one, colour) > leastApart)) kept.push(colour);
   }
   return { kept, all: counts.keys() };
 };
