@@ -2,8 +2,10 @@ export const rebuild = async ({ page, phone, on, go, open, step, hear, look }) =
   await on('2027-04-19T08:00:00Z');
   await go('Joins');
   await step('order');
-  await page.locator('.stop').first().waitFor();
-  await look('rebuild-order');
+  // the browser remembers the box that was photographed
+  await page.locator('[data-field="box"]').selectOption('');
+  await page.locator('.stop[data-stage="power"]').first().waitFor();
+  await look('rebuild-order', { at: page.locator('.stop[data-stage="power"]') });
   await hear('joins.records', '2027-04-20T00:00:00Z');
   await on('2027-04-19T11:00:00Z');
   await open('/joins?step=make&join=J-1', phone);
