@@ -29,13 +29,13 @@ const fault: Words<JoinFaultCode> = {
 
 const stage: Words<RebuildStage> = {
   'set down': 'Set down',
-  level: 'Level',
+  level: 'Level it',
   align: 'Align and bolt',
   bonds: 'Bonds',
   drains: 'Drains and ducts',
   water: 'Water and product',
   air: 'Air',
-  power: 'Power',
+  power: 'Electric power',
   signals: 'Signals',
   guards: 'Guards',
 };

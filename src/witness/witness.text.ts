@@ -114,7 +114,7 @@ export const witnessText: Bundle = {
       '{n, plural, one {# record.} other {# records.}} Keep this file: its heads show later whether a record was changed or cut off.',
     'witness.chains.writer': 'written on',
     'witness.chains.records': 'records',
-    'witness.chains.head': 'head',
+    'witness.chains.head': 'digest of the last',
 
     'witness.reply': 'Your answer',
     'witness.reply.about':

@@ -9,6 +9,6 @@ export const pairingPageText = {
     'pairing.code': 'Code',
     'pairing.name': 'What this device is called',
     'pairing.name.hint': 'The laptop lists it by that name, for instance: tablet at the filler.',
-    'pairing.join': 'Join',
+    'pairing.join': 'Join this laptop',
   },
 } as const;

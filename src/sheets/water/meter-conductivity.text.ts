@@ -14,7 +14,7 @@ export const meterConductivityText: SheetText = {
       answer: 'Answer',
     },
     options: {
-      answer: { counts: 'counts', 'ask the maker': 'ask the maker', 'does not count': 'does not count' },
+      answer: { counts: 'it counts', 'ask the maker': 'ask the maker', 'does not count': 'does not count' },
     },
     notes: {
       METER_NO_COUNT:
