@@ -33,14 +33,27 @@ const heldIn = (folder) =>
 const sorted = (entries) =>
   Object.fromEntries(entries.toSorted(([one], [other]) => (one < other ? -1 : one > other ? 1 : 0)));
 
+/** The module that puts the tables of a language together. */
+const indexOf = (
+  language,
+  areas,
+) => `${areas.map((area) => `import ${area} from './${area}.json';`).join('\n')}
+
+/** The tables of the language, one for each folder that says something. */
+export const ${language}: readonly Readonly<Record<string, string>>[] = [
+${areas.map((area) => `  ${area},`).join('\n')}
+];
+`;
+
 /** Writes the tables anew, each text once under the folder that says it; what nobody says any more goes. */
-const writeTables = (folder, messages, held) => {
+const writeTables = (folder, language, messages, held) => {
   const areas = new Map([...messages.values()].map((area) => [area, []]));
   for (const [text, area] of messages) {
     if (Object.hasOwn(held, text)) areas.get(area).push([text, held[text]]);
   }
   for (const name of readdirSync(folder)) if (name.endsWith('.json')) rmSync(join(folder, name));
   for (const [area, entries] of areas) write(join(folder, `${area}.json`), sorted(entries));
+  writeFileSync(join(folder, 'index.ts'), indexOf(language, [...areas.keys()].toSorted()));
 };
 
 const told = ({ is, parts = [] }) => `${is} ${parts.join(', ')}`.trim();
@@ -71,7 +84,7 @@ if (!['missing', 'take'].includes(what) || language === '' || !existsSync(folder
       process.stderr.write(`Nothing was taken.\n${wrong.join('\n')}\n`);
       process.exitCode = 1;
     } else {
-      writeTables(folder, messages, { ...held, ...Object.fromEntries(given) });
+      writeTables(folder, language, messages, { ...held, ...Object.fromEntries(given) });
       process.stdout.write(`${given.length} texts taken into src/text/languages/${language}\n`);
     }
   }

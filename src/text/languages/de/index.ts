@@ -5,6 +5,7 @@ import floor from './floor.json';
 import joins from './joins.json';
 import line from './line.json';
 import media from './media.json';
+import packing from './packing.json';
 import papers from './papers.json';
 import proof from './proof.json';
 import quantity from './quantity.json';
@@ -26,6 +27,7 @@ export const de: readonly Readonly<Record<string, string>>[] = [
   joins,
   line,
   media,
+  packing,
   papers,
   proof,
   quantity,
