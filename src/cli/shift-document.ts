@@ -51,6 +51,7 @@ const answerSchema = z.strictObject({
         owner,
         seconds: number,
         share: number,
+        working,
       }),
     )
     .describe('Where the shift goes; the seconds add up to it'),
@@ -80,6 +81,17 @@ const answerSchema = z.strictObject({
     })
     .optional()
     .describe('Shares; seconds lost by owner'),
+  ranDry: z
+    .strictObject({
+      share: number.describe('Of the shifts'),
+      at: number.describe('Seconds from the start, mean'),
+      bottles: number.describe('Good bottles before it, mean'),
+      makeUp: number.describe('Make-up that carries the running rate, m3/s'),
+      usable: number.describe('What the tank must give beside its make-up, m3'),
+      working,
+    })
+    .optional()
+    .describe('Present where the tank of the supply ran dry before the shift was over'),
   hold: z
     .strictObject({
       period: number.describe('Seconds of a set of the lanes'),
@@ -251,6 +263,7 @@ const answerDocument = (answer: ShiftAnswer): z.infer<typeof answerSchema> => {
             gained: figures.gained,
           },
         }),
+    ...(answer.ranDry === undefined ? {} : { ranDry: answer.ranDry }),
     ...(answer.efficiency === undefined ? {} : { efficiency: answer.efficiency }),
     ...(washing?.residue === undefined ? {} : { residue: washing.residue }),
     ...(proof === undefined

@@ -188,7 +188,7 @@ const shownText = (say: Sayer, answer: ShiftAnswer, asked: ShiftAsked): readonly
 };
 
 const goodLines = (say: Sayer, answer: ShiftAnswer): readonly string[] => {
-  const { good, goodFrom, agreed, bound, efficiency, figures, shifts } = answer;
+  const { good, goodFrom, agreed, bound, efficiency, figures, ranDry, shifts } = answer;
   if (good === undefined || shifts === undefined) return [];
   const range = { mean: say.whole(good.mean), low: say.whole(good.low), high: say.whole(good.high) };
   return [
@@ -211,6 +211,17 @@ const goodLines = (say: Sayer, answer: ShiftAnswer): readonly string[] => {
           words.say('shift.losses', {
             fallen: say.whole(figures.fallen.mean),
             rejected: say.whole(figures.rejected.mean),
+          }),
+        ]),
+    ...(ranDry === undefined
+      ? []
+      : [
+          words.say('shift.ranDry', {
+            share: say.percent(ranDry.share),
+            at: say.minutes(ranDry.at),
+            bottles: say.whole(ranDry.bottles),
+            makeUp: say.value(ranDry.makeUp, 'volumeFlow'),
+            usable: say.value(ranDry.usable, 'volume'),
           }),
         ]),
     ...(efficiency === undefined

@@ -36,6 +36,8 @@ export const shiftText: Bundle = {
     'shift.stops.declared': 'stops as declared',
     'shift.stops.logged': 'stops from a log',
     'shift.stops.none': 'nothing is declared to make it stand',
+    'shift.ranDry':
+      'the supply tank runs dry in {share} of the shifts: after {at} and {bottles} good bottles, then the fill waits for its make-up; a make-up of {makeUp} carries it, or a tank that gives {usable} more than its make-up brings in the shift',
     'shift.losses': '{fallen} fall, {rejected} are rejected a shift',
     'shift.efficiency':
       'efficiency against {rate}: {overall} overall, {technical} of the machine itself without what people, supply and material cost',

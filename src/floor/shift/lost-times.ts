@@ -12,6 +12,8 @@ export interface LostRow {
   /** s, and its share of the shift */
   readonly seconds: number;
   readonly share: number;
+  /** Number of the working of its share. */
+  readonly working?: number;
 }
 
 /** What a mechanic tells apart: the line runs, a cause struck wherever it was felt, or a station did not keep up. */

@@ -12,7 +12,9 @@ import {
 import { bottleRateSheet } from '../../sheets/rate/bottle-rate.ts';
 import { efficiencyByOwnerSheet } from '../../sheets/rate/efficiency-by-owner.ts';
 import { intervalOfRunsSheet } from '../../sheets/rate/interval-of-runs.ts';
+import { meanDrawSheet } from '../../sheets/rate/mean-draw.ts';
 import { pairedChangeSheet } from '../../sheets/rate/paired-change.ts';
+import { timeLostSheet } from '../../sheets/rate/time-lost.ts';
 import { bookReader } from '../book-reader.ts';
 import type { Verdict, Working } from '../finding.ts';
 import { formatOf } from '../read-floor.ts';
@@ -63,6 +65,18 @@ export interface ShiftEfficiency {
   readonly working: number;
 }
 
+/** A tank that gave no more than its make-up before the shift was over. */
+export interface SupplyRanDry {
+  /** Share of the shifts in which it did; s from the start and good bottles before it, their means. */
+  readonly share: number;
+  readonly at: number;
+  readonly bottles: number;
+  /** Make-up that carries the running rate for ever, m3/s; or what the tank must give beside its make-up, m3. */
+  readonly makeUp: number;
+  readonly usable: number;
+  readonly working?: number;
+}
+
 /** One floor's shift in data. */
 export interface ShiftAnswer {
   readonly bound: Omit<BoundShift, 'line'>;
@@ -75,6 +89,7 @@ export interface ShiftAnswer {
   /** Good bottles against what was agreed for a shift. */
   readonly agreed?: { readonly bottles: number; readonly verdict: Verdict };
   readonly figures?: ShiftFigures;
+  readonly ranDry?: SupplyRanDry;
   readonly minutes: readonly LostRow[];
   readonly efficiency?: ShiftEfficiency;
   readonly changes: readonly ChangeWorth[];
@@ -127,6 +142,47 @@ const efficiencyIn = (
   const technical = tracer.output(working, 'technical');
   if (working === undefined || overall === undefined || technical === undefined) return undefined;
   return { setRate, overall, technical, ...owners, working };
+};
+
+/** Each row of the shift with its working. */
+const minutesIn = (
+  tracer: Tracer,
+  { duration, agreedRate, runningRate }: BoundShift,
+  figures: ShiftFigures,
+): readonly LostRow[] => {
+  const setRate = agreedRate ?? runningRate;
+  return lostRows(figures.minutes, duration).map((row) => {
+    if (row.state === 'running' || setRate === undefined) return row;
+    const working = tracer.trace(timeLostSheet, {
+      duration: { value: duration, from: { path: '/agreement/shift' } },
+      // the sum of means may pass the shift by its rounding
+      lost: { value: Math.min(duration, row.seconds) },
+      setRate: { value: setRate },
+    });
+    return working === undefined ? row : { ...row, working };
+  });
+};
+
+/** Where a tank ran dry: when, after how many bottles, and what would carry it. */
+const ranDryIn = (
+  tracer: Tracer,
+  { line, duration, runningRate }: BoundShift,
+  figures: ShiftFigures,
+): SupplyRanDry | undefined => {
+  const supply = line?.fill?.supply;
+  const { ranDry } = figures;
+  if (supply === undefined || ranDry === undefined || runningRate === undefined) return undefined;
+  const working = tracer.trace(meanDrawSheet, {
+    rate: { value: runningRate },
+    volume: { value: supply.perBottle },
+  });
+  const makeUp = tracer.output(working, 'flow') ?? runningRate * supply.perBottle;
+  return {
+    ...ranDry,
+    makeUp,
+    usable: (makeUp - supply.makeUp) * duration,
+    ...(working === undefined ? {} : { working }),
+  };
 };
 
 const agreedIn = (
@@ -220,6 +276,7 @@ export const shiftAnswer = (book: Book, floor: number, options: ShiftOptions): S
   });
   const efficiency = efficiencyIn(tracer, found, figures);
   const agreed = agreedIn(found, good);
+  const ranDry = ranDryIn(tracer, found, figures);
   const proof = options.proof === true ? proofPlan(tracer, found, figures) : undefined;
   const where = { floor, formatPath: formatOf(book, format).path };
   return {
@@ -227,9 +284,10 @@ export const shiftAnswer = (book: Book, floor: number, options: ShiftOptions): S
     shifts,
     good,
     figures,
-    minutes: lostRows(figures.minutes, bound.duration),
+    minutes: minutesIn(tracer, found, figures),
     changes: [...changes].sort((a, b) => b.good.mean - a.good.mean),
     washing: shiftWashing(bookReader(book), where, tracer, figures.contacts),
+    ...(ranDry === undefined ? {} : { ranDry }),
     ...(goodFrom === undefined ? {} : { goodFrom }),
     ...(agreed === undefined ? {} : { agreed }),
     ...(efficiency === undefined ? {} : { efficiency }),

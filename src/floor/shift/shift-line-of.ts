@@ -1,4 +1,5 @@
 import type { Book, Station } from '../../book/index.ts';
+import type { Source } from '../../hydraulics/system.ts';
 import type { LineTimes } from '../../line/line-times.ts';
 import type { HoldRule, ShiftLine, StopCause } from '../../line/shift/index.ts';
 import type { BookReader } from '../book-reader.ts';
@@ -9,6 +10,7 @@ import { fallingSupply } from './falling-supply.ts';
 import { fillSpread } from './fill-spread.ts';
 import { lineStops } from './line-stops.ts';
 import { sorterStops, stopsHere } from './stops-here.ts';
+import { vesselSpread } from './vessel-spread.ts';
 import { washRows } from './wash-rows.ts';
 
 /** Everything of one floor that goes into its line for a shift. */
@@ -60,16 +62,25 @@ const loadOf = ({ reader, stopsAt }: ShiftGround): ShiftLine['load'] => {
   };
 };
 
+const isVessel = (source: Source): boolean => source.kind === 'pumped' && source.vessel !== undefined;
+
 const fillOf = (ground: ShiftGround, times: LineTimes): ShiftLine['fill'] => {
   const { reader, solution, duration, stopsAt } = ground;
-  const { fill, line } = solution;
+  const { fill, line, hour } = solution;
   if (fill === undefined || line === undefined || times.fill === undefined) return undefined;
   const supply = fallingSupply(fill, line.period, duration);
+  const spread = fillSpread(fill.system, fill.row, supply === undefined ? 0 : fill.row.fillTime);
   return {
     ...times.fill,
     lanes: fill.system.lanes.length,
     lag: fill.lag,
-    filling: fillSpread(fill.system, fill.row, supply === undefined ? 0 : fill.row.fillTime),
+    filling: isVessel(fill.system.source)
+      ? vesselSpread(
+          (hour?.walk?.fills ?? []).map(({ fillTime }) => fillTime),
+          spread,
+          fill.row.fillTime,
+        )
+      : spread,
     ...(supply === undefined ? {} : { supply }),
     stops: stopsAt(numberOf(reader.book, 'fill')),
   };

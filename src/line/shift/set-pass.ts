@@ -119,7 +119,9 @@ export class SetPass {
     const filled = clocks.work(
       station,
       opened,
-      this.supply === undefined ? drawn : Math.max(0, drawn + this.supply.fill(opened, bottles)),
+      this.supply === undefined
+        ? drawn
+        : Math.max(0, drawn + this.supply.fill(opened, bottles, state.counts.good)),
     );
     const released = clocks.work(station, filled, this.lowering);
     const room = this.roomAfter(set, layout.closing >= 0);

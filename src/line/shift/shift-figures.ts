@@ -109,5 +109,14 @@ export const shiftFigures = (line: ShiftLine, tally: ShiftTally): ShiftFigures =
       return bottles! > 0 ? [{ zone, rows, least: least!, mean: sum! / bottles!, most: most! }] : [];
     }),
     drawnMost: figure(plan.drawnMost),
+    ...(figure(plan.ranDry).mean > 0
+      ? {
+          ranDry: {
+            share: figure(plan.ranDry).mean,
+            at: figure(plan.dryAt).mean / figure(plan.ranDry).mean,
+            bottles: figure(plan.dryBottles).mean / figure(plan.ranDry).mean,
+          },
+        }
+      : {}),
   };
 };

@@ -65,6 +65,13 @@ export class ShiftMachine {
     return this.sets.supply?.most ?? 0;
   }
 
+  /** When the tank of the last shift first could not give a fill, s counted, and the good bottles that were filled before. */
+  get ranDry(): { readonly at: number; readonly bottles: number } | undefined {
+    const { supply } = this.sets;
+    if (supply === undefined || !(supply.dryAt < this.to)) return undefined;
+    return { at: Math.max(0, supply.dryAt - this.line.warmUp), bottles: supply.dryBottles };
+  }
+
   /** From the next shift on the level of the chute is written down at every corner; absent, there is none. */
   traceChute(): ChuteKnots | undefined {
     const { chute } = this.sets;

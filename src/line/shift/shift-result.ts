@@ -87,6 +87,8 @@ export interface ShiftFigures {
   readonly contacts: readonly ContactFigures[];
   /** Most that was drawn from the tank and not made up, m3; 0 where nothing falls. */
   readonly drawnMost: Figure;
+  /** Shifts in which the tank could not give a fill: their share; when, s counted, and the good bottles before; means. */
+  readonly ranDry?: { readonly share: number; readonly at: number; readonly bottles: number };
 }
 
 /** Difference of two lines by common chances, second less first. */

@@ -9,6 +9,10 @@ export interface VectorPlan {
   readonly fallen: number;
   readonly rejected: number;
   readonly drawnMost: number;
+  /** 1 where the tank ran dry, when, and the good bottles before; 0 where it did not. */
+  readonly ranDry: number;
+  readonly dryAt: number;
+  readonly dryBottles: number;
   /** First of the seconds by station and state, of the bottles that wait by station, of the core's seconds by state
    *  and then by step and cause, of the strikes and of the seconds by cause. */
   readonly stations: number;
@@ -21,7 +25,7 @@ export interface VectorPlan {
 }
 
 export const vectorPlan = ({ tags, causes, conveyors }: ShiftLayout): VectorPlan => {
-  const stations = 5;
+  const stations = 8;
   const waiting = stations + tags.length * states.length;
   const core = waiting + tags.length;
   const coreWidth = steps.length + conveyors.length + causes.length + 1;
@@ -35,6 +39,9 @@ export const vectorPlan = ({ tags, causes, conveyors }: ShiftLayout): VectorPlan
     fallen: 2,
     rejected: 3,
     drawnMost: 4,
+    ranDry: 5,
+    dryAt: 6,
+    dryBottles: 7,
     stations,
     waiting,
     core,
@@ -53,6 +60,10 @@ export const readShift = (machine: ShiftMachine, plan: VectorPlan, into: Float64
   into[plan.fallen] = counts.fallen;
   into[plan.rejected] = counts.rejected;
   into[plan.drawnMost] = machine.drawnMost;
+  const { ranDry } = machine;
+  into[plan.ranDry] = ranDry === undefined ? 0 : 1;
+  into[plan.dryAt] = ranDry === undefined ? 0 : ranDry.at;
+  into[plan.dryBottles] = ranDry === undefined ? 0 : ranDry.bottles;
   into.set(clocks.spent, plan.stations);
   for (let i = 0; i < layout.tags.length; i++) into[plan.waiting + i] = machine.waiting[i]! / line.duration;
   into.set(core.spent, plan.core);

@@ -8,6 +8,9 @@ import type { FallingSupply } from './shift-line.ts';
  */
 export class SupplyLevel {
   most = 0;
+  /** When a fill first wanted more than there was, and the good bottles that were filled before. */
+  dryAt = Number.POSITIVE_INFINITY;
+  dryBottles = 0;
   private drawn = 0;
   private at = 0;
   private piece = 0;
@@ -19,19 +22,27 @@ export class SupplyLevel {
 
   begin(): void {
     this.most = 0;
+    this.dryAt = Number.POSITIVE_INFINITY;
+    this.dryBottles = 0;
     this.drawn = 0;
     this.at = 0;
     this.piece = 0;
   }
 
   /** s of a fill that opens at a moment; what it draws is gone when it ends. */
-  fill(opened: number, bottles: number): number {
+  fill(opened: number, bottles: number, good: number): number {
     const { perBottle, makeUp, usable } = this.supply;
     const before = Math.max(0, this.drawn - makeUp * (opened - this.at));
     const volume = perBottle * bottles;
     let seconds = this.secondsAt(before);
     const missing = before + volume - makeUp * seconds - usable;
-    if (missing > 0) seconds += missing / makeUp;
+    if (missing > 0) {
+      seconds += missing / makeUp;
+      if (this.dryAt === Number.POSITIVE_INFINITY) {
+        this.dryAt = opened;
+        this.dryBottles = good;
+      }
+    }
     this.drawn = Math.max(0, before + volume - makeUp * seconds);
     this.at = opened + seconds;
     if (this.drawn > this.most) this.most = this.drawn;

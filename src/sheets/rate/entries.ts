@@ -98,6 +98,9 @@ import { stationRateSheet } from './station-rate.ts';
 import { timeFiguresCases } from './time-figures.cases.ts';
 import { timeFiguresText } from './time-figures.text.ts';
 import { timeFiguresSheet } from './time-figures.ts';
+import { timeLostCases } from './time-lost.cases.ts';
+import { timeLostText } from './time-lost.text.ts';
+import { timeLostSheet } from './time-lost.ts';
 import { trialsWantedCases } from './trials-wanted.cases.ts';
 import { trialsWantedText } from './trials-wanted.text.ts';
 import { trialsWantedSheet } from './trials-wanted.ts';
@@ -132,6 +135,7 @@ export const rateEntries: readonly SheetEntry[] = [
   sheetEntry(meanDrawSheet, meanDrawCases, meanDrawText),
   sheetEntry(meanOfRunSheet, meanOfRunCases, meanOfRunText),
   sheetEntry(timeFiguresSheet, timeFiguresCases, timeFiguresText),
+  sheetEntry(timeLostSheet, timeLostCases, timeLostText),
   sheetEntry(efficiencyByOwnerSheet, efficiencyByOwnerCases, efficiencyByOwnerText),
   sheetEntry(accumulationTimeSheet, accumulationTimeCases, accumulationTimeText),
   sheetEntry(recoveryTimeSheet, recoveryTimeCases, recoveryTimeText),

@@ -2,15 +2,17 @@ import type { ReactElement } from 'react';
 import { timeByOwner } from '../../floor/shift/index.ts';
 import { boundsOf, type Owner } from '../../line/shift/index.ts';
 import { efficiencyByOwner } from '../../sheets/rate/efficiency-by-owner.ts';
+import { meanDraw } from '../../sheets/rate/mean-draw.ts';
 import { GoLink } from '../shell/go-link.tsx';
 import { sheetAddress } from '../shell/route.ts';
 import { ScrollRegion } from '../shell/scroll-region.tsx';
-import { useWords } from '../state/page-context.ts';
+import { usePageState, useWords } from '../state/page-context.ts';
 import type { Words } from '../words/words.ts';
 import { LostBar } from './lost-bar.tsx';
 import { type KeyedRow, keyedRows, smallShare, toldKeys } from './lost-rows.ts';
 import { minutesText } from './minutes-text.ts';
 import { OwnerPatterns } from './owner-patterns.tsx';
+import type { ShiftAnswer } from './shift-answer.ts';
 import { ShiftStrip } from './shift-strip.tsx';
 import { FacingHeads, FacingRow } from './side-grid.tsx';
 import { useNames } from './use-names.ts';
@@ -20,6 +22,40 @@ import { type SideShifts, useShifts } from './with-shifts.tsx';
 const owners: readonly Owner[] = ['machine', 'supply', 'people', 'material'];
 
 const hour = 3600;
+
+/** When the tank runs dry, and what would carry it. */
+const RanDry = ({ answer: { ground, figures } }: { readonly answer: ShiftAnswer }): ReactElement | null => {
+  const words = useWords();
+  const { units } = usePageState();
+  const { book } = useShifts();
+  const { say } = words;
+  const supply = ground.line?.fill?.supply;
+  const { runningRate, duration } = ground;
+  if (figures?.ranDry === undefined || supply === undefined || runningRate === undefined) return null;
+  const { share, at, bottles } = figures.ranDry;
+  const makeUp = meanDraw(runningRate, supply.perBottle);
+  const volume = (makeUp - supply.makeUp) * duration;
+  return (
+    <p className="problem" data-dry={Math.round(at)}>
+      {say('cycle.ranDry', {
+        share: words.percent(share),
+        at: minutesText(words, at),
+        bottles: words.number(Math.round(bottles)),
+        volume: words.quantity(volume, 'volume', { units, book }).text,
+      })}{' '}
+      <GoLink
+        to={sheetAddress('rate/mean-draw', {
+          rate: `${runningRate * hour} /h`,
+          volume: `${supply.perBottle} m3`,
+        })}
+      >
+        {say('cycle.ranDry.makeUp', {
+          makeUp: words.quantity(makeUp, 'volumeFlow', { units, book }).text,
+        })}
+      </GoLink>
+    </p>
+  );
+};
 
 const Head = ({ side }: { readonly side: SideShifts }): ReactElement => {
   const words = useWords();
@@ -61,6 +97,7 @@ const Head = ({ side }: { readonly side: SideShifts }): ReactElement => {
           high: number(figures.goodCounts.at(-1)?.good ?? 0),
         })}
       </p>
+      <RanDry answer={answer} />
       {firstGoods !== undefined && firstGoods.length > 1 && (
         <p className="small">
           <GoLink
@@ -90,6 +127,30 @@ const rowName = (words: Words, nameOf: (tag: string) => string, row: KeyedRow): 
 const stepText = (words: Words, { step }: KeyedRow): string =>
   step === undefined ? '' : words.say(words.has(`step.${step}`) ? `step.${step}` : `cycle.at.${step}`);
 
+/** The minutes of a row; those that were lost lead to their working. */
+const LostLink = ({
+  row,
+  of: { duration, setRate },
+}: {
+  readonly row: KeyedRow;
+  readonly of: { readonly duration: number; readonly setRate: number | undefined };
+}): ReactElement => {
+  const words = useWords();
+  const minutes = <b>{minutesText(words, row.seconds)}</b>;
+  if (row.state === 'running' || setRate === undefined) return minutes;
+  return (
+    <GoLink
+      to={sheetAddress('rate/time-lost', {
+        duration: `${duration} s`,
+        lost: `${row.seconds} s`,
+        setRate: `${setRate * hour} /h`,
+      })}
+    >
+      {minutes}
+    </GoLink>
+  );
+};
+
 const Minutes = (): ReactElement | null => {
   const words = useWords();
   const { say } = words;
@@ -104,6 +165,7 @@ const Minutes = (): ReactElement | null => {
             name: floor.name,
             rows: keyedRows(answer.figures.minutes, answer.ground.line.duration),
             duration: answer.ground.line.duration,
+            setRate: answer.ground.agreedRate ?? answer.ground.runningRate,
           },
         ],
   );
@@ -164,7 +226,7 @@ const Minutes = (): ReactElement | null => {
                   return <span className="value quiet">{say('cycle.lost.none')}</span>;
                 const value = (
                   <span className="value">
-                    <b>{minutesText(words, row.seconds)}</b>
+                    <LostLink row={row} of={one} />
                     <span className="small quiet">
                       {row.state === 'running'
                         ? words.percent(row.seconds / one.duration)
