@@ -138,7 +138,13 @@ const floorDocument = (floor: FloorAssessment): z.infer<typeof floorSchema> => {
             by: hold.by,
             station: hold.station,
             waitsSeconds: hold.waits,
-            chain: hold.chain.map((step) => ({ ...step })),
+            chain: hold.chain.map(({ step, station, seconds, lane, because }) => ({
+              step,
+              station,
+              seconds,
+              ...(lane === undefined ? {} : { lane }),
+              ...(because === undefined ? {} : { because }),
+            })),
           },
         }),
     cycle: floor.cycle.map(({ from, to, ...bar }) => ({

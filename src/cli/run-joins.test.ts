@@ -54,26 +54,24 @@ describe('joins', () => {
     expect(out).toContain('50 joins: 27 conductors, 1 bond, 6 tubes');
     const order = [
       'Set down',
-      'Level',
+      'Level it',
       'Align',
       'Bonds',
       'Drains',
       'Water',
       'Air',
-      'Power',
+      'Electric power',
       'Signals',
       'Guards',
     ];
     const places = order.map((stage) => out.indexOf(`\n${stage}`));
     expect(places).toEqual(places.toSorted((a, b) => a - b));
-    expect(out).toMatch(
-      /Way between boxes in all: [\d.]+\sm, in straight lines\. Assumed: the sections stand end to end/,
-    );
+    expect(out).toMatch(/Way between boxes in all: [\d.]+\sm, in straight lines\./);
     expect(out).toMatch(/\+JB3: bond not tested 1 \(J-2\); not made 7/);
     expect(out).toContain('decided by the qualified person');
     expect(out).not.toMatch(/\bsafe\b|\bjoins\.[a-z]|\{[a-z]+\}/i);
     const box = await call(['--box', '+JB3']);
-    expect(box.out).toMatch(/Power: 3 joins\n {2}in \+JB3\n/);
+    expect(box.out).toMatch(/Electric power: 3 joins\n {2}in \+JB3\n/);
     expect(box.out).not.toContain('in +JB2');
   });
 

@@ -63,7 +63,7 @@ it('a phone joins by the picture that the laptop shows, works in the book, and i
     expect([await faults(phone.page), await tooWide(phone.page)]).toEqual([[], 0]);
     expect(await phone.page.getByLabel('Code').inputValue()).toBe(code);
     await phone.page.getByLabel('What this device is called').fill('Phone at the filler');
-    await phone.page.getByRole('button', { name: 'Join' }).tap();
+    await phone.page.getByRole('button', { name: 'Join this laptop' }).tap();
     // the whole page for the first time, on a device that holds nothing of it yet
     await phone.page.locator('[data-step="run"]').waitFor({ timeout: 30_000 });
     expect(new URL(phone.page.url()).pathname).toBe('/books/flagon-line/proof');

@@ -1,6 +1,6 @@
+import { isBegun, nothing, setOf } from './belt-code.ts';
 import { noRoom, notSetUp, own, ruled, type ShiftEvents, standing, supplied } from './shift-events.ts';
 import { caps, running, type ShiftLayout, states, stepOf, steps, stopped } from './shift-layout.ts';
-import { isBegun, nothing, setOf } from './standing-belts.ts';
 import { capWait, type StationClocks } from './station-clocks.ts';
 
 /** Events at which a wait of the core can end; the row or the set is told beside. */

@@ -1,13 +1,22 @@
+import { begun, nothing, whenGone } from './belt-code.ts';
 import type { DownTimes } from './down-times.ts';
-import type { RowEvents, SetEvents } from './shift-events.ts';
-import type { ShiftState } from './shift-state.ts';
+import type { RowEvents, SetEvents, ShiftEvents } from './shift-events.ts';
+import type { ShiftLayout } from './shift-layout.ts';
+import type { ShiftLine } from './shift-line.ts';
+import type { StationClocks } from './station-clocks.ts';
 
-/** What lets a belt run on: a set that begins, or one that is gone and leaves its station to what comes; 0: neither. */
-export const nothing = 0;
-const begun = (set: number): number => set + 1;
-const whenGone = (set: number): number => -1 - set;
-export const isBegun = (code: number): boolean => code > 0;
-export const setOf = (code: number): number => Math.abs(code) - 1;
+/** What the belts have to know of the line that is run. */
+interface BeltGround {
+  readonly line: ShiftLine;
+  readonly layout: ShiftLayout;
+  readonly events: ShiftEvents;
+  readonly clocks: StationClocks;
+  readonly conveyorSeconds: readonly number[];
+  readonly next: number;
+  /** Sets that were formed, and places that were discharged, so far. */
+  readonly setCount: number;
+  readonly places: number;
+}
 
 /** When one belt stood, and what let it run on; in the order of time. */
 class Stands {
@@ -62,7 +71,7 @@ export class StandingBelts {
   readonly last: number;
   /** What was met last. */
   private code = nothing;
-  private readonly state: ShiftState;
+  private readonly state: BeltGround;
   private readonly rows: RowEvents;
   private readonly sets: SetEvents;
   private readonly stands: readonly Stands[];
@@ -72,7 +81,7 @@ export class StandingBelts {
   private readonly rowsBefore: number;
   private readonly roomBehind: number;
 
-  private constructor(state: ShiftState, first: number, last: number) {
+  private constructor(state: BeltGround, first: number, last: number) {
     const { conveyors } = state.line;
     const room = (pieces: typeof conveyors): number =>
       pieces.reduce((sum, piece) => sum + (piece.room ?? Number.POSITIVE_INFINITY), 0);
@@ -91,7 +100,7 @@ export class StandingBelts {
   }
 
   /** Absent where all accumulate, or where nothing ever stands at an end. */
-  static of(state: ShiftState): StandingBelts | undefined {
+  static of(state: BeltGround): StandingBelts | undefined {
     const { line, layout, next } = state;
     const rigid = line.conveyors.map(({ accumulates }) => accumulates === false);
     const last = rigid.lastIndexOf(true);

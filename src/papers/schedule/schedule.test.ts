@@ -155,7 +155,10 @@ describe('the connection schedule', () => {
     expect(pdf.text).toContain('Nothing is recorded of any join');
     expect(pdf.text).toContain('qualified person');
     expect(pdf.text).not.toMatch(/\bsafe/i);
-    expect([pdf.tagged, pdf.bookmarks.includes('Power, in +JB2 filler terminal box')]).toEqual([true, true]);
+    expect([pdf.tagged, pdf.bookmarks.includes('Electric power, in +JB2 filler terminal box')]).toEqual([
+      true,
+      true,
+    ]);
     const { described, within } = fontsOf(bytes);
     expect([described > 0, within]).toEqual([true, described]);
   });

@@ -20,7 +20,9 @@ const RampUpLine = ({
   const units = usePagePart((state) => state.units);
   const text = (bottles: number | undefined, share: number | undefined): string =>
     [
-      ...(bottles === undefined ? [] : [words.quantity(bottles, 'rate', { units, book, bottles: true }).text]),
+      ...(bottles === undefined
+        ? []
+        : [words.quantity(bottles, 'rate', { units, book, bottles: true }).text]),
       ...(share === undefined ? [] : [`${words.number(100 * share, 3)} %`]),
     ].join(', ');
   return (
