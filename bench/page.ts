@@ -91,6 +91,8 @@ export const pageRows = async (root: string, executablePath: string): Promise<re
     const page = await (await browser.newContext({ viewport: { width: 1280, height: 800 } })).newPage();
     await page.goto(served.value.address);
     await page.locator('.spine').waitFor();
+    // as long as a person looks at the figures before the first key
+    await page.waitForTimeout(4_000);
     const keys = await keystrokes(page, { path: surface, text: '2.55 m', figure: rate });
     await page.locator('.nav').getByText('Utilities').click();
     await page.locator('button[data-form="air LARKMOOR"]').click();

@@ -24,11 +24,17 @@ export const beltPeriod = (times: LineTimes, graph: LineGraph, period: number): 
   const outs = layout.takeOff >= 0 ? sets.taken : layout.closing >= 0 ? sets.left : sets.cleared;
   const last = machine.setCount - 1;
   const between = (step: number, end: number): number => outs[end]! - outs[end - step]!;
-  for (let repeated = 1; repeated <= mostRepeated && 2 * repeated * graph.fills <= last; repeated++) {
+  const tail = Math.min(mostRepeated * graph.fills, Math.floor(last / 2));
+  // two stretches may take equally long by chance: every gap of the tail must be the one of a stretch before
+  const repeats = (step: number): boolean => {
+    for (let end = last; end > last - tail; end--) {
+      if (Math.abs(between(1, end) - between(1, end - step)) > 1e-9 * period) return false;
+    }
+    return true;
+  };
+  for (let repeated = 1; repeated <= mostRepeated && repeated * graph.fills <= tail; repeated++) {
     const step = repeated * graph.fills;
-    const gained = between(step, last);
-    if (Math.abs(between(step, last - step) - gained) < 1e-9 * gained)
-      return Math.max(period, gained / repeated);
+    if (repeats(step)) return Math.max(period, between(step, last) / repeated);
   }
   const half = Math.floor(last / 2);
   return half > 0 ? Math.max(period, (between(half, last) / half) * graph.fills) : period;

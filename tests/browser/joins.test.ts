@@ -152,7 +152,8 @@ describe('the joins of a line on phones', () => {
       .locator('.box-desk [data-field="camera"]')
       .setInputFiles({ name: 'jb2.jpg', mimeType: 'image/jpeg', buffer });
     const surface = page.locator('.picture-surface');
-    await surface.locator('img').waitFor();
+    // its height is only known then
+    await surface.locator('img').evaluate((image: HTMLImageElement) => image.decode());
     const picture = await page.locator('.coded-picture').getAttribute('data-picture');
     const left = Number(await page.locator('.box-desk [data-left]').getAttribute('data-left'));
     const { width = 0, height = 0 } = (await surface.boundingBox()) ?? {};

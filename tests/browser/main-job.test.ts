@@ -29,7 +29,7 @@ describe('the page of the demo book', () => {
     await waitForText(rate(page, 'LARKMOOR'), /\d+\s*bottles\/h/);
     await waitForText(page.locator('.hold').first(), /held by the fill, [\d.]+\ss in every cycle/);
     expect(await side(page, 'OXBOW', 'manifoldPressure').count()).toBe(1);
-    expect(await page.getByText('not known: no stops declared').count()).toBe(2);
+    expect(await page.getByRole('link', { name: 'good bottles and lost minutes' }).count()).toBe(2);
     expect(complaints).toEqual([]);
   });
 

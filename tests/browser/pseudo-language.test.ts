@@ -6,6 +6,7 @@ import { blankLine } from '../../src/book/first-book/blank-line.ts';
 import { fittingNames, pipeMaterialNames } from '../../src/book/index.ts';
 import { type Kind, kinds, unitsOf } from '../../src/quantity/index.ts';
 import { registry } from '../../src/sheets/registry.ts';
+import { languageNames } from '../../src/text/languages/languages.ts';
 import { openBrowser, openPage } from './browser.ts';
 import { field, goWithin, hoseBore, openBook, panel, seeCharts, side, waitForText } from './on-the-page.ts';
 import { projectRoot, type RunningServer, startServer } from './running-server.ts';
@@ -41,6 +42,8 @@ const allowed = new Set(
     ...fittingNames,
     ...pipeMaterialNames,
     'Kv K to °C m² m³',
+    // each in its own language
+    ...Object.values(languageNames),
   ].flatMap((text) => text.split(/[^\p{L}]+/u)),
 );
 

@@ -7,6 +7,8 @@ import { usePage } from './page-context.ts';
 /** Rounds after which the browser has compiled what a key sets going, and the pause between two of them. */
 const rounds = 24;
 const pause = 40;
+/** First the page itself is drawn to its end, and who came for one look is gone again. */
+const rest = 1_500;
 
 const workOut = (page: Page): void => {
   const { book, typing } = page.state.get();
@@ -25,16 +27,16 @@ export const useWarmUp = (isWritten: boolean): void => {
   const left = useRef(rounds);
   useEffect(() => {
     let here = isWritten;
-    const again = (): void => {
+    const again = (after: number): void => {
       if (!here || left.current === 0) return;
       page.later(() => {
         if (!here) return;
         workOut(page);
         left.current -= 1;
-        again();
-      }, pause);
+        again(pause);
+      }, after);
     };
-    again();
+    again(rest);
     return () => {
       here = false;
     };
