@@ -152,8 +152,13 @@ describe('the joins of a line on phones', () => {
       .locator('.box-desk [data-field="camera"]')
       .setInputFiles({ name: 'jb2.jpg', mimeType: 'image/jpeg', buffer });
     const surface = page.locator('.picture-surface');
-    // its height is only known then
-    await surface.locator('img').evaluate((image: HTMLImageElement) => image.decode());
+    // a square picture: before it is there its frame has another height
+    await expect
+      .poll(async () => {
+        const box = await surface.boundingBox();
+        return box === null ? 0 : box.height / box.width;
+      })
+      .toBeCloseTo(1, 2);
     const picture = await page.locator('.coded-picture').getAttribute('data-picture');
     const left = Number(await page.locator('.box-desk [data-left]').getAttribute('data-left'));
     const { width = 0, height = 0 } = (await surface.boundingBox()) ?? {};

@@ -14,6 +14,13 @@ export const asEachReader = async (
   for (const [turn, { name, colorScheme, viewport }] of readers.entries()) {
     await page.emulateMedia({ colorScheme });
     await page.setViewportSize(viewport);
+    // what measures itself is drawn anew after the next frame
+    await page.evaluate(
+      () =>
+        new Promise<void>((done) => {
+          requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done, 100)));
+        }),
+    );
     await look(name, turn);
   }
 };
