@@ -2,6 +2,7 @@ import * as z from 'zod';
 import type { Book } from '../book/index.ts';
 import type { Assessment, FloorAssessment, LaneFigures, Remedy } from '../floor/assessment.ts';
 import { type Kind, kinds } from '../quantity/kinds.ts';
+import { chainDocument, chainSchema } from './chain-document.ts';
 import { figureDocument, figureSchema, findingDocument, findingSchema } from './finding-document.ts';
 import { laidDocument, laidSchema } from './laid-document.ts';
 import type { LaidOver } from './laid-over.ts';
@@ -38,15 +39,7 @@ const floorSchema = z.strictObject({
       by: z.string(),
       station: z.string(),
       waitsSeconds: number,
-      chain: z.array(
-        z.strictObject({
-          step: z.string(),
-          station: z.string(),
-          seconds: number,
-          lane: z.string().optional(),
-          because: z.string().optional().describe('Tag of the hold rule, or the kind of room'),
-        }),
-      ),
+      chain: chainSchema,
     })
     .optional()
     .describe('What sets the pace, and the seconds that the line waits for it in every cycle'),
@@ -138,13 +131,7 @@ const floorDocument = (floor: FloorAssessment): z.infer<typeof floorSchema> => {
             by: hold.by,
             station: hold.station,
             waitsSeconds: hold.waits,
-            chain: hold.chain.map(({ step, station, seconds, lane, because }) => ({
-              step,
-              station,
-              seconds,
-              ...(lane === undefined ? {} : { lane }),
-              ...(because === undefined ? {} : { because }),
-            })),
+            chain: chainDocument(hold.chain),
           },
         }),
     cycle: floor.cycle.map(({ from, to, ...bar }) => ({

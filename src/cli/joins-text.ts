@@ -2,6 +2,8 @@ import { bookUnits } from '../book/book-units.ts';
 import type { Book } from '../book/index.ts';
 import {
   type BoxLacks,
+  endMark,
+  endText,
   energisingLacks,
   type FaultEnd,
   type JoinEnd,
@@ -11,27 +13,22 @@ import {
   type StagePlan,
   type Stop,
 } from '../joins/index.ts';
-import { handwritten } from '../quantity/handwritten.ts';
 import { shown } from '../quantity/shown.ts';
 import { textTable } from './text-table.ts';
 import type { ToldJoins } from './told-joins.ts';
 import { words } from './words.ts';
 import type { World } from './world.ts';
 
-const endText = ({ label, on, section, box }: JoinEnd): string => {
-  const name = label ?? on ?? words.say('joins.end.none');
-  const where = box ?? section;
-  return where === undefined || name.startsWith(where)
-    ? name
-    : words.say('joins.end', { label: name, where });
-};
+/** A table wants a mark where nothing is said of an end. */
+const toldEnd = (end: JoinEnd): string =>
+  endText({ ...end, label: end.label ?? end.on ?? words.say('joins.end.none') }, words.say);
 
 /** The ends of one join stand together: `J-1: X1:14 (+S1), X2:14 (+S2)`. */
 const endsText = (ends: readonly FaultEnd[]): string =>
   [...new Set(ends.map(({ join }) => join))]
     .map((join) => {
       const own = ends.filter((end) => end.join === join);
-      return `${join}: ${own.map(endText).join(', ')}`;
+      return `${join}: ${own.map(toldEnd).join(', ')}`;
     })
     .join('; ');
 
@@ -63,9 +60,9 @@ const readingText = ({ states }: ToldJoins, tag: string): string =>
 const joinRow = (join: LaidJoin, told: ToldJoins): readonly string[] => [
   printedCode(join.code),
   join.tag,
-  endText(join.from),
-  endText(join.to),
-  handwritten([join.from.size, join.from.colour].filter(Boolean).join(' ')),
+  toldEnd(join.from),
+  toldEnd(join.to),
+  endMark(join.from),
   words.say(`joins.state.${stateOf(told, join.tag)}`),
   readingText(told, join.tag),
 ];
@@ -156,7 +153,7 @@ export const joinsTextOf = (book: Book, told: ToldJoins, box: string | undefined
           `${words.say('joins.before')}\n${textTable(
             schedule.beforeShipping.map((tag) => {
               const { kind = 'other', from } = byTag.get(tag)!;
-              return [tag, kind, endText(from), words.say(`joins.state.${stateOf(told, tag)}`)];
+              return [tag, kind, toldEnd(from), words.say(`joins.state.${stateOf(told, tag)}`)];
             }),
           )}`,
         ]

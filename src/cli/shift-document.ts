@@ -1,6 +1,8 @@
 import * as z from 'zod';
 import type { Book } from '../book/index.ts';
 import type { BoundShift, ShiftAnswer, Shown } from '../floor/shift/index.ts';
+import { owners } from '../line/shift/index.ts';
+import { chainDocument, chainSchema } from './chain-document.ts';
 import { problemDocument, problemSchema } from './problem-document.ts';
 import type { ShiftAsked } from './shift-options.ts';
 import type { ShiftTold } from './shift-told.ts';
@@ -10,19 +12,10 @@ import { workingDocument, workingSchema } from './working-document.ts';
 const number = z.number();
 const paths = z.array(z.string());
 const working = number.int().optional().describe('Index into the workings of the floor');
-const owner = z.enum(['machine', 'supply', 'people', 'material']).describe('To whom it is counted');
+const owner = z.enum(owners).describe('To whom it is counted');
 
 const shownSchema = z.strictObject({ mean: number, low: number, high: number, working });
 const valueSchema = z.strictObject({ value: number, working });
-const stepsSchema = z.array(
-  z.strictObject({
-    step: z.string(),
-    station: z.string(),
-    seconds: number,
-    lane: z.string().optional(),
-    because: z.string().optional().describe('Tag of the hold rule, or the kind of room'),
-  }),
-);
 
 const answerSchema = z.strictObject({
   runningRate: valueSchema.optional().describe('Bottles a second while nothing stops'),
@@ -95,8 +88,8 @@ const answerSchema = z.strictObject({
   hold: z
     .strictObject({
       period: number.describe('Seconds of a set of the lanes'),
-      chain: stepsSchema,
-      next: z.strictObject({ period: number, shorter: number, steps: stepsSchema }).optional(),
+      chain: chainSchema,
+      next: z.strictObject({ period: number, shorter: number, steps: chainSchema }).optional(),
     })
     .optional(),
   worth: z.array(
@@ -203,13 +196,7 @@ const holdDocument = ({ hold, period, next }: Omit<BoundShift, 'line'>) =>
     : {
         hold: {
           period,
-          chain: hold.chain.map(({ step, station, seconds, lane, because }) => ({
-            step,
-            station,
-            seconds,
-            ...(lane === undefined ? {} : { lane }),
-            ...(because === undefined ? {} : { because }),
-          })),
+          chain: chainDocument(hold.chain),
           ...(next === undefined
             ? {}
             : {

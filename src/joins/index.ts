@@ -1,5 +1,6 @@
 export { type Found, findCode, type Near } from './code/find-code.ts';
 export { codeOfJoin, isCode, printedCode, scanText } from './code/join-code.ts';
+export { endMark, endText } from './end-text.ts';
 export { type BoxLacks, type EnergisingLack, energisingLacks, lacksOfBoxes } from './energising.ts';
 export { type FaultEnd, type JoinFault, type JoinFaultCode, joinFaults } from './integrity/fault.ts';
 export { faultsOfJoins } from './integrity/faults-of-joins.ts';

@@ -58,6 +58,25 @@ const kind: Words<JoinKind> = {
   other: '{n, plural, one {# other} other {# others}}',
 };
 
+/** What a join without a name of its own is. */
+const name: Words<JoinKind> = {
+  conductor: 'conductor',
+  tube: 'tube',
+  hose: 'hose',
+  drain: 'drain',
+  duct: 'duct',
+  bond: 'bond',
+  mechanical: 'bolted joint',
+  belt: 'belt',
+  guard: 'guard',
+  'transport lock': 'transport lock',
+  'protective film': 'protective film',
+  drained: 'to drain',
+  'blown out': 'to blow out',
+  dried: 'to dry',
+  other: 'other',
+};
+
 const state: Words<RecordedState | 'none' | 'conflict'> = {
   none: 'nothing recorded',
   parted: 'parted',
@@ -90,6 +109,7 @@ export const joinsText: Bundle = {
     ...prefixed('joins.fault.', fault),
     ...prefixed('joins.stage.', stage),
     ...prefixed('joins.kind.', kind),
+    ...prefixed('joins.name.', name),
     ...prefixed('joins.state.', state),
     ...prefixed('joins.lack.', lack),
     'joins.end': '{label} ({where})',

@@ -3,7 +3,7 @@ import { anyLine } from '../any-line.arbitrary.ts';
 import type { Draw } from './draw.ts';
 import type { ShiftLine } from './shift-line.ts';
 import { shiftOfTimes } from './shift-of-times.ts';
-import type { Owner, StopCause } from './stop-cause.ts';
+import { owners, type StopCause } from './stop-cause.ts';
 
 const drawn = (most: number): fc.Arbitrary<Draw> =>
   fc.oneof(
@@ -16,8 +16,6 @@ const drawn = (most: number): fc.Arbitrary<Draw> =>
       .array(fc.double({ min: 0, max: most, noNaN: true }), { minLength: 2, maxLength: 6 })
       .map((times) => ({ kind: 'quantiles' as const, quantiles: times.sort((a, b) => a - b) })),
   );
-
-const owners: readonly Owner[] = ['machine', 'supply', 'people', 'material'];
 
 /** One cause or none, of a name of its own. */
 const stopsOf = (station: string): fc.Arbitrary<StopCause[]> =>

@@ -20,6 +20,6 @@ export type * from './shift-line.ts';
 export type { BottleGroup, ChuteMoment, LineMoment, StationMoment } from './shift-moment.ts';
 export type * from './shift-result.ts';
 export type { ChangeTally, ShiftPlan, ShiftTally } from './shift-tally.ts';
-export type { LineStop, Owner, StopCause, StopPattern } from './stop-cause.ts';
+export { type LineStop, type Owner, owners, type StopCause, type StopPattern } from './stop-cause.ts';
 export { type TimeWorth, timeWorth, type WorthOf } from './time-worth.ts';
 export { type ShiftTrace, traceShift } from './trace-shift.ts';

@@ -1,5 +1,6 @@
 /** To whom lost time is counted. */
-export type Owner = 'machine' | 'supply' | 'people' | 'material';
+export const owners = ['machine', 'supply', 'people', 'material'] as const;
+export type Owner = (typeof owners)[number];
 
 /** How the times between stops and the times to clear them vary. */
 export type StopPattern =

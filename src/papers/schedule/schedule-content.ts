@@ -2,9 +2,10 @@ import type { Join } from '../../book/index.ts';
 import {
   type BoxLacks,
   boxPictures,
+  endMark,
+  endText,
   energisingLacks,
   faultsOfJoins,
-  type JoinEnd,
   type JoinState,
   joinStates,
   type LaidJoin,
@@ -16,7 +17,7 @@ import {
   type Stop,
   scheduleOf,
 } from '../../joins/index.ts';
-import { type BookQuantity, handwritten, readEntry } from '../../quantity/index.ts';
+import { type BookQuantity, readEntry } from '../../quantity/index.ts';
 import type { Envelope } from '../../record/envelope.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
@@ -84,17 +85,10 @@ export interface ScheduleAsked {
 /** Joins beyond this many are counted: a line that nobody reads tells nothing. */
 const mostNamed = 6;
 
-const endText = ({ label, on, section, box }: JoinEnd, { say }: PaperWords): string => {
-  const name = label ?? on ?? '';
-  const where = box ?? section ?? '';
-  if (name === '' || where === '' || name.startsWith(where)) return name === '' ? where : name;
-  return say('schedule.end', { label: name, where });
-};
-
 const sizeText = ({ from, to }: LaidJoin): string => {
-  const one = [from.size, from.colour].filter(Boolean).join(' ');
-  const other = [to.size, to.colour].filter(Boolean).join(' ');
-  return handwritten(one === other || other === '' ? one : `${one} / ${other}`);
+  const one = endMark(from);
+  const other = endMark(to);
+  return one === other || other === '' ? one : `${one} / ${other}`;
 };
 
 const torqueText = (torque: BookQuantity, paper: PaperWords): string => {
@@ -197,7 +191,7 @@ export const scheduleContent = (
   const boxes = lacksOfBoxes(joins, states, faultsOfJoins(joins, book));
   const boxText = (box: string): string => [box, boxNames.get(box)].filter(Boolean).join(' ');
   const whatText = ({ name, kind = 'other', potential = '' }: LaidJoin): string => {
-    const named = name ?? say(`schedule.kind.${kind}`);
+    const named = name ?? say(`joins.name.${kind}`);
     // `conveyor -M3, L1` says already what it carries
     return potential === '' || named.includes(potential) ? named : `${named}, ${potential}`;
   };
@@ -206,8 +200,8 @@ export const scheduleContent = (
     mark: join.label ?? join.tag,
     what: whatText(join),
     size: sizeText(join),
-    from: endText(join.from, paper),
-    to: endText(join.to, paper),
+    from: endText(join.from, paper.say),
+    to: endText(join.to, paper.say),
     cable: [join.cable, join.core].filter(Boolean).join('.'),
     asked: askedText(inBook.get(join.tag), paper),
     ...doneOf(states.get(join.tag), paper),
@@ -247,7 +241,7 @@ export const scheduleContent = (
     before: plan.beforeShipping.flatMap((tag) => {
       const join = byTag.get(tag);
       if (join === undefined) return [];
-      const what = [whatText(join), endText(join.from, paper)].filter((one) => one !== '').join(', ');
+      const what = [whatText(join), endText(join.from, paper.say)].filter((one) => one !== '').join(', ');
       const { made, tested } = doneOf(states.get(tag), paper);
       return [{ code: codes.get(tag) ?? '', what, done: tested.is === 'open' ? made : tested }];
     }),

@@ -1,4 +1,3 @@
-import type { JoinKind } from '../../joins/join-kinds.ts';
 import type { RebuildStage } from '../../joins/schedule/stage.ts';
 import { type Bundle, prefixed } from '../../text/index.ts';
 
@@ -16,30 +15,10 @@ const cautions: Readonly<Record<RebuildStage, string>> = {
   guards: 'Guards are on and their switches tried before anything is driven.',
 };
 
-/** What a join without a name of its own is. */
-const kinds: Readonly<Record<JoinKind, string>> = {
-  conductor: 'conductor',
-  tube: 'tube',
-  hose: 'hose',
-  drain: 'drain',
-  duct: 'duct',
-  bond: 'bond',
-  mechanical: 'bolted joint',
-  belt: 'belt',
-  guard: 'guard',
-  'transport lock': 'transport lock',
-  'protective film': 'protective film',
-  drained: 'to drain',
-  'blown out': 'to blow out',
-  dried: 'to dry',
-  other: 'other',
-};
-
 /** Words of the connection schedule. */
 export const scheduleText: Bundle = {
   en: {
     ...prefixed('schedule.caution.', { en: cautions }).en,
-    ...prefixed('schedule.kind.', { en: kinds }).en,
     'schedule.title': 'Connection schedule',
     'schedule.about':
       'What is joined again at {floor}, in the order of the rebuild: stage by stage, from box to box on a short way. Tick what is made and what is tested, and write the reading beside it.',
@@ -90,6 +69,5 @@ export const scheduleText: Bundle = {
     'schedule.col.asked': 'torque, test',
     'schedule.col.made': 'made',
     'schedule.col.tested': 'tested',
-    'schedule.end': '{label} ({where})',
   },
 };

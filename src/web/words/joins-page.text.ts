@@ -1,25 +1,7 @@
-import type { JoinKind, ListField } from '../../joins/index.ts';
+import type { ListField } from '../../joins/index.ts';
 import { type Bundle, prefixed } from '../../text/index.ts';
 import type { MarkLack } from '../joins/make/mark-draft.ts';
 import type { Method } from '../joins/make/methods.ts';
-
-const kinds: Readonly<Record<JoinKind, string>> = {
-  conductor: 'conductor',
-  tube: 'tube',
-  hose: 'hose',
-  drain: 'drain',
-  duct: 'duct',
-  bond: 'bond',
-  mechanical: 'bolted joint',
-  belt: 'belt',
-  guard: 'guard',
-  'transport lock': 'transport lock',
-  'protective film': 'protective film',
-  drained: 'to drain',
-  'blown out': 'to blow out',
-  dried: 'to dry',
-  other: 'other',
-};
 
 const columns: Readonly<Record<ListField, string>> = {
   tag: 'tag',
@@ -66,7 +48,6 @@ const missing: Readonly<Record<MarkLack, string>> = {
 /** Words of the page of the joins. */
 export const joinsPageWords: Bundle = {
   en: {
-    ...prefixed('joining.kind.', { en: kinds }).en,
     ...prefixed('joining.column.', { en: columns }).en,
     ...prefixed('joining.method.', { en: methods }).en,
     ...prefixed('joining.missing.', { en: missing }).en,

@@ -1,9 +1,8 @@
 import type { ReactElement } from 'react';
-import type { JoinFault } from '../../../joins/index.ts';
+import { endText, type JoinFault } from '../../../joins/index.ts';
 import { GoLink } from '../../shell/go-link.tsx';
 import { bookPageAddress } from '../../shell/route.ts';
 import { usePagePart, useWords } from '../../state/page-context.ts';
-import { endText } from '../end-text.ts';
 import { JoinLink } from '../join-link.tsx';
 import { useJoins } from '../with-joins.tsx';
 

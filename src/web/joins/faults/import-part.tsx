@@ -155,7 +155,7 @@ export const ImportPart = (): ReactElement => {
               'kind',
               kind,
               setKind,
-              sorts.map((one) => [one, say(`joining.kind.${one}`)]),
+              sorts.map((one) => [one, say(`joins.name.${one}`)]),
             )}
             {choice(
               'split',

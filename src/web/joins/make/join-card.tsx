@@ -32,7 +32,7 @@ export const JoinCard = ({ join }: { readonly join: LaidJoin }): ReactElement =>
     ...new Set(boxes.flatMap((box) => box.lacks.filter((lack) => lack.join === tag).map(({ why }) => why))),
   ];
   const about = [
-    kind === undefined ? undefined : say(`joining.kind.${kind}`),
+    kind === undefined ? undefined : say(`joins.name.${kind}`),
     label === undefined ? undefined : say('joining.label', { label }),
     cable === undefined
       ? undefined

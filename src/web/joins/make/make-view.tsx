@@ -1,9 +1,8 @@
 import { type ReactElement, useMemo } from 'react';
-import { printedCode } from '../../../joins/index.ts';
+import { endText, printedCode } from '../../../joins/index.ts';
 import { GoLink } from '../../shell/go-link.tsx';
 import { joinsAddress } from '../../shell/route.ts';
 import { usePagePart, useWords } from '../../state/page-context.ts';
-import { endText } from '../end-text.ts';
 import { JoinLink } from '../join-link.tsx';
 import { useJoins } from '../with-joins.tsx';
 import { CodeForm } from './code-form.tsx';

@@ -1,15 +1,13 @@
 import { memo, type ReactElement } from 'react';
-import type { JoinEnd, LaidJoin } from '../../../joins/index.ts';
-import { handwritten } from '../../../quantity/index.ts';
+import { endMark, endText, type JoinEnd, type LaidJoin } from '../../../joins/index.ts';
 import { useWords } from '../../state/page-context.ts';
-import { endText } from '../end-text.ts';
 import { JoinLink } from '../join-link.tsx';
 import type { StoodState } from '../state-of.ts';
 import { StateShape } from '../state-shape.tsx';
 
 const End = ({ end }: { readonly end: JoinEnd }): ReactElement => {
   const { say } = useWords();
-  const marked = handwritten([end.size, end.colour].filter((one) => one !== undefined).join(' '));
+  const marked = endMark(end);
   return (
     <td>
       <b>{endText(end, say)}</b>

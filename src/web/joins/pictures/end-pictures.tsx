@@ -1,7 +1,6 @@
 import type { ReactElement } from 'react';
-import { endKey, type JoinEnd, type LaidJoin, printedCode } from '../../../joins/index.ts';
+import { endKey, endText, type JoinEnd, type LaidJoin, printedCode } from '../../../joins/index.ts';
 import { useWords } from '../../state/page-context.ts';
-import { endText } from '../end-text.ts';
 import { useJoins } from '../with-joins.tsx';
 import { CodedPicture } from './coded-picture.tsx';
 
