@@ -281,6 +281,7 @@ const levers: Readonly<Record<string, readonly [turned: string, alone: string]>>
   transformerSize: ['transformer of', 'a larger transformer'],
   protectionRating: ['protective device of', 'another protective device'],
   panelRating: ['panel rated for', 'a panel of a higher rating'],
+  phaseBalance: ['loads moved between the phases, until the unbalance is', 'loads moved between the phases'],
   earthing: ['fed by a transformer of its own:', 'a transformer of its own'],
   overloadMost: ['overload relay that reaches', 'another overload relay'],
   overloadSet: ['overload relay set to', 'another setting of the overload relay'],
@@ -325,6 +326,12 @@ const levers: Readonly<Record<string, readonly [turned: string, alone: string]>>
   openingHeight: ['lowest places opened to', 'a higher way in'],
   turnWidth: ['corner opened to', 'a wider corner'],
   wayMass: ['a way that bears', 'a way that bears more'],
+  carSize: ['lift whose tightest size is', 'a larger lift'],
+  lineTurned: ['line set across the room, turned by', 'the line set across the room'],
+  roomLength: ['place for the line as long as', 'a longer place for the line'],
+  roomWidth: ['place for the line as wide as', 'a wider place for the line'],
+  overhead: ['free height above the section of', 'less free height above the section'],
+  ceiling: ['ceiling at', 'a higher ceiling'],
   roomAir: ['ventilation of', 'more ventilation'],
 };
 

@@ -1,7 +1,7 @@
 import type { Book } from '../../../book/index.ts';
 import type { Need } from '../need.ts';
 import { quantityLever, upTo } from '../steps.ts';
-import { carAnswer, loadAnswer } from './lift-car.ts';
+import { carAnswer, carLevers, loadAnswer } from './lift-car.ts';
 import * as fit from './room-fit.ts';
 import { ventilationAir } from './room-load.ts';
 import {
@@ -44,6 +44,7 @@ const standing = (at: SectionAt): readonly Need[] => {
       sense: 'least',
       kind: 'length',
       answer: (c) => fit.heightAnswer(c, at),
+      levers: (c) => fit.heightLevers(c, at),
     },
   ];
 };
@@ -91,7 +92,13 @@ const moving = (book: Book, floor: number, at: SectionAt): readonly Need[] => {
       : []),
     ...(route.some(({ kind }) => kind === 'lift')
       ? [
-          { ...common, question: 'liftCar', kind: 'length', answer: (c) => carAnswer(c, at) } satisfies Need,
+          {
+            ...common,
+            question: 'liftCar',
+            kind: 'length',
+            answer: (c) => carAnswer(c, at),
+            levers: (c) => [...gearHeightLever(c, at), ...carLevers(c, at)],
+          } satisfies Need,
           {
             ...common,
             question: 'liftLoad',
@@ -151,8 +158,13 @@ export const buildingNeeds = (book: Book, floor: number): readonly Need[] => {
   if (sections.length === 0) return [];
   return [
     ...sections.flatMap((at) => [...standing(at), ...lifted(at), ...moving(book, floor, at)]),
-    { ...line, question: 'roomLength', answer: fit.lengthAnswer },
-    { ...line, question: 'roomWidth', answer: fit.widthAnswer },
+    {
+      ...line,
+      question: 'roomLength',
+      answer: fit.lengthAnswer,
+      levers: (c) => fit.placeLevers(c, 'length'),
+    },
+    { ...line, question: 'roomWidth', answer: fit.widthAnswer, levers: (c) => fit.placeLevers(c, 'width') },
     ...(book.floors?.[floor]?.room?.air === undefined
       ? []
       : [

@@ -1,8 +1,10 @@
+import { fromSi, si, toSi } from '../../../quantity/index.ts';
 import { liftFitSheet } from '../../../sheets/building/lift-fit.ts';
+import { roundStep, writtenAt, writtenPatch, writtenSi, writtenText } from '../../remedies/written-value.ts';
 import type { Calculation } from '../calculation.ts';
 import { greatestOf } from '../greatest-of.ts';
 import type { Known } from '../known.ts';
-import type { Answer } from '../need.ts';
+import type { Answer, UtilityLever } from '../need.ts';
 import type { SectionAt } from './sections-of.ts';
 import { clearanceOf, gearHeight } from './way-in.ts';
 
@@ -81,4 +83,61 @@ export const loadAnswer = (c: Calculation, at: SectionAt): Answer => {
       ? { verdict: 'unknown' as const }
       : {}),
   };
+};
+
+/** Lifts are told apart by centimetres, up to two metres of them. */
+const centimetre = 0.01;
+const largest = 200;
+
+/** Sizes of a lift with what is left of each: of a door and its car the smaller one has the margin of the sheet. */
+const spareSizes = (c: Calculation, at: SectionAt, lift: string) => {
+  const fit = fitIn(c, at, lift, 'size');
+  return [
+    { paths: [`${lift}/car/depth`], margin: fit?.depthMargin },
+    { paths: [`${lift}/car/width`, `${lift}/width`], margin: fit?.widthMargin },
+    { paths: [`${lift}/car/height`, `${lift}/height`], margin: fit?.heightMargin },
+  ].flatMap(({ paths, margin }) => {
+    const all = paths.flatMap((path) => writtenAt(c.book, path, 'length') ?? []);
+    const smallest = Math.min(...all.map((each) => writtenSi(each, each.number)));
+    return margin === undefined
+      ? []
+      : all.map((written) => ({
+          written,
+          margin: margin.value + writtenSi(written, written.number) - smallest,
+        }));
+  });
+};
+
+/** A lift of which every size leaves as much: what leaves less is enlarged, the rest stays. */
+export const carLevers = (c: Calculation, at: SectionAt): readonly UtilityLever[] => {
+  const sizes = liftsOf(c).flatMap((lift) => spareSizes(c, at, lift));
+  const [tightest] = sizes.toSorted((a, b) => a.margin - b.margin);
+  if (tightest === undefined) return [];
+  const enlarged = ({ written, margin }: (typeof sizes)[number], spare: number): number => {
+    const step = roundStep(centimetre / toSi(1, 'length', written.unit));
+    const needed = fromSi(
+      si('length', writtenSi(written, written.number) + spare - margin),
+      'length',
+      written.unit,
+    );
+    return Number((Math.ceil(needed / step - 1e-9) * step).toPrecision(6));
+  };
+  return [
+    {
+      id: 'carSize',
+      path: tightest.written.path,
+      kind: 'length',
+      steps: () =>
+        Array.from({ length: largest }, (_, i) => tightest.margin + (i + 1) * centimetre).map((spare) => {
+          const number = enlarged(tightest, spare);
+          return {
+            patches: sizes
+              .filter(({ margin }) => margin < spare)
+              .map((size) => writtenPatch(c.book, size.written, enlarged(size, spare))),
+            value: writtenSi(tightest.written, number),
+            text: writtenText(tightest.written, number),
+          };
+        }),
+    },
+  ];
 };

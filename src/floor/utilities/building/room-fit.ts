@@ -1,7 +1,8 @@
 import { lineExtentSheet } from '../../../sheets/building/line-extent.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
-import type { Answer } from '../need.ts';
+import type { Answer, UtilityLever } from '../need.ts';
+import { falling, quantityLever, rising } from '../steps.ts';
 import { lengthOfAll } from './length-of-all.ts';
 import { type SectionAt, sectionsOf } from './sections-of.ts';
 
@@ -53,3 +54,58 @@ export const heightAnswer = (c: Calculation, { path }: SectionAt): Answer => {
     have: c.needed(`${c.floorPath}/room/ceiling`, 'length'),
   };
 };
+
+/** A wall is moved by five centimetres, up to ten metres of them. */
+const wall = 0.05;
+const walls = 200;
+
+/** The line set the other way round in the room: what was its length is now its width. */
+const turnedLever = (c: Calculation): readonly UtilityLever[] => {
+  const path = `${c.floorPath}/room`;
+  const { length, width } = c.book.floors![c.floor]!.room ?? {};
+  if (length === undefined || width === undefined) return [];
+  return [
+    {
+      id: 'lineTurned',
+      path: `${path}/length`,
+      kind: 'count',
+      steps: () => [
+        {
+          patches: [
+            { path: `${path}/length`, value: width },
+            { path: `${path}/width`, value: length },
+          ],
+          value: 1,
+          text: '90 deg',
+        },
+      ],
+    },
+  ];
+};
+
+/** The line turned, or a longer or wider place for it. */
+export const placeLevers = (c: Calculation, field: 'length' | 'width'): readonly UtilityLever[] => [
+  ...turnedLever(c),
+  ...quantityLever(c.book, {
+    id: field === 'length' ? 'roomLength' : 'roomWidth',
+    path: `${c.floorPath}/room/${field}`,
+    kind: 'length',
+    numbers: rising('length', wall, walls),
+  }),
+];
+
+/** Less that is wanted above the section, or a higher room. */
+export const heightLevers = (c: Calculation, { path }: SectionAt): readonly UtilityLever[] => [
+  ...quantityLever(c.book, {
+    id: 'overhead',
+    path: `${path}/overhead`,
+    kind: 'length',
+    numbers: falling('length', wall, walls),
+  }),
+  ...quantityLever(c.book, {
+    id: 'ceiling',
+    path: `${c.floorPath}/room/ceiling`,
+    kind: 'length',
+    numbers: rising('length', wall, walls),
+  }),
+];

@@ -5,6 +5,7 @@ import { supplyToleranceSheet } from '../../../sheets/power/supply-tolerance.ts'
 import { transformerSizeSheet } from '../../../sheets/power/transformer-size.ts';
 import { transformerSizes } from '../../../sheets/power/transformer-sizes.ts';
 import { voltageUnbalanceSheet } from '../../../sheets/power/voltage-unbalance.ts';
+import { writtenAt, writtenPatch } from '../../remedies/written-value.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
 import type { Answer, Need, UtilityLever } from '../need.ts';
@@ -77,19 +78,51 @@ const voltageAnswer = (c: Calculation): Answer => {
   };
 };
 
+/** Place of the last reading of the three voltages. */
+const betweenLines = (c: Calculation): string | undefined => {
+  const readings = c.book.floors![c.floor]!.power?.readings ?? [];
+  const last = readings.findLastIndex((reading) => reading.between !== undefined);
+  return last < 0 ? undefined : `${c.floorPath}/power/readings/${last}/between`;
+};
+
 const unbalanceAnswer = (c: Calculation): Answer => {
-  const power = c.book.floors![c.floor]!.power;
   const rules = rulesOf(c);
-  const last = (power?.readings ?? []).findLastIndex((reading) => reading.between !== undefined);
-  const path = `${c.floorPath}/power/readings`;
-  if (last < 0) c.miss(path);
-  if (last < 0 || rules === undefined) return {};
-  const at = (i: number): Known | undefined => c.needed(`${path}/${last}/between/${i}`, 'voltage');
+  const path = betweenLines(c);
+  if (path === undefined) c.miss(`${c.floorPath}/power/readings`);
+  if (path === undefined || rules === undefined) return {};
+  const at = (i: number): Known | undefined => c.needed(`${path}/${i}`, 'voltage');
   const unbalance = c.run(voltageUnbalanceSheet, { first: at(0), second: at(1), third: at(2) });
   return {
     demand: said(unbalanceAllowed[rules], '/agreement/electrical/ruleSet'),
     have: rules === 'us' ? unbalance?.nema : unbalance?.sequence,
   };
+};
+
+/** Unbalance is named by tenths of a per cent. */
+const tenth = 0.001;
+
+/** Loads moved between the phases, until all three voltages lie so much nearer to their mean. */
+const balanceLever = (c: Calculation): readonly UtilityLever[] => {
+  const path = betweenLines(c);
+  const now = unbalanceAnswer(c).have?.value;
+  if (path === undefined || now === undefined || now <= 0) return [];
+  const read = [0, 1, 2].flatMap((i) => writtenAt(c.book, `${path}/${i}`, 'voltage') ?? []);
+  const mean = read.reduce((sum, { number }) => sum + number, 0) / read.length;
+  return [
+    {
+      id: 'phaseBalance',
+      path,
+      kind: 'ratio',
+      steps: () =>
+        Array.from({ length: Math.ceil(now / tenth - 1e-9) - 1 }, (_, i) => {
+          const value = Math.ceil(now / tenth - 1e-9) - 1 - i;
+          const patches = read.map((each) =>
+            writtenPatch(c.book, each, mean + ((each.number - mean) * value * tenth) / now),
+          );
+          return { patches, value: value * tenth, text: `${value / 10} %` };
+        }),
+    },
+  ];
 };
 
 const arrangements: Readonly<Record<string, Earthing | undefined>> = {
@@ -292,6 +325,7 @@ export const powerNeeds = (book: Book, floor: number): readonly Need[] => {
       sense: 'most',
       kind: 'ratio',
       answer: unbalanceAnswer,
+      levers: balanceLever,
     },
     {
       ...common,
