@@ -1,6 +1,6 @@
 import { mkdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
-import { provideChromium } from './chromium.mjs';
+import { findChromium, provideTestChromium } from './chromium.mjs';
 import { projectRoot } from './project-root.mjs';
 import { makeReady } from './ready.mjs';
 
@@ -43,7 +43,7 @@ try {
   const { storeRows } = await bundledPart('store');
   const { doorRows } = await bundledPart('doors');
   const { table, isMet } = await bundledPart('table');
-  const chromium = provideChromium();
+  const chromium = findChromium() ?? provideTestChromium();
   const rows = [
     ...assessRows(),
     ...remedyRows(),

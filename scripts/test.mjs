@@ -1,6 +1,6 @@
 import { spawn } from 'node:child_process';
 import { join } from 'node:path';
-import { chromiumWanted, provideChromium } from './chromium.mjs';
+import { chromiumWanted, provideTestChromium } from './chromium.mjs';
 import { install } from './install.mjs';
 import { requireNode } from './node-version.mjs';
 import { projectRoot } from './project-root.mjs';
@@ -27,7 +27,7 @@ const rounds = () => [
     [
       {
         name: 'browser',
-        before: () => (provideChromium() === undefined ? chromiumWanted : undefined),
+        before: () => (provideTestChromium() === undefined ? chromiumWanted : undefined),
         ...node(tool('vitest/vitest.mjs'), 'run', '--config', 'vitest.browser.config.ts'),
       },
     ],

@@ -1,10 +1,9 @@
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
-
-const executable = process.env.TWINFLOOR_CHROMIUM ?? '/usr/bin/chromium';
+import { findTestChromium } from '../../scripts/chromium.mjs';
 
 export const openBrowser = (): Promise<Browser> =>
   chromium.launch({
-    executablePath: executable,
+    executablePath: findTestChromium() ?? '',
     args: [
       '--no-sandbox',
       '--disable-gpu',
