@@ -67,10 +67,10 @@ export const joinRows = (): readonly Row[] => {
   }
   const typesetter = makeTypesetter();
   const paper = makePaperWords(last, bookUnits(last, undefined), 'en');
-  const half = laidJoins(last).slice(0, joins / 2);
+  const laid = laidJoins(last);
   const printed = [1, 2, 3].map((month) => {
     const from = performance.now();
-    printLabels(half, labelStock('a4-65', 'a4'), { date: `2027-0${month}-01`, hash: '' }, paper, typesetter);
+    printLabels(laid, labelStock('a4-65', 'a4'), { date: `2027-0${month}-01`, hash: '' }, paper, typesetter);
     return performance.now() - from;
   });
   return [
@@ -81,7 +81,7 @@ export const joinRows = (): readonly Row[] => {
       wanted: { figure: 'median', sense: 'under', bound: 1000 },
     },
     {
-      what: '5 000 labels',
+      what: 'labels of 5 000 joins, one for each of 10 000 ends',
       unit: 'ms',
       ...spread(printed),
       wanted: { figure: 'median', sense: 'under', bound: 5000 },

@@ -1,7 +1,7 @@
 import { type JoinEnd, type LaidJoin, printedCode, scanText } from '../../joins/index.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
-import { codeModules, codePath } from './code-path.ts';
+import { codeModules, outlineOf } from './code-outline.ts';
 import type { LabelStock } from './label-stock.ts';
 
 /** A line of a label with the size of its letters, so that the whole of it stands on the label. */
@@ -111,11 +111,19 @@ const labelsOf = (joins: readonly LaidJoin[]): readonly Label[] =>
     return there.length > 0 ? there : both.slice(0, 1);
   });
 
+/** A square code by itself, a module to the unit: it is the same on both labels of a join. */
+interface DrawnCode {
+  readonly modules: number;
+  readonly outline: string;
+}
+
+const rounded = (value: number): string => String(Math.round(value * 1e4) / 1e4);
+
 const sheetOf = (
   labels: readonly Label[],
   stock: LabelStock,
   paper: PaperWords,
-  modulesOf: (code: string) => readonly (readonly boolean[])[],
+  drawn: (code: string) => DrawnCode,
 ): LabelSheet => {
   // a square code wants a quiet zone of four modules; beside the edge the paper's own white is part of it
   const side = Math.min(stock.height - 2 * edge, stock.width * 0.42, 16);
@@ -131,13 +139,15 @@ const sheetOf = (
       height: stock.height - 2 * edge,
       lines: fitted(wantedOf(join, here, far, paper), stock.width - beside - edge, stock.height - 2 * edge),
     };
-    const code = codePath(modulesOf(join.code), x + edge + quiet, y + edge + quiet, side - 2 * quiet);
-    return { label, code };
+    const { modules, outline } = drawn(join.code);
+    const corner = [x, y].map((at) => rounded(at + edge + quiet)).join(' ');
+    const scale = rounded((side - 2 * quiet) / modules);
+    return { label, code: `<path transform="translate(${corner}) scale(${scale})" d="${outline}"/>` };
   });
   const [width, height] = sizes[stock.page];
   return {
     labels: placed.map(({ label }) => label),
-    codes: `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}"><path fill="#000" d="${placed.map(({ code }) => code).join('')}"/></svg>`,
+    codes: `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}">${placed.map(({ code }) => code).join('')}</svg>`,
   };
 };
 
@@ -153,14 +163,17 @@ export const labelsContent = (
   const { say } = paper;
   const labels = labelsOf(joins);
   const perSheet = stock.columns * stock.rows;
-  const known = new Map<string, readonly (readonly boolean[])[]>();
-  const modulesOf = (code: string) => {
-    const modules = known.get(code) ?? codeModules(scanText(code));
-    known.set(code, modules);
-    return modules;
+  const known = new Map<string, DrawnCode>();
+  const drawn = (code: string): DrawnCode => {
+    const done = known.get(code);
+    if (done !== undefined) return done;
+    const modules = codeModules(scanText(code));
+    const made = { modules: modules.length, outline: outlineOf(modules) };
+    known.set(code, made);
+    return made;
   };
   const sheets = Array.from({ length: Math.ceil(labels.length / perSheet) }, (_, n) =>
-    sheetOf(labels.slice(n * perSheet, (n + 1) * perSheet), stock, paper, modulesOf),
+    sheetOf(labels.slice(n * perSheet, (n + 1) * perSheet), stock, paper, drawn),
   );
   const { width, height, across, down } = stock;
   const parts = {

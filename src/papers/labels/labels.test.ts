@@ -1,5 +1,4 @@
 import jsQR from 'jsqr';
-import { getDocumentProxy, getResolvedPDFJS } from 'unpdf';
 import { describe, expect, it } from 'vitest';
 import { bookUnits } from '../../book/book-units.ts';
 import demoText from '../../book/demo/flagon-line.json?raw';
@@ -8,6 +7,7 @@ import { makeTypesetter } from '../frame/typst-compiler.ts';
 import { makePaperWords } from '../paper-words.ts';
 import { printLabels } from '../print-labels.ts';
 import { bookOf, date, hash } from '../testing/books.ts';
+import { type PagePicture, pictureOf } from '../testing/page-picture.ts';
 import { readPdf } from '../testing/read-pdf.ts';
 import { type LabelStock, labelStock, labelStocks } from './label-stock.ts';
 
@@ -19,41 +19,19 @@ const paper = makePaperWords(demo, bookUnits(demo, undefined), 'en');
 const print = (of: readonly LaidJoin[], stock: LabelStock): Uint8Array =>
   printLabels(of, stock, { date, hash }, paper, typesetter);
 
-/** Corners of the rectangles that a page draws as its largest path, mm from its upper left. */
-const drawnOn = async (bytes: Uint8Array, number: number): Promise<readonly (readonly number[])[]> => {
-  const pdf = await getDocumentProxy(new Uint8Array(bytes), { verbosity: 0 });
-  const list = await (await pdf.getPage(number)).getOperatorList();
-  const { OPS } = await getResolvedPDFJS();
-  const paths = list.fnArray.flatMap((op: number, i: number) =>
-    op === OPS.constructPath
-      ? [Object.values((list.argsArray[i] as [number, [Record<string, number>]])[1][0])]
-      : [],
-  );
-  const largest = paths.sort((a: number[], b: number[]) => b.length - a.length)[0] ?? [];
-  const shapes: number[][] = [];
-  // 0 moves, 1 draws a line, each to a point; 4 closes
-  for (let at = 0; at < largest.length; at += largest[at] === 4 ? 1 : 3) {
-    if (largest[at] === 0) shapes.push([]);
-    if (largest[at] !== 4) shapes.at(-1)!.push(largest[at + 1]!, largest[at + 2]!);
-  }
-  return shapes;
-};
+/** Dots a point: the narrowest module of a square code is two dots wide. */
+const fine = 2;
 
-const dots = 8;
-
-/** What a camera would see of one label: its rectangles as dots, white around them. */
-const seen = (shapes: readonly (readonly number[])[], x: number, y: number, stock: LabelStock) => {
-  const [wide, high] = [Math.round(stock.width * dots), Math.round(stock.height * dots)];
+/** What a camera would see of one label of a drawn page. */
+const seen = ({ width, grey }: PagePicture, x: number, y: number, stock: LabelStock) => {
+  const dots = (mm: number): number => Math.round((mm * 72 * fine) / 25.4);
+  const [left, top, wide, high] = [dots(x), dots(y), dots(stock.width), dots(stock.height)];
   const image = new Uint8ClampedArray(wide * high * 4).fill(255);
-  for (const points of shapes) {
-    const at = (axis: number, start: number): readonly number[] =>
-      points.filter((_, i) => i % 2 === axis).map((value) => Math.round((value - start) * dots));
-    const [across, down] = [at(0, x), at(1, y)];
-    for (let row = Math.max(0, Math.min(...down)); row < Math.min(high, Math.max(...down)); row += 1) {
-      for (let dot = Math.max(0, Math.min(...across)); dot < Math.min(wide, Math.max(...across)); dot += 1)
-        image.fill(0, 4 * (row * wide + dot), 4 * (row * wide + dot) + 3);
+  for (let row = 0; row < high; row += 1)
+    for (let dot = 0; dot < wide; dot += 1) {
+      const at = 4 * (row * wide + dot);
+      image.fill(grey[(top + row) * width + left + dot] ?? 255, at, at + 3);
     }
-  }
   return jsQR(image, wide, high)?.data;
 };
 
@@ -61,13 +39,13 @@ describe('labels of joins', () => {
   it.each(labelStocks.map((stock) => [stock.id, stock] as const))(
     'of stock %s bear square codes, read off the printed page by another program, that find their join',
     async (_, stock) => {
-      const shapes = await drawnOn(print(joins, stock), 2);
+      const drawn = await pictureOf(print(joins, stock), 2, fine);
       const perSheet = stock.columns * stock.rows;
       // two labels a join, in the order of the list: some from the first row to the last
       for (const i of [0, 1, Math.floor(perSheet / 2), perSheet - 1].filter((one) => one < 70)) {
         const x = stock.left + (i % stock.columns) * stock.across;
         const y = stock.top + Math.floor(i / stock.columns) * stock.down;
-        const text = seen(shapes, x, y, stock);
+        const text = seen(drawn, x, y, stock);
         expect(text).toMatch(/^TWF:J:/);
         expect(findCode(text ?? '', joins)).toMatchObject({
           is: 'found',

@@ -9,7 +9,7 @@ export interface PagePicture {
 }
 
 /** Dots a point: a letter of the text is some five dots high. */
-const scale = 0.6;
+const coarse = 0.6;
 
 /** The reader of PDFs wants what Node has from version 22 on. */
 const withTransfer = (): void => {
@@ -44,7 +44,7 @@ export const readPicture = async (png: Uint8Array): Promise<PagePicture> => {
 };
 
 /** A page of a PDF as another program draws it: pdf.js, which knows nothing of how it was made. */
-export const pictureOf = async (bytes: Uint8Array, page: number): Promise<PagePicture> => {
+export const pictureOf = async (bytes: Uint8Array, page: number, scale = coarse): Promise<PagePicture> => {
   if (!('transferToFixedLength' in ArrayBuffer.prototype)) withTransfer();
   const pdf = await getDocumentProxy(new Uint8Array(bytes), { disableFontFace: true, verbosity: 0 });
   const png = await renderPageAsImage(pdf, page, { canvasImport: () => import('@napi-rs/canvas'), scale });
