@@ -63,7 +63,7 @@ export const printDossier = (
     schedulePaper(joined, options, paper, typesetter),
     fillPaper(fill, assessed, options, paper),
     registerPaper(card.register, assessed, options, paper),
-    cardPaper(card, options, paper),
+    cardPaper(card, assessed, options, paper),
     ...(last === undefined
       ? []
       : [

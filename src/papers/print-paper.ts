@@ -144,7 +144,7 @@ export const printPaper = (
     case 'settings':
       return { floors: all, bytes: printRegister(asLeft().register, assessed, options, paper, typesetter) };
     case 'card':
-      return { floors: [tag], bytes: printCard(asLeft(), options, paper, typesetter) };
+      return { floors: [tag], bytes: printCard(asLeft(), assessed, options, paper, typesetter) };
     case 'dossier': {
       const remedies = remediesOf(book, whole.floors, format);
       const citations = makeCitations(assessed, paper);

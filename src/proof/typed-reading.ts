@@ -28,6 +28,7 @@ const neverNegative: ReadonlySet<Kind> = new Set<Kind>([
   'massFlow',
   'density',
   'rate',
+  'startRate',
   'force',
   'torque',
   'energy',

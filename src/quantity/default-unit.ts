@@ -33,6 +33,7 @@ const defaults: Readonly<Record<Kind, readonly [metric: string, us: string]>> = 
   flowCoefficient: ['Kv', 'Cv'],
   pulseDensity: ['/L', '/US gal'],
   rate: ['/h', '/h'],
+  startRate: ['/h', '/h'],
   force: ['N', 'lbf'],
   torque: ['N m', 'lbf in'],
   energy: ['kWh', 'kWh'],

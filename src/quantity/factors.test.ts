@@ -100,6 +100,7 @@ const oracle: Partial<Record<Kind, Readonly<Record<string, string>>>> = {
   rotationalSpeed: { rpm: 'min^-1', 'rev/s': 's^-1' },
   failureRate: { '/h': 'h^-1', FIT: '1e-9 h^-1' },
   rate: { '/h': 'h^-1', '/min': 'min^-1', '/s': 's^-1', '/d': 'day^-1' },
+  startRate: { '/h': 'h^-1', '/min': 'min^-1', '/s': 's^-1', '/d': 'day^-1' },
   temperatureDifference: { K: 'K', degC: 'K', degF: 'degR' },
   gaugePressure: pressuresMarked('g'),
   absolutePressure: { ...pressuresMarked('a'), atm: 'atm' },
@@ -256,6 +257,7 @@ const oracle: Partial<Record<Kind, Readonly<Record<string, string>>>> = {
 const siUnit = (kind: Kind): string => {
   const turned: Partial<Record<Kind, string>> = {
     rate: 's^-1',
+    startRate: 's^-1',
     failureRate: 's^-1',
     rotationalSpeed: 's^-1',
     pulseDensity: 'm^-3',

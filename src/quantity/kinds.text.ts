@@ -33,6 +33,7 @@ export const kindText: { readonly en: Readonly<Record<Kind, string>> } = {
     flowCoefficient: 'flow coefficient',
     pulseDensity: 'pulses in a volume',
     rate: 'rate',
+    startRate: 'starts in a time',
     force: 'force',
     torque: 'torque',
     energy: 'energy',

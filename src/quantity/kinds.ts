@@ -36,8 +36,10 @@ export const kinds = {
   flowCoefficient: 'm3/h',
   /** Pulses of a meter in a cubic metre. */
   pulseDensity: '1/m3',
-  /** Bottles, rows, starts in a second. */
+  /** Bottles, rows, caps in a second: what passes through. */
   rate: '1/s',
+  /** Starts or strokes of a machine in a second. */
+  startRate: '1/s',
   force: 'N',
   torque: 'N m',
   energy: 'J',

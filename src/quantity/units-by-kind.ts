@@ -45,6 +45,7 @@ export const unitsByKind: Readonly<Record<Kind, readonly Unit[]>> = {
   flowCoefficient: flow.flowCoefficients,
   pulseDensity: length.pulseDensities,
   rate: rate.rates,
+  startRate: rate.rates,
   force: mechanics.forces,
   torque: mechanics.torques,
   energy: energy.energies,

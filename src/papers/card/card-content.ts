@@ -5,6 +5,7 @@ import { settingMoments } from '../../record/setting-moments.ts';
 import { type PaperHead, type PaperOptions, paperHead } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
 import { allowedText, settingText } from '../setting-text.ts';
+import type { Citations, Marks } from '../workings/citations.ts';
 
 /** What the card of one floor and bottle is made from. */
 export interface CardAsked {
@@ -18,8 +19,7 @@ export interface CardValue {
   readonly value: string;
   readonly from: string;
   readonly allowed: string;
-  /** Marks of workings, where the card is bound with them. */
-  readonly mark: string;
+  readonly mark: Marks;
 }
 
 /** What is drawn beside a part of the card. */
@@ -53,7 +53,7 @@ const isOn = ({ row }: RegisterRow, floor: string, format: string): boolean =>
   (row.format === undefined || row.format === format) && (row.floor === undefined || row.floor === floor);
 
 /** Marks of the workings behind a value. */
-type Marking = (...workings: readonly (Working | number | undefined)[]) => string;
+type Marking = (...workings: readonly (Working | number | undefined)[]) => Marks;
 
 /** The value that counts last, and who says so; empty with room to write where nobody does. */
 const latestOf = (one: RegisterRow, mark: Marking, paper: PaperWords): Omit<CardValue, 'name'> => {
@@ -86,7 +86,7 @@ const presetsOf = (
       value: known ? read.value : String(preset),
       from: known ? read.from : paper.say(presetFrom === 'book' ? 'card.from.book' : 'card.from.worked'),
       allowed: read?.allowed ?? '',
-      mark: known ? (read.mark ?? '') : mark(workings.dose),
+      mark: known ? read.mark : mark(workings.dose),
     };
   });
 };
@@ -109,10 +109,15 @@ const wordKeys = [
 ] as const;
 
 /** Everything that stands on the operator's card: one page to be laminated and hung at the line. */
-export const cardContent = (asked: CardAsked, options: PaperOptions, paper: PaperWords): CardContent => {
+export const cardContent = (
+  asked: CardAsked,
+  options: PaperOptions,
+  citations: Citations,
+  paper: PaperWords,
+): CardContent => {
   const { book, say } = paper;
   const { floor, register } = asked;
-  const mark: Marking = (...workings) => options.bound?.mark(floor.floor, ...workings) ?? '';
+  const mark: Marking = (...workings) => citations.mark(floor.floor, ...workings);
   const names = settingWords(book, say, paper.locale);
   const format: Format | undefined = book.line?.formats?.find(({ tag }) => tag === floor.format);
   const stations = book.line?.stations ?? [];
@@ -181,6 +186,7 @@ export const cardContent = (asked: CardAsked, options: PaperOptions, paper: Pape
     words: {
       ...Object.fromEntries(wordKeys.map((key) => [key, say(`card.${key}`)])),
       care: say('paper.care'),
+      workingKey: say('workings.key'),
       caution: say(bath ? 'card.caution.bath' : 'card.caution'),
     },
   };

@@ -37,14 +37,18 @@ describe.each(['a4', 'letter'] as const)('on %s', (page) => {
   let card: ReadPdf;
   let settings: ReadPdf;
   beforeAll(async () => {
-    card = await readPdf(printCard({ register, floor: larkmoor }, { date, hash, page }, paper, typesetter));
+    card = await readPdf(
+      printCard({ register, floor: larkmoor }, assessment.floors, { date, hash, page }, paper, typesetter),
+    );
     settings = await readPdf(
       printRegister(register, assessment.floors, { date, hash, page }, paper, typesetter),
     );
   });
 
   it('the card of the operator is one page, and nothing is cut off', () => {
-    expect(card.pages).toHaveLength(1);
+    expect(card.pages[0]!.text).toContain('Set as on this card');
+    // what its figures rest on is behind it, for the file
+    for (const { text } of card.pages.slice(1)) expect(text).toMatch(/^(?:.|\n){0,200}Workings/);
     expect(card.text).not.toMatch(noKeys);
     const { height } = card.pages[0]!;
     expect(card.items.filter(({ baseline }) => baseline < 20 || baseline > height - 15)).toEqual([]);
@@ -56,6 +60,12 @@ describe.each(['a4', 'letter'] as const)('on %s', (page) => {
     expect(text).toContain('strainer of the supply');
     const waits = paper.quantity(larkmoor.hold!.waits, 'time', 2).text.replace(/\s+/g, ' ');
     expect(text).toContain(`Up to ${waits} in every cycle`);
+  });
+
+  it('names the working behind a count that has a range, and has it behind the card', () => {
+    const [, mark] = /as left\s+\d+ or more\s+(w\d+)/.exec(card.pages[0]!.text) ?? [];
+    expect(mark).toBeDefined();
+    expect(card.pages[1]!.text).toContain(`${mark} Preset of a lane`);
   });
 
   it('has of each lane the count that was left there, else that of the book, and says which', () => {

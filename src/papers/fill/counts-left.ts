@@ -1,5 +1,5 @@
 import type { PaperWords } from '../paper-words.ts';
-import type { Citations } from '../workings/citations.ts';
+import type { Citations, Marks } from '../workings/citations.ts';
 import type { FillOf, StandingCounts } from './fill-of.ts';
 import { contentsMark } from './foretold-workings.ts';
 import { shortText } from './short-text.ts';
@@ -16,7 +16,7 @@ export interface CountLeft {
   readonly from: string;
   readonly volume?: WithinText;
   readonly bottle?: WithinText;
-  readonly mark: string;
+  readonly mark: Marks;
   /** Share of bottles that stay short of their level. */
   readonly short: string;
   readonly picture?: { readonly mean: Stretch; readonly bottle: Stretch; readonly level?: number };
@@ -58,7 +58,7 @@ export const countsLeft = (
         lane,
         count: count === undefined ? '' : String(count),
         from: count === undefined ? '' : say(`filled.from.${from.replace(/\W/g, '')}`),
-        mark: one === undefined ? '' : contentsMark(one, floor, citations),
+        mark: one === undefined ? [] : contentsMark(one, floor, citations),
         short: shortText(reached?.[i], paper),
         ...(one === undefined
           ? {}

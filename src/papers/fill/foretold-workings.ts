@@ -3,7 +3,7 @@ import type { Working } from '../../floor/assessment.ts';
 import { combinedUncertaintySheet } from '../../sheets/contents/combined-uncertainty.ts';
 import { timeIntervalSheet } from '../../sheets/contents/time-interval.ts';
 import { runSheet, type Sheet, type Values } from '../../sheets/frame.ts';
-import type { Citations } from '../workings/citations.ts';
+import type { Citations, Marks } from '../workings/citations.ts';
 
 /** What the sheet takes for as good as known. */
 const known = 1e9;
@@ -35,14 +35,14 @@ export const contentsMark = (
   { volume, volumeParts }: LanePrediction,
   floor: string,
   citations: Citations,
-): string =>
+): Marks =>
   citations.mark(
     floor,
     workingOf(combinedUncertaintySheet, { ...partsOf(volumeParts), confidence: volume.confidence }),
   );
 
 /** Mark of the working of a lane's interval of time. */
-export const timeMark = ({ time, timeParts }: LanePrediction, floor: string, citations: Citations): string =>
+export const timeMark = ({ time, timeParts }: LanePrediction, floor: string, citations: Citations): Marks =>
   citations.mark(
     floor,
     workingOf(timeIntervalSheet, {

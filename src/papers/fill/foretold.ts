@@ -2,7 +2,7 @@ import type { Within } from '../../fill/student-sum.ts';
 import type { FillStory } from '../../floor/fill/index.ts';
 import type { Kind } from '../../quantity/index.ts';
 import type { PaperWords } from '../paper-words.ts';
-import type { Citations } from '../workings/citations.ts';
+import type { Citations, Marks } from '../workings/citations.ts';
 import { contentsMark, timeMark } from './foretold-workings.ts';
 import { shortText } from './short-text.ts';
 import { noAnswerText } from './trials-list.ts';
@@ -15,7 +15,7 @@ export interface ForetoldLaneText {
   readonly volume: WithinText;
   readonly time: WithinText;
   readonly afterRun: WithinText;
-  readonly marks: string;
+  readonly marks: Marks;
   readonly short: string;
   /** Count to begin with for the goal; empty where none can be named. */
   readonly start: string;
@@ -62,7 +62,7 @@ export const foretold = (
       volume: text(one.volume, 'volume'),
       time: text(one.time, 'time'),
       afterRun: text(one.afterRun, 'volume'),
-      marks: [contentsMark(one, to.tag, citations), timeMark(one, to.tag, citations)].join(', '),
+      marks: [...contentsMark(one, to.tag, citations), ...timeMark(one, to.tag, citations)],
       short: shortText(reached?.[i], paper),
       start: wanted[i] === undefined ? '' : String(wanted[i].preset),
     })),

@@ -4,7 +4,7 @@ import { registry } from '../../sheets/registry.ts';
 import { problemSentence } from '../../text/problem-sentence.ts';
 import type { PaperWords } from '../paper-words.ts';
 import { words } from '../words.ts';
-import type { Citations } from '../workings/citations.ts';
+import type { Citations, Marks } from '../workings/citations.ts';
 import { valueText } from '../workings/printed-working.ts';
 import type { CertifiedLot } from './fill-of.ts';
 
@@ -18,7 +18,7 @@ export interface PrintedLot {
   /** What the rule's own step gave. */
   readonly came: readonly { readonly name: string; readonly value: string }[];
   /** Marks of all steps, which stand in the appendix with their numbers. */
-  readonly worksheet: string;
+  readonly worksheet: Marks;
   readonly remarks: readonly string[];
 }
 
@@ -76,7 +76,7 @@ export const printedLot = (
       tare: handwritten(tare),
     })),
     came: step === undefined ? [] : cameOut(step.outputs, step.sheet, paper),
-    worksheet: marks.join(', '),
+    worksheet: marks,
     remarks: [
       ...problems,
       ...(judged?.problems ?? []),

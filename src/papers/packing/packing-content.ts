@@ -8,13 +8,13 @@ import { utilityName } from '../../text/words/utility-name.ts';
 import { askedText, figureText, hasText, utilityVerdictText } from '../finding-texts.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
-import type { Citations } from '../workings/citations.ts';
+import type { Citations, Marks } from '../workings/citations.ts';
 import { type DrawnLift, drawnLift } from './drawn-lift.ts';
 
 interface Fact {
   readonly name: string;
   readonly text: string;
-  readonly mark?: string;
+  readonly mark?: Marks;
 }
 
 interface ItemLine {
@@ -31,7 +31,7 @@ interface AskedLine {
   readonly what: string;
   readonly asked: string;
   readonly has: string;
-  readonly mark: string;
+  readonly mark: Marks;
   readonly verdict: string;
   readonly said: string;
 }
@@ -156,7 +156,7 @@ const itemsOf = ({ crate }: PackedCrate, paper: PaperWords): readonly ItemLine[]
   ];
 };
 
-const factsOf = ({ crate, added }: PackedCrate, mark: string, paper: PaperWords): readonly Fact[] => {
+const factsOf = ({ crate, added }: PackedCrate, mark: Marks, paper: PaperWords): readonly Fact[] => {
   const { say, utility } = paper;
   const size = [crate.length, crate.width, crate.height].map((one) => quantityText(one, 'length', paper));
   const indicators = (crate.indicators ?? [])
@@ -164,7 +164,7 @@ const factsOf = ({ crate, added }: PackedCrate, mark: string, paper: PaperWords)
       [say(`packing.indicator.${kind}`), number, limit, side].filter(Boolean).join(', '),
     )
     .join('; ');
-  const facts: readonly (readonly [string, string | undefined, string?])[] = [
+  const facts: readonly (readonly [string, string | undefined, Marks?])[] = [
     ['kind', crate.kind === undefined ? undefined : say(`packing.kind.${crate.kind}`)],
     ['size', size.includes(undefined) ? undefined : size.join(' × ')],
     ['gross', quantityText(crate.mass, 'mass', paper)],
@@ -178,10 +178,10 @@ const factsOf = ({ crate, added }: PackedCrate, mark: string, paper: PaperWords)
     ['seal', crate.seal],
     ['indicators', indicators === '' ? undefined : indicators],
   ];
-  return facts.map(([key, text, working = '']) => ({
+  return facts.map(([key, text, working = []]) => ({
     name: say(`packing.fact.${key}`),
     text: text ?? '',
-    ...(working === '' ? {} : { mark: working }),
+    mark: working,
   }));
 };
 
@@ -200,7 +200,7 @@ const claimText = (claim: Claim | undefined, { say, day, book }: PaperWords): st
 const liftPart = (lift: Lift, { floor }: Packing, citations: Citations, paper: PaperWords): LiftPart => {
   const { section, legs, figures, route, drawing } = lift;
   const { say } = paper;
-  const mark = (working: number | undefined): string => citations.mark(floor.floor, working);
+  const mark = (working: number | undefined): Marks => citations.mark(floor.floor, working);
   const figure = (id: string) => figures.find((one) => one.id === id)?.figure;
   const text = (id: string): string => {
     const found = figure(id);
@@ -297,7 +297,7 @@ export const packingContent = (
       const { crate, added } = one;
       return {
         title: thingText(book, crate.tag),
-        facts: factsOf(one, added === undefined ? '' : citations.mark(floor.floor, added.working), paper),
+        facts: factsOf(one, added === undefined ? [] : citations.mark(floor.floor, added.working), paper),
         told: toldOf(one, claimText(claimOf.get(crate.tag), paper), paper),
         items: itemsOf(one, paper),
         dangerous: (crate.dangerous ?? []).map((row) =>

@@ -1,5 +1,6 @@
 import { fromSi, type Kind, si } from '../../quantity/index.ts';
 import type { PaperWords } from '../paper-words.ts';
+import type { Citations, Marks } from '../workings/citations.ts';
 import type { ShownFloor } from './spine.ts';
 import { type Tick, ticksOf } from './ticks.ts';
 
@@ -21,7 +22,32 @@ export interface XyChart {
     readonly text: string;
   }[];
   readonly rules: readonly { readonly at: number; readonly text: string }[];
+  /** What the curves of each floor rest on. */
+  readonly workings: readonly ChartWorkings[];
 }
+
+/** The marks of what is drawn of one floor. */
+export interface ChartWorkings {
+  readonly hue: number;
+  readonly name: string;
+  readonly marks: Marks;
+}
+
+/** The workings behind the figures of some findings, floor by floor; a floor without any is left out. */
+export const chartWorkings = (
+  floors: readonly ShownFloor[],
+  ids: readonly string[],
+  citations: Citations,
+): readonly ChartWorkings[] =>
+  floors
+    .map(({ floor, hue }) => {
+      const found = ids.flatMap((id) => [
+        floor.findings.find((one) => one.id === id)?.have.working,
+        floor.figures[id]?.working,
+      ]);
+      return { hue, name: floor.name, marks: citations.mark(floor.floor, ...found) };
+    })
+    .filter(({ marks }) => marks.length > 0);
 
 /** The way from SI to the unit that the paper prints for a kind. */
 const printedIn = (kind: Kind, most: number, { quantity }: PaperWords) => {
@@ -36,7 +62,11 @@ const plain =
     paper.number(value, 4);
 
 /** What the supply leaves at the manifold against flow; beyond half again the highest flow it says nothing here. */
-const sourceChart = (floors: readonly ShownFloor[], paper: PaperWords): XyChart | undefined => {
+const sourceChart = (
+  floors: readonly ShownFloor[],
+  citations: Citations,
+  paper: PaperWords,
+): XyChart | undefined => {
   const drawn = floors.filter(({ floor }) => floor.curve.supply.length > 1 && floor.curve.points.length > 0);
   if (drawn.length === 0) return undefined;
   const mostFlow =
@@ -87,6 +117,7 @@ const sourceChart = (floors: readonly ShownFloor[], paper: PaperWords): XyChart 
       })),
     ),
     rules: [],
+    workings: chartWorkings(drawn, ['manifoldPressure'], citations),
   };
 };
 
@@ -97,6 +128,7 @@ const tankKind = ({ floor }: ShownFloor): 'length' | 'volume' =>
 const tankChart = (
   all: readonly ShownFloor[],
   kind: 'length' | 'volume',
+  citations: Citations,
   paper: PaperWords,
 ): XyChart | undefined => {
   const drawn = all.filter((one) => one.floor.tank.length > 1 && tankKind(one) === kind);
@@ -137,10 +169,17 @@ const tankChart = (
         { at: outlet / mostLevel, text: paper.say('prediction.chart.tank.outlet', { floor: floor.name }) },
       ];
     }),
+    workings: chartWorkings(drawn, ['tankLevel', 'tankVolume'], citations),
   };
 };
 
-export const chartsOf = (floors: readonly ShownFloor[], paper: PaperWords): readonly XyChart[] =>
-  [sourceChart(floors, paper), tankChart(floors, 'length', paper), tankChart(floors, 'volume', paper)].filter(
-    (chart) => chart !== undefined,
-  );
+export const chartsOf = (
+  floors: readonly ShownFloor[],
+  citations: Citations,
+  paper: PaperWords,
+): readonly XyChart[] =>
+  [
+    sourceChart(floors, citations, paper),
+    tankChart(floors, 'length', citations, paper),
+    tankChart(floors, 'volume', citations, paper),
+  ].filter((chart) => chart !== undefined);

@@ -1,5 +1,7 @@
 import type { CycleBar } from '../../floor/assessment.ts';
 import type { PaperWords } from '../paper-words.ts';
+import type { Citations } from '../workings/citations.ts';
+import { type ChartWorkings, chartWorkings } from './charts.ts';
 import { chainSentence, holdSentence } from './hold-sentence.ts';
 import type { ShownFloor } from './spine.ts';
 import { type Tick, ticksOf } from './ticks.ts';
@@ -24,6 +26,7 @@ export interface CyclePart {
     readonly alt: string;
     readonly floors: readonly CycleFloor[];
     readonly ticks: readonly Tick[];
+    readonly workings: readonly ChartWorkings[];
   };
 }
 
@@ -39,7 +42,11 @@ const labelOf = (bar: CycleBar, wide: number, { say, sayOr }: PaperWords): strin
 };
 
 /** Who works and who waits, with what holds each floor in words. */
-export const cyclePart = (floors: readonly ShownFloor[], paper: PaperWords): CyclePart => {
+export const cyclePart = (
+  floors: readonly ShownFloor[],
+  citations: Citations,
+  paper: PaperWords,
+): CyclePart => {
   const holds = floors.map(({ floor }) => {
     const chain = chainSentence(floor.hold, paper);
     const hold = holdSentence(floor, paper);
@@ -74,6 +81,7 @@ export const cyclePart = (floors: readonly ShownFloor[], paper: PaperWords): Cyc
             })),
         })),
       })),
+      workings: chartWorkings(drawn, ['cycle'], citations),
       ticks: ticksOf(longest, (n) => paper.say('prediction.seconds', { n })),
     },
   };

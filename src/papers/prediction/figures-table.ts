@@ -1,14 +1,14 @@
 import type { FloorAssessment, LaneFigures } from '../../floor/assessment.ts';
 import type { Kind } from '../../quantity/index.ts';
 import type { PaperWords } from '../paper-words.ts';
-import type { Citations } from '../workings/citations.ts';
+import type { Citations, Marks } from '../workings/citations.ts';
 import type { ShownFloor } from './spine.ts';
 
 export interface FigureCell {
   readonly text: string;
   readonly interval?: string;
   readonly assumed: boolean;
-  readonly working?: string;
+  readonly working: Marks;
 }
 
 /** Figures that no finding shows already, a row each, a cell for each floor. */
@@ -20,7 +20,7 @@ export interface FiguresTable {
 export interface LanesTable {
   readonly title: string;
   readonly columns: readonly string[];
-  readonly rows: readonly (readonly string[])[];
+  readonly rows: readonly { readonly cells: readonly string[]; readonly workings: Marks }[];
 }
 
 const inFindings = (floors: readonly ShownFloor[]): ReadonlySet<string> =>
@@ -38,7 +38,6 @@ const cellOf = (
   // what neither has a value nor misses one does not belong to a floor of this kind
   if (figure === undefined || (figure.value === undefined && figure.missing.length === 0)) return null;
   const interval = paper.interval(figure);
-  const working = citations.mark(floor, figure.working);
   return {
     text:
       figure.value === undefined
@@ -46,7 +45,7 @@ const cellOf = (
         : paper.quantity(figure.value, figure.kind).text,
     ...(interval === undefined ? {} : { interval }),
     assumed: figure.assumed.length > 0,
-    ...(working === '' ? {} : { working }),
+    working: citations.mark(floor, figure.working),
   };
 };
 
@@ -94,14 +93,16 @@ export const lanesTable = (
     ...laneColumns.map(([word]) => paper.say(`prediction.${word}`)),
     paper.say('prediction.lane.workings'),
   ],
-  rows: lanes.map((lane) => [
-    lane.lane,
-    ...laneColumns.map(([word, kind, of]) => {
-      const value = of(lane);
-      return value === undefined || (word === 'shortBy' && value === 0)
-        ? '–'
-        : paper.quantity(value, kind).text;
-    }),
-    citations.mark(floor, lane.workings.flow, lane.workings.fill, lane.workings.dose),
-  ]),
+  rows: lanes.map((lane) => ({
+    cells: [
+      lane.lane,
+      ...laneColumns.map(([word, kind, of]) => {
+        const value = of(lane);
+        return value === undefined || (word === 'shortBy' && value === 0)
+          ? '–'
+          : paper.quantity(value, kind).text;
+      }),
+    ],
+    workings: citations.mark(floor, lane.workings.flow, lane.workings.fill, lane.workings.dose),
+  })),
 });

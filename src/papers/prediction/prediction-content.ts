@@ -89,11 +89,11 @@ export const predictionContent = (
     spreads: inPairs(shown).map((pair) => spreadOf(pair, citations, paper)),
     figures: figuresTable(shown, citations, paper),
     utilities: utilitiesPart(shown, citations, paper),
-    cycle: cyclePart(shown, paper),
+    cycle: cyclePart(shown, citations, paper),
     lanes: shown
       .filter(({ floor }) => floor.lanes.length > 0)
       .map(({ floor }) => lanesTable(floor, citations, paper)),
-    charts: chartsOf(shown, paper),
+    charts: chartsOf(shown, citations, paper),
     remedies: remedyGroups(shown, remedies, paper),
     rests: shown.map((one) => restsOn(one, paper)),
     words: {

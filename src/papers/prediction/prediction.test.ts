@@ -9,7 +9,7 @@ import { assessBook, remediesFor } from '../../floor/index.ts';
 import { formatNumber } from '../../quantity/index.ts';
 import { makeTypesetter } from '../frame/typst-compiler.ts';
 import { bookOf, hash, predictionOf } from '../testing/books.ts';
-import { fontsOf, outside, type ReadPdf, readPdf } from '../testing/read-pdf.ts';
+import { fontsOf, linksOf, outside, type ReadPdf, readPdf } from '../testing/read-pdf.ts';
 
 const typesetter = makeTypesetter();
 const gravity = bookOf(gravityText);
@@ -22,6 +22,7 @@ const flat = (text: string): string => text.replace(/\s+/g, ' ');
 
 describe('the prediction of the floors', () => {
   let pdf: ReadPdf;
+  let printed: Uint8Array;
   // an example that has a finding which is short
   const book = exampleOf('main.json');
   const assessment = assessBook(book);
@@ -30,7 +31,8 @@ describe('the prediction of the floors', () => {
   );
   const remedies = short.flatMap((question) => remediesFor(book, question));
   beforeAll(async () => {
-    pdf = await readPdf(predictionOf(book, typesetter, { remedies, revision: 7 }));
+    printed = predictionOf(book, typesetter, { remedies, revision: 7 });
+    pdf = await readPdf(printed);
   });
 
   it('says at the head of every page which book it is of, in which state and on which day', () => {
@@ -81,6 +83,19 @@ describe('the prediction of the floors', () => {
     );
     expect(short).toBeGreaterThan(0);
     expect(unknown).toBeGreaterThan(short ?? 0);
+  });
+
+  it('leads from each mark to its working, and from the working back to the pages that name it', async () => {
+    const links = await linksOf(printed, pdf);
+    const marks = links.filter(({ text }) => /^w\d+$/.test(text));
+    expect(marks.length).toBeGreaterThan(50);
+    for (const { text, to } of marks) expect(to.text).toContain(`${text} `);
+    const back = links.filter(({ text }) => /^\d+$/.test(text));
+    for (const { text, to } of back) expect(to.page).toBe(Number(text));
+    // a page that names a working is named there
+    const named = new Set(marks.map(({ page, to }) => `${to.page} ${page}`));
+    for (const { page, to } of back) expect(named.has(`${page} ${to.page}`)).toBe(true);
+    expect(new Set(back.map(({ page }) => page))).toEqual(new Set(marks.map(({ to }) => to.page)));
   });
 
   it('carries every working that a figure names', () => {

@@ -3,7 +3,7 @@ import { type BarShape, barShape } from '../../floor/bar-shape.ts';
 import { tellingDigits } from '../../floor/telling-digits.ts';
 import { marginText } from '../finding-texts.ts';
 import type { PaperWords } from '../paper-words.ts';
-import type { Citations } from '../workings/citations.ts';
+import type { Citations, Marks } from '../workings/citations.ts';
 import { holdSentence } from './hold-sentence.ts';
 
 /** A floor at the head of its side: what it makes, against what was agreed. */
@@ -31,7 +31,7 @@ export interface SpineSide {
   readonly margin?: string;
   readonly is: Verdict;
   readonly marks: string;
-  readonly working?: string;
+  readonly working: Marks;
   readonly bar: PrintedBar;
 }
 
@@ -75,7 +75,6 @@ const sideOf = (
   const digits = tellingDigits(finding);
   const interval = paper.interval(have, digits);
   const margin = marginText(finding, paper);
-  const working = citations.mark(floor.floor, have.working, demand.working);
   return {
     hue,
     value:
@@ -87,7 +86,7 @@ const sideOf = (
     ...(margin === undefined ? {} : { margin }),
     is: verdict,
     marks: `${ifSaid ? '\u00a0*' : ''}${restsOnAssumed(finding) ? '\u00a0†' : ''}`,
-    ...(working === '' ? {} : { working }),
+    working: citations.mark(floor.floor, have.working, demand.working),
     bar: { ...barShape(finding), most: sense === 'most' },
   };
 };

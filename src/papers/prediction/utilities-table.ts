@@ -2,7 +2,7 @@ import type { FloorAssessment, Verdict } from '../../floor/assessment.ts';
 import { type UtilityFinding, utilities } from '../../floor/utilities/utility-finding.ts';
 import { askedText, findingName, hasText, marginText, utilityVerdictText } from '../finding-texts.ts';
 import type { PaperWords } from '../paper-words.ts';
-import type { Citations } from '../workings/citations.ts';
+import type { Citations, Marks } from '../workings/citations.ts';
 import { restsOnAssumed, type ShownFloor } from './spine.ts';
 
 /** One question of a utility that is short or not known. */
@@ -10,9 +10,9 @@ export interface OpenUtility {
   readonly trade: string;
   readonly name: string;
   readonly asks: string;
-  readonly asksMark: string;
+  readonly asksMark: Marks;
   readonly has: string;
-  readonly hasMark: string;
+  readonly hasMark: Marks;
   readonly said: string;
   readonly is: Verdict;
 }

@@ -1,11 +1,13 @@
 import type { FloorAssessment, Verdict } from '../../floor/assessment.ts';
 import { figureText, hasText, utilityVerdictText } from '../finding-texts.ts';
 import type { PaperWords } from '../paper-words.ts';
+import type { Marks } from '../workings/citations.ts';
 
 /** One of the first things that an electrician looks for. */
 export interface Glance {
   readonly name: string;
   readonly text: string;
+  readonly marks: Marks;
   /** Absent where nothing is judged. */
   readonly is?: Verdict;
 }
@@ -48,24 +50,32 @@ const fitted = (question: string, floorTag: string, { book, sayOr }: PaperWords)
 };
 
 /** Supply, loads, sizes, protection, earthing and unbalance of a floor, each with its verdict. */
-export const powerGlance = (floor: FloorAssessment, paper: PaperWords): readonly Glance[] => {
+export const powerGlance = (
+  floor: FloorAssessment,
+  mark: (working: number | undefined) => Marks,
+  paper: PaperWords,
+): readonly Glance[] => {
   const { book, say } = paper;
   const { findings, figures } = floor.utilities;
   const power = book.floors?.find(({ tag }) => tag === floor.floor)?.power;
   const tieIns = (book.line?.tieIns ?? []).filter(({ kind }) => kind === 'power');
-  const drawn = ['runningCurrent', 'apparentPower'].map((id) => {
+  const drawn = ['runningCurrent', 'apparentPower'].flatMap((id) => {
     const figure = figures.find((one) => one.id === id)?.figure;
-    return figure?.value === undefined ? undefined : figureText(figure, paper);
+    return figure?.value === undefined ? [] : [figure];
   });
-  const plain: readonly (readonly [word: string, text: string])[] = [
+  const plain: readonly (readonly [word: string, text: string, marks?: Marks])[] = [
     ['tieIn', tieIns.map(({ tag, name, connection }) => joined([tag, name, connection])).join('; ')],
     ['supply', power?.system ?? joined([written(power?.voltage), written(power?.frequency)])],
-    ['load', joined(drawn)],
+    [
+      'load',
+      joined(drawn.map((figure) => figureText(figure, paper))),
+      drawn.flatMap(({ working }) => mark(working)),
+    ],
   ];
   return [
     ...plain
       .filter(([, text]) => text !== '')
-      .map(([word, text]) => ({ name: say(`preparation.glance.${word}`), text })),
+      .map(([word, text, marks = []]) => ({ name: say(`preparation.glance.${word}`), text, marks })),
     ...judged.flatMap(([word, question]): readonly Glance[] =>
       findings
         .filter((one) => one.question === question)
@@ -81,6 +91,7 @@ export const powerGlance = (floor: FloorAssessment, paper: PaperWords): readonly
             text: joined(
               finding.have.value === undefined && finding.verdict === 'unknown' ? [verdict] : [has, verdict],
             ),
+            marks: [finding.have.working, finding.demand.working].flatMap((one) => mark(one)),
             is: finding.verdict,
           };
         }),

@@ -3,6 +3,7 @@ import type { BarShape } from '../../floor/bar-shape.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
 import { type PlanContent, planContent } from '../plan/plan-content.ts';
+import type { Marks } from '../workings/citations.ts';
 import type { WorkingsContent } from '../workings/workings-content.ts';
 import type { Glance } from './power-glance.ts';
 
@@ -21,9 +22,9 @@ export interface PreparationRow {
   /** What the line asks and what the floor has; `not known` where nobody said. */
   readonly demand: string;
   readonly has: string;
-  /** Marks of their workings; empty where none stands behind it. */
-  readonly demandMark: string;
-  readonly hasMark: string;
+  /** Marks of their workings. */
+  readonly demandMark: Marks;
+  readonly hasMark: Marks;
   readonly verdict: Verdict;
   /** `carries`, `short of 6 bar(g)`, `not known, asks 6 bar(g)`. */
   readonly said: string;
@@ -53,7 +54,7 @@ export interface PreparationQuestion {
 export interface PreparationDraw {
   readonly name: string;
   readonly value: string;
-  readonly working: string;
+  readonly working: Marks;
   readonly marks: readonly string[];
 }
 

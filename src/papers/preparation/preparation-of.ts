@@ -15,7 +15,7 @@ import {
   utilityVerdictText,
 } from '../finding-texts.ts';
 import type { PaperWords } from '../paper-words.ts';
-import type { Citations } from '../workings/citations.ts';
+import type { Citations, Marks } from '../workings/citations.ts';
 import { fixOf } from './fix-of.ts';
 import { powerGlance } from './power-glance.ts';
 import {
@@ -71,7 +71,7 @@ const rowOf = (
   what: string,
   tieIn: PreparationRow['tieIn'],
   fix: string | undefined,
-  mark: (working: number | undefined) => string,
+  mark: (working: number | undefined) => Marks,
   paper: PaperWords,
 ): PreparationRow => {
   const { demand, have, sense, verdict, question } = finding;
@@ -110,7 +110,7 @@ const behindTransformer = ({ floor }: FloorAssessment, { book, say, utility }: P
 const drawsOf = (
   floor: FloorAssessment,
   utility: Utility,
-  mark: (working: number | undefined) => string,
+  mark: (working: number | undefined) => Marks,
   paper: PaperWords,
 ): readonly PreparationDraw[] => {
   const behind = behindTransformer(floor, paper);
@@ -140,7 +140,7 @@ export const preparationOf = (
   citations?: Citations,
 ): Preparation => {
   const { book, say } = paper;
-  const mark = (working: number | undefined): string => citations?.mark(floorTag, working) ?? '';
+  const mark = (working: number | undefined): Marks => citations?.mark(floorTag, working) ?? [];
   const floor = assessment.floors.find((one) => one.floor === floorTag);
   if (floor === undefined) throw new Error(`no floor ${floorTag} in the assessment`);
   const asked = openQuestions(book, assessment, floorTag).filter(({ who }) => who === 'site');
@@ -176,7 +176,7 @@ export const preparationOf = (
   const pages = trades.map(
     (trade): TradePage => ({
       trade,
-      ...(trade === 'power' ? { glance: powerGlance(floor, paper) } : {}),
+      ...(trade === 'power' ? { glance: powerGlance(floor, mark, paper) } : {}),
       rows: rowsOf(trade),
       notes: notesOf(floor, trade, paper),
       draws: trade === 'site' ? [] : drawsOf(floor, trade, mark, paper),

@@ -14,7 +14,7 @@ import type { Head } from '../../record/envelope.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
 import { countsLine, headLines } from '../proof-lines.ts';
-import type { Citations } from '../workings/citations.ts';
+import type { Citations, Marks } from '../workings/citations.ts';
 import { sayingOnPaper } from './saying-on-paper.ts';
 
 /** What the protocol of one floor is made from. */
@@ -32,7 +32,7 @@ export interface ProtocolCondition {
   readonly name: string;
   readonly wanted: string;
   /** Marks of the workings behind what is wanted. */
-  readonly mark: string;
+  readonly mark: Marks;
   readonly read?: string;
   /** `no` where it did not hold. */
   readonly broken: boolean;
@@ -59,7 +59,7 @@ export interface ProtocolCheck {
   readonly hold: boolean;
   readonly limit: string;
   /** Marks of the workings behind the limit. */
-  readonly mark: string;
+  readonly mark: Marks;
   /** What this floor can do with it, where that is less than to prove it. */
   readonly plan: string;
   readonly instrument: string;
@@ -152,7 +152,7 @@ const resultOf = (
 const checkOf = (
   one: ProvedCheck,
   sentences: CheckSentences,
-  mark: (limits: readonly Limit[]) => string,
+  mark: (limits: readonly Limit[]) => Marks,
   paper: PaperWords,
 ): ProtocolCheck => {
   const { check, inForce } = one;
@@ -168,7 +168,7 @@ const checkOf = (
   const conditionOf = (
     id: string,
     wanted: string,
-    made: string,
+    made: Marks,
     held: { readonly held?: boolean | undefined } | undefined,
   ): ProtocolCondition => {
     const told = claims.get(id);
@@ -199,7 +199,7 @@ const checkOf = (
           read.get(condition.id),
         ),
       ),
-      ...check.ownConditions.map((text) => conditionOf(text, '', '', own.get(text))),
+      ...check.ownConditions.map((text) => conditionOf(text, '', [], own.get(text))),
     ],
     boxes: check.limits.length === 0 ? 0 : Math.min(mostBoxes, check.readings),
     ...(result === undefined ? {} : { result }),
@@ -223,7 +223,7 @@ export const protocolContent = (
   paper: PaperWords,
 ): ProtocolContent => {
   const { say } = paper;
-  const mark = (limits: readonly Limit[]): string =>
+  const mark = (limits: readonly Limit[]): Marks =>
     citations.mark(floor.floor, ...limits.map(({ working }) => working));
   const sentences = checkSentences(paper.book, sayingOnPaper(paper));
   const before = proof.floors.find((one) => one.floor === floor.carryOver[0]?.from);
@@ -257,7 +257,7 @@ export const protocolContent = (
     }),
     punch: punchOf(proof.punch, floor.floor, paper),
     gates: floor.gates.map(({ gate, lacks, signed, passed }) => ({
-      gate,
+      gate: say(`proof.gate.${gate}`),
       wanted:
         lacks.length === 0 ? say('protocol.gate.nothing') : say('protocol.gate.lacks', { n: lacks.length }),
       signed:

@@ -4,14 +4,14 @@ import { settingMoments } from '../../record/setting-moments.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
 import { allowedText, settingText } from '../setting-text.ts';
-import type { Citations } from '../workings/citations.ts';
+import type { Citations, Marks } from '../workings/citations.ts';
 
 /** One setting on paper: what it was at each moment, with room to write where nobody recorded it. */
 export interface RegisterLine {
   readonly what: string;
   readonly allowed: string;
   /** Marks of the workings behind what is allowed. */
-  readonly mark: string;
+  readonly mark: Marks;
   /** As the book designs it; empty where it does not say. */
   readonly designed: string;
   readonly at: readonly { readonly text: string; readonly beyond: boolean; readonly changed: boolean }[];
@@ -31,7 +31,7 @@ export interface RegisterContent {
 const lineOf = (
   one: RegisterRow,
   names: ReturnType<typeof settingWords>,
-  mark: (row: RegisterRow) => string,
+  mark: (row: RegisterRow) => Marks,
   paper: PaperWords,
 ): RegisterLine => {
   const { row } = one;
@@ -66,7 +66,7 @@ export const registerContent = (
   const { say } = paper;
   const names = settingWords(paper.book, say, paper.locale);
   const site = floorBoundFor(paper.book, undefined);
-  const mark = ({ range: { least, most } }: RegisterRow): string =>
+  const mark = ({ range: { least, most } }: RegisterRow): Marks =>
     citations.mark(site, least?.working, most?.working);
   const places = new Map<string, RegisterLine[]>();
   for (const one of register.rows) {

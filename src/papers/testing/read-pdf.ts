@@ -8,6 +8,18 @@ export interface PdfText {
   readonly baseline: number;
 }
 
+/** A way from one place of a paper to another. */
+export interface PdfLink {
+  readonly page: number;
+  /** What one clicks on. */
+  readonly text: string;
+  readonly to: {
+    readonly page: number;
+    /** The text of the line to which it leads. */
+    readonly text: string;
+  };
+}
+
 export interface ReadPdf {
   readonly pages: readonly { readonly width: number; readonly height: number; readonly text: string }[];
   readonly items: readonly PdfText[];
@@ -85,4 +97,51 @@ export const outside = ({ items, pages }: ReadPdf): readonly PdfText[] => {
       baseline > height - away * 0.7
     );
   });
+};
+
+interface LinkAnnotation {
+  readonly subtype: string;
+  readonly rect: readonly [left: number, bottom: number, right: number, top: number];
+  readonly dest?: readonly [
+    page: Parameters<PdfDocument['getPageIndex']>[0],
+    how: unknown,
+    left: number,
+    top: number,
+  ];
+}
+
+type PdfDocument = Awaited<ReturnType<typeof getDocumentProxy>>;
+
+/** The links within a paper, as another program follows them. */
+export const linksOf = async (bytes: Uint8Array, { items }: ReadPdf): Promise<readonly PdfLink[]> => {
+  const pdf = await getDocumentProxy(new Uint8Array(bytes));
+  /** What stands between two heights of a page, from the left on. */
+  const textIn = (page: number, [bottom, top]: readonly [number, number], from = 0, to = Infinity): string =>
+    items
+      .filter(
+        (one) =>
+          one.page === page &&
+          one.baseline >= bottom &&
+          one.baseline <= top &&
+          one.left >= from - 1 &&
+          one.left < to,
+      )
+      .map(({ text }) => text)
+      .join('');
+  const links: PdfLink[] = [];
+  for (let page = 1; page <= pdf.numPages; page += 1) {
+    for (const one of (await (await pdf.getPage(page)).getAnnotations()) as readonly LinkAnnotation[]) {
+      if (one.subtype !== 'Link' || one.dest === undefined) continue;
+      const [left, bottom, right, top] = one.rect;
+      const [target, , , height] = one.dest;
+      const to = (await pdf.getPageIndex(target)) + 1;
+      links.push({
+        page,
+        text: textIn(page, [bottom, top], left, right),
+        // a line of text is no higher than this
+        to: { page: to, text: textIn(to, [height - 14, height]) },
+      });
+    }
+  }
+  return links;
 };

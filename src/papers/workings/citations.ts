@@ -2,18 +2,28 @@ import type { Step } from '../../fill/worksheet.ts';
 import type { FloorAssessment, Working } from '../../floor/assessment.ts';
 import type { PaperWords } from '../paper-words.ts';
 
+/** A working by its mark, with the name of its place in the appendix, to which the mark leads. */
+export interface Cited {
+  readonly mark: string;
+  readonly at: string;
+}
+
+/** Marks of the workings behind a figure; none where no working stands behind it. */
+export type Marks = readonly Cited[];
+
 /** The workings of one floor that the appendix has to hold, under their numbers. */
 export interface CitedFloor {
   readonly floor: FloorAssessment;
+  /** Which of the floors it is. */
+  readonly place: number;
   readonly workings: readonly (readonly [number, Working])[];
 }
 
 /** Gives each figure the mark of its working, and keeps which of them some figure named. */
 export interface Citations {
-  /** `w12, w3`; empty where no working stands behind a figure. */
-  readonly mark: (floor: string, ...workings: readonly (Working | number | undefined)[]) => string;
+  readonly mark: (floor: string, ...workings: readonly (Working | number | undefined)[]) => Marks;
   /** Takes in a worksheet with all its steps; the mark of each. */
-  readonly worksheet: (floor: string, steps: readonly Step[]) => readonly string[];
+  readonly worksheet: (floor: string, steps: readonly Step[]) => Marks;
   /** Takes in a sheet alone, whose numbers stand where it is named; gives its id. */
   readonly sheet: (id: string) => string;
   /** What was named so far, and what that took something from. */
@@ -22,6 +32,8 @@ export interface Citations {
 
 interface Kept {
   readonly floor: FloorAssessment;
+  /** Which of the floors it is. */
+  readonly place: number;
   /** Those of the floor itself, then those that a paper brought along. */
   readonly all: Working[];
   readonly numbers: Map<Working, number>;
@@ -41,6 +53,9 @@ const withThoseBehind = ({ all, named }: Kept): CitedFloor['workings'] => {
   return [...all.entries()].filter(([number]) => found.has(number));
 };
 
+/** The name of a working's place in the appendix. */
+export const placeOfWorking = (floor: number, working: number): string => `w${floor}-${working}`;
+
 /**
  * The marks of the workings of some floors.
  *
@@ -49,14 +64,17 @@ const withThoseBehind = ({ all, named }: Kept): CitedFloor['workings'] => {
  */
 export const makeCitations = (floors: readonly FloorAssessment[], { say }: PaperWords): Citations => {
   const kept = new Map<string, Kept>(
-    floors.map((floor) => {
+    floors.map((floor, place) => {
       const all = [...floor.workings];
       const numbers = new Map(all.map((working, number) => [working, number]));
-      return [floor.floor, { floor, all, numbers, named: new Set() }];
+      return [floor.floor, { floor, place, all, numbers, named: new Set() }];
     }),
   );
   const sheets = new Set<string>();
-  const markOf = (number: number): string => say('workings.mark', { number: number + 1 });
+  const cite = ({ place, named }: Kept, number: number): Cited => {
+    named.add(number);
+    return { mark: say('workings.mark', { number: number + 1 }), at: placeOfWorking(place, number) };
+  };
   const bring = ({ all, numbers }: Kept, working: Working): number => {
     const known = numbers.get(working);
     if (known !== undefined) return known;
@@ -66,27 +84,23 @@ export const makeCitations = (floors: readonly FloorAssessment[], { say }: Paper
   return {
     mark: (floor, ...workings) => {
       const own = kept.get(floor);
-      if (own === undefined) return '';
-      const marks = workings.flatMap((working) => {
+      if (own === undefined) return [];
+      const numbers = workings.flatMap((working) => {
         if (working === undefined) return [];
-        const number = typeof working === 'number' ? working : bring(own, working);
-        own.named.add(number);
-        return [markOf(number)];
+        return [typeof working === 'number' ? working : bring(own, working)];
       });
-      return [...new Set(marks)].join(', ');
+      return [...new Set(numbers)].map((number) => cite(own, number));
     },
     worksheet: (floor, steps) => {
       const own = kept.get(floor);
-      if (own === undefined) return steps.map(() => '');
+      if (own === undefined) return [];
       const first = own.all.length;
       return steps.map(({ from, ...step }) => {
         const origins = Object.entries(from).map(([input, origin]) => [
           input,
           { working: first + origin.step, output: origin.output },
         ]);
-        const number = bring(own, { ...step, from: Object.fromEntries(origins) });
-        own.named.add(number);
-        return markOf(number);
+        return cite(own, bring(own, { ...step, from: Object.fromEntries(origins) }));
       });
     },
     sheet: (id) => {
@@ -94,7 +108,7 @@ export const makeCitations = (floors: readonly FloorAssessment[], { say }: Paper
       return id;
     },
     cited: () => ({
-      floors: [...kept.values()].map((own) => ({ floor: own.floor, workings: withThoseBehind(own) })),
+      floors: [...kept.values()].map((own) => ({ ...own, workings: withThoseBehind(own) })),
       sheets: [...sheets],
     }),
   };

@@ -1,8 +1,10 @@
 import type { Origin, Working } from '../../floor/assessment.ts';
+import { handwritten } from '../../quantity/index.ts';
 import type { Field, Value } from '../../sheets/frame.ts';
 import { registry } from '../../sheets/registry.ts';
 import { makeCatalogue } from '../../text/index.ts';
 import type { PaperWords } from '../paper-words.ts';
+import { placeOfWorking } from './citations.ts';
 
 export interface WorkingLine {
   readonly name: string;
@@ -12,6 +14,8 @@ export interface WorkingLine {
 
 export interface PrintedWorking {
   readonly mark: string;
+  /** Name of its place, to which marks lead. */
+  readonly at: string;
   readonly title: string;
   /** Number of its sheet in the list of formulas. */
   readonly sheet: string;
@@ -26,7 +30,9 @@ const mostOfList = 8;
 
 /** A value of a sheet in the units of the reader; a long list by its first. */
 export const valueText = (value: Value, field: Field | undefined, { quantity, say }: PaperWords): string => {
-  if (typeof value === 'string' || field === undefined || field.type === 'choice') return String(value);
+  if (typeof value === 'string' || field === undefined || field.type === 'choice') {
+    return handwritten(String(value));
+  }
   if (typeof value === 'number') return quantity(value, field.kind, field.digits).text;
   const shown = value
     .slice(0, mostOfList)
@@ -66,7 +72,7 @@ export const noteTexts = ({ sheet, notes }: Working, { translation }: PaperWords
 /** A working in words; `notes` and `sheets` have the marks of what is printed once for all. */
 export const printedWorking = (
   working: Working,
-  number: number,
+  { place, number }: { readonly place: number; readonly number: number },
   marks: { readonly notes: ReadonlyMap<string, string>; readonly sheets: ReadonlyMap<string, string> },
   paper: PaperWords,
 ): PrintedWorking => {
@@ -76,6 +82,7 @@ export const printedWorking = (
   const notes = noteTexts(working, paper).map((text) => marks.notes.get(text) ?? '');
   return {
     mark: paper.say('workings.mark', { number: number + 1 }),
+    at: placeOfWorking(place, number),
     title: paper.inWords(own?.title ?? working.sheet),
     sheet: marks.sheets.get(working.sheet) ?? '',
     inputs: Object.entries(working.inputs).map(([name, value]) => {

@@ -38,11 +38,11 @@ export const workingsContent = (citations: Citations, paper: PaperWords): Workin
   const sheets = marked(used.keys(), 'workings.sheet', paper);
   return {
     parts: cited.floors
-      .map(({ floor, workings }, hue) => ({
-        hue,
+      .map(({ floor, place, workings }) => ({
+        hue: place,
         title: paper.say('workings.of', { floor: floor.name }),
         workings: workings.map(([number, working]) =>
-          printedWorking(working, number, { notes, sheets }, paper),
+          printedWorking(working, { place, number }, { notes, sheets }, paper),
         ),
       }))
       .filter(({ workings }) => workings.length > 0),

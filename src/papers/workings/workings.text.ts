@@ -6,7 +6,7 @@ export const workingsText: Bundle = {
     'workings.title': 'Workings',
     'workings.of': 'Workings at {floor}',
     'workings.about':
-      'Each figure with what went into it. Values in the units of this book; (w3) came out of working 3 of the same floor, n1 is a note and f1 a formula at the end.',
+      'Each figure with what went into it. Values in the units of this book; (w3) came out of working 3 of the same floor, n1 is a note and f1 a formula at the end. ← gives the pages that name it.',
     'workings.key':
       'w12 stands for working 12 of that floor, at the end: what went in, where it came from, what came out.',
     'workings.mark': 'w{number}',

@@ -50,7 +50,7 @@ export const userDemandSheet = defineSheet({
   version: 1,
   inputs: {
     volumes: listField('normalAirVolume', 'V_i', normalVolumes),
-    rates: listField('rate', 'n_i', rates),
+    rates: listField('startRate', 'n_i', rates),
     durations: listField('time', 't_i', { least: 1e-3, most: 1e6 }),
     together: listField('count', 'k_i', { least: 0, most: 1000 }),
     leak: numberField('normalAirFlow', 'q_l', { ...normalFlows, assumed: 0 }),

@@ -71,7 +71,7 @@ export const capChuteSheet = defineSheet<ChuteInputs, Chute>({
     refill: numberField('time', 't_r'),
     drain: numberField('time', 't_d'),
     duty: numberField('ratio', 'd'),
-    starts: numberField('rate', 'f'),
+    starts: numberField('startRate', 'f'),
     reserve: numberField('time', 't_l'),
     reserveNeeded: numberField('count', 'V_{l,\\min}'),
   },

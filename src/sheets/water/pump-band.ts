@@ -21,7 +21,7 @@ export const pumpBandSheet = defineSheet({
   version: 1,
   inputs: {
     pumpFlow: numberField('volumeFlow', 'Q', flows),
-    starts: numberField('rate', 'n', { least: 1e-6, most: 10 }),
+    starts: numberField('startRate', 'n', { least: 1e-6, most: 10 }),
   },
   outputs: { volume: numberField('volume', 'V') },
   formula: ['V = \\frac{Q}{4 n}'],

@@ -278,7 +278,7 @@ export const airNeeds = (book: Book): readonly Need[] => {
       ...common,
       question: 'airStarts',
       sense: 'most',
-      kind: 'rate',
+      kind: 'startRate',
       answer: startsAnswer,
       levers: receiver,
     },
