@@ -1,7 +1,9 @@
 import type { Book } from '../book/index.ts';
 import type { Assessment, FloorAssessment } from '../floor/assessment.ts';
 import type { Problem } from '../quantity/problem.ts';
+import { type Clocked, clockOn } from '../record/clocked.ts';
 import type { Envelope } from '../record/envelope.ts';
+import { tryKey } from '../record/standing.ts';
 import { type AfterRow, afterwardsOf } from './afterwards.ts';
 import { placesOfBook } from './book-places.ts';
 import { type CarryOver, carriedOver, standing } from './carry-over.ts';
@@ -54,13 +56,11 @@ export interface BookProof {
   readonly problems: readonly Problem[];
 }
 
-const ofCheck = (floor: string, check: string): string => `${floor}\n${check}`;
-
 /** Tries by floor and check, each list as it was in order. */
 const triesByCheck = (results: readonly RecordedResult[]): ReadonlyMap<string, readonly RecordedResult[]> => {
   const tries = new Map<string, RecordedResult[]>();
   for (const one of results) {
-    const key = ofCheck(one.floor, one.check);
+    const key = tryKey(one.floor, one.check);
     const known = tries.get(key);
     if (known === undefined) tries.set(key, [one]);
     else known.push(one);
@@ -97,23 +97,34 @@ const keeps =
   (point: PunchPoint): boolean =>
     point.floor === undefined || point.floor === floor || role !== 'built on';
 
+/** Records, or those of them that count, with when each of them was written. */
+export interface RecordsInTime extends Clocked {
+  readonly records: readonly Envelope[];
+}
+
+/** Every record of a set with its moment. */
+export const inTime = (records: readonly Envelope[]): RecordsInTime => ({ records, ...clockOn(records) });
+
 /**
  * What is to be proved on each floor of a book and what its records say of it.
  *
  * Method   checks from the book, each planned for its floor; results judged against them; what the floor that the line was
  *          built on leaves goes to every floor after it
- * Symbols  records  the set, whole by verifyRecords;  from  day on which what is left begins, over the book's
+ * Symbols  recorded  the set, whole by verifyRecords, or what counts of it by standOn: all is the same but the earlier
+ *                    tries, and that of those nobody is told that they name no check;  from  day on which what is left
+ *                    begins, over the book's
  * Returns  floors in the order of the book, and every result that could not be taken
  * Cost     an assessment's utilities, if nobody asked for them yet; then O(checks) a floor and O(checks^2) for what waits
  */
-export const proofOfBook = (
+export const proofOfRecords = (
   book: Book,
   assessment: Assessment,
-  records: readonly Envelope[] = [],
+  recorded: RecordsInTime,
   { from }: { readonly from?: string } = {},
 ): BookProof => {
+  const { records } = recorded;
   const places = placesOfBook(book);
-  const moments = claimedMoments(records);
+  const moments = claimedMoments(recorded);
   const { results, problems: sourceless } = withRuns(
     resultsOf(records, moments),
     resultsOfRuns(book, records),
@@ -125,7 +136,7 @@ export const proofOfBook = (
   const proved = assessment.floors.map((floor) => ({
     floor,
     checks: plannedChecks(proofContext(book, assessment, floor.floor)).map((check) =>
-      provedCheck(check, tries.get(ofCheck(floor.floor, check.id)) ?? [], places),
+      provedCheck(check, tries.get(tryKey(floor.floor, check.id)) ?? [], places),
     ),
   }));
   const first = proved.find(({ floor }) => floor.role === 'built on');
@@ -151,7 +162,7 @@ export const proofOfBook = (
   return {
     floors,
     punch,
-    replies: repliesOf(records),
+    replies: repliesOf(records, recorded.ends),
     waits,
     afterwards: afterwardsOf(book, records, acceptedOn(floors, records)),
     doubts: moments.doubts,
@@ -163,3 +174,11 @@ export const proofOfBook = (
     ],
   };
 };
+
+/** The same of a plain set of records, each at hand. */
+export const proofOfBook = (
+  book: Book,
+  assessment: Assessment,
+  records: readonly Envelope[] = [],
+  options: { readonly from?: string } = {},
+): BookProof => proofOfRecords(book, assessment, inTime(records), options);

@@ -4,6 +4,7 @@ import type { Bundle } from '../text/index.ts';
 import type { CarryReason } from './carry-over.ts';
 import type { CheckSort, InstrumentSort } from './check.ts';
 import type { ConditionSort, Holds } from './condition.ts';
+import type { GateName } from './gate-names.ts';
 import type { Shortfall } from './judge-result.ts';
 import type { Lack } from './lack.ts';
 import type { Plan } from './plan.ts';
@@ -11,6 +12,15 @@ import type { CheckState } from './proved-check.ts';
 import type { Stage } from './stage.ts';
 
 type Words<K extends string> = Readonly<Record<K, string>>;
+
+const gate: Words<GateName> = {
+  'ready to run off': 'Ready to run off',
+  'ready to ship': 'Ready to ship',
+  'ready to travel': 'Ready to travel',
+  'ready to energise': 'Ready to energise',
+  'ready to produce': 'Ready to produce',
+  accepted: 'Accepted',
+};
 
 const stage: Words<Stage> = {
   placed: 'Placed and bonded',
@@ -296,6 +306,7 @@ const areas: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   waitKind,
   holder,
   point,
+  gate,
 };
 
 /** What is said around them, see check-sentences.ts. */

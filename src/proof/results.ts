@@ -1,7 +1,7 @@
 import { currentRecords } from '../record/current-records.ts';
 import type { Envelope } from '../record/envelope.ts';
 import type { Basis } from './book-places.ts';
-import { type ClaimedMoments, claimedMoments } from './claimed-moments.ts';
+import type { ClaimedMoments } from './claimed-moments.ts';
 
 /** A condition as it was read when a check was tried. */
 export interface ConditionReading {
@@ -72,7 +72,7 @@ const ofFirst = ({ check, floor, by, result, witness, evidence, remark }: FirstB
  */
 export const resultsOf = (
   records: readonly Envelope[],
-  { sorted }: ClaimedMoments = claimedMoments(records),
+  { sorted }: Pick<ClaimedMoments, 'sorted'>,
 ): readonly RecordedResult[] =>
   sorted(
     currentRecords(records)

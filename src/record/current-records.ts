@@ -15,6 +15,25 @@ export interface Current {
   readonly contested: readonly Contested[];
 }
 
+/** Those that replace each record, by its id; a circle replaces nothing. */
+const replacements = (
+  records: readonly Pick<Envelope, 'id' | 'supersedes'>[],
+): ReadonlyMap<string, readonly string[]> => {
+  const cyclic = cyclicIds(records);
+  const replacedBy = new Map<string, string[]>();
+  for (const { id, supersedes } of records) {
+    if (supersedes === undefined || cyclic.has(id)) continue;
+    const others = replacedBy.get(supersedes);
+    if (others) others.push(id);
+    else replacedBy.set(supersedes, [id]);
+  }
+  return replacedBy;
+};
+
+/** Ids of the records that others replace. */
+export const replacedIds = (records: readonly Pick<Envelope, 'id' | 'supersedes'>[]): ReadonlySet<string> =>
+  new Set(replacements(records).keys());
+
 /**
  * Which records count now.
  *
@@ -28,14 +47,7 @@ export interface Current {
  * Source   definition
  */
 export const currentRecords = (records: readonly Envelope[]): Current => {
-  const cyclic = cyclicIds(records);
-  const replacedBy = new Map<string, string[]>();
-  for (const { id, supersedes } of records) {
-    if (supersedes === undefined || cyclic.has(id)) continue;
-    const others = replacedBy.get(supersedes);
-    if (others) others.push(id);
-    else replacedBy.set(supersedes, [id]);
-  }
+  const replacedBy = replacements(records);
   if (replacedBy.size === 0) return { current: records, superseded: [], contested: [] };
   const isReplaced = (record: Envelope): boolean => replacedBy.has(record.id);
   return {

@@ -3,7 +3,7 @@ import type { Envelope } from './envelope.ts';
 import { recordProblem } from './problems.ts';
 
 /** Ids of the records that replace themselves by way of others. */
-export const cyclicIds = (records: readonly Envelope[]): ReadonlySet<string> => {
+export const cyclicIds = (records: readonly Pick<Envelope, 'id' | 'supersedes'>[]): ReadonlySet<string> => {
   const replaces = new Map<string, string>();
   for (const { id, supersedes } of records) if (supersedes !== undefined) replaces.set(id, supersedes);
   const cyclic = new Set<string>();

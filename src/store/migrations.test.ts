@@ -6,6 +6,7 @@ import { appendRecord, startChain } from '../record/append-record.ts';
 import { LATEST, migrations } from './migrations.ts';
 import { openSqlite, type SqliteConnection } from './sqlite-driver.ts';
 import { APPLICATION, migrate, openConnection } from './sqlite-open.ts';
+import { placeRecord } from './sqlite-places.ts';
 import { sqliteStore } from './sqlite-store.ts';
 
 let folder: string;
@@ -75,6 +76,10 @@ const fill: Readonly<Record<number, (connection: SqliteConnection) => void>> = {
       3,
     );
   },
+  5: (connection) => {
+    fill[3]?.(connection);
+    placeRecord(connection, 1, record);
+  },
 };
 const filledAt = (version: number) =>
   fill[
@@ -108,6 +113,7 @@ describe('migrations', () => {
       const store = sqliteStore(connection);
       expect(await store.latestRevision('b')).toMatchObject({ ok: true, value: { number: 1, text: 'abc' } });
       expect(await store.readRecords('b')).toMatchObject({ ok: true, value: { records: [record] } });
+      expect(await store.standing('b')).toMatchObject({ ok: true, value: { records: [{ record }] } });
       expect(
         await store.appendRevision({ book: 'b', text: 'd', author: 'a', at: record.deviceTime, basedOn: 1 }),
       ).toMatchObject({ ok: true });

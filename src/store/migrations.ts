@@ -1,8 +1,13 @@
+import type { SqliteConnection } from './sqlite-driver.ts';
+import { placeAll } from './sqlite-places.ts';
+
 /** One step of the tables, from the version before it. Never edited once released: a change is a new step. */
 export interface Migration {
   readonly version: number;
   readonly name: string;
   readonly sql: string;
+  /** What the new tables hold of what is there, in the same transaction. */
+  readonly fill?: (connection: SqliteConnection) => void;
 }
 
 /**
@@ -109,11 +114,34 @@ const aside = `
     BEGIN SELECT RAISE(ABORT, 'revisions are only added'); END;
 `;
 
+/**
+ * Where each record stands among the others: when it was written as far as its chain can tell, and which check it tries.
+ * It follows from the records, and could be made anew from them.
+ */
+const places = `
+  CREATE TABLE record_place (
+    position   INTEGER NOT NULL PRIMARY KEY REFERENCES record (position),
+    book       TEXT    NOT NULL,
+    id         TEXT    NOT NULL,
+    moment     INTEGER NOT NULL,
+    claimed    TEXT    NOT NULL,
+    tried      TEXT,
+    beside     INTEGER NOT NULL CHECK (beside IN (0, 1)),
+    supersedes TEXT,
+    doubt      INTEGER NOT NULL CHECK (doubt IN (0, 1))
+  ) STRICT;
+  CREATE INDEX record_place_tried ON record_place (book, tried, moment, id) WHERE tried IS NOT NULL;
+  CREATE INDEX record_place_beside ON record_place (book, position) WHERE beside = 1;
+  CREATE INDEX record_place_supersedes ON record_place (book, position) WHERE supersedes IS NOT NULL;
+  CREATE INDEX record_place_doubt ON record_place (book, position) WHERE doubt = 1;
+`;
+
 export const migrations: readonly Migration[] = [
   { version: 1, name: 'books, revisions, records', sql: tables },
   { version: 2, name: 'rows are only added', sql: appendOnly },
   { version: 3, name: 'media', sql: media },
   { version: 4, name: 'revisions that came from elsewhere', sql: aside },
+  { version: 5, name: 'where records stand', sql: places, fill: placeAll },
 ];
 
 /** The version that this program writes. */

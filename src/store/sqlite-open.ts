@@ -90,6 +90,7 @@ export const migrate = (connection: SqliteConnection, steps: readonly Migration[
       if (versionOf(connection) >= step.version) return;
       connection.exec(`PRAGMA application_id = ${APPLICATION}`);
       connection.exec(step.sql);
+      step.fill?.(connection);
       connection.exec(`PRAGMA user_version = ${step.version}`);
     });
   }

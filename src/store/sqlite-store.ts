@@ -9,7 +9,9 @@ import { bytesOf, ENTRY, entryOf, newBookProblems, sha256, utf8 } from './revisi
 import type { Row, SqliteConnection } from './sqlite-driver.ts';
 import { sqliteMedia } from './sqlite-media.ts';
 import { type OpenOptions, openConnection, PATIENCE } from './sqlite-open.ts';
+import { placeRecord } from './sqlite-places.ts';
 import { sqliteRevisions } from './sqlite-revisions.ts';
+import { sqliteStanding } from './sqlite-standing.ts';
 import type { Appended, BookEntry, NewBook, NewRevision, Revision, RevisionEntry, Store } from './store.ts';
 
 /** Between two attempts to open, in milliseconds. */
@@ -177,9 +179,12 @@ export const sqliteStore = (connection: SqliteConnection): Store => {
     }
     const text = canonicalJson(record);
     if (!text.ok) throw new Refusal(text.problems);
+    const [last] = rows('SELECT max(position) AS position FROM record');
+    const position = 1 + Number(last?.position ?? 0);
     connection.run(
       `INSERT INTO record (position, book, id, writer, sequence, previous, hash, envelope)
-        VALUES (1 + coalesce((SELECT max(position) FROM record), 0), ?, ?, ?, ?, ?, ?, ?)`,
+        VALUES (?, ?, ?, ?, ?, ?, ?, ?)`,
+      position,
       book,
       id,
       writer,
@@ -188,6 +193,7 @@ export const sqliteStore = (connection: SqliteConnection): Store => {
       hash,
       utf8.encode(text.value),
     );
+    placeRecord(connection, position, record);
     return true;
   };
 
@@ -292,6 +298,7 @@ export const sqliteStore = (connection: SqliteConnection): Store => {
     appendRecords,
     readRecords,
     heads: async (book) => heads(book),
+    ...sqliteStanding(connection, readEnvelope),
     ...sqliteMedia(connection),
     ...sqliteRevisions(connection),
     close: async () => close(),

@@ -1,6 +1,8 @@
 import type { RevisionMark } from '../book/by-revision.ts';
 import type { Result } from '../quantity/problem.ts';
+import type { ChainEnd, ClockDoubt } from '../record/clocked.ts';
 import type { Envelope, Head } from '../record/envelope.ts';
+import type { Replacing } from '../record/standing.ts';
 
 /** One state of a book as someone saved it. Never changed or removed; undoing saves the old text anew. */
 export interface Revision extends RevisionEntry {
@@ -66,6 +68,33 @@ export interface ReadFrom {
   readonly most?: number;
 }
 
+/** A record with the moment at which it was written, as far as its chain can tell: ms since 1970. */
+export interface PlacedRecord {
+  readonly record: Envelope;
+  readonly moment: number;
+}
+
+export interface ReadStanding {
+  /** The position up to which records count; absent, all that are there. */
+  readonly until?: number;
+  /** What counts behind this position alone. */
+  readonly since?: number;
+  readonly most?: number;
+}
+
+/** What counts of the records of a book, as `Standing` has it. */
+export interface StandingPage {
+  /** In the order in which they came. */
+  readonly records: readonly PlacedRecord[];
+  readonly ends: readonly ChainEnd[];
+  readonly replacing: readonly Replacing[];
+  readonly doubts: readonly ClockDoubt[];
+  /** Hand it back as `until`, and `position` as `since`, to read on in the same state. */
+  readonly until: number;
+  readonly position: number;
+  readonly more: boolean;
+}
+
 /** A picture, film or sound as whoever brings it says that it is. */
 export interface SaidMedia {
   /** SHA-256 of the bytes. */
@@ -116,6 +145,15 @@ export interface Store {
   /** All of them or none. Each writer's records come in order and without gaps. */
   readonly appendRecords: (book: string, records: readonly Envelope[]) => Promise<Result<Appended>>;
   readonly readRecords: (book: string, from?: ReadFrom) => Promise<Result<RecordPage>>;
+  /** What counts now: of the tries of a check the last alone. */
+  readonly standing: (book: string, from?: ReadStanding) => Promise<Result<StandingPage>>;
+  /** The last tries of a check that nothing replaces, first to last, and how many there are in all. */
+  readonly triesOf: (
+    book: string,
+    floor: string,
+    check: string,
+    most: number,
+  ) => Promise<Result<{ readonly records: readonly PlacedRecord[]; readonly total: number }>>;
   /** Last record of each writer, by writer. */
   readonly heads: (book: string) => Promise<Result<readonly Head[]>>;
   /** Keeps a picture, film or sound of a book, once its bytes are what is said of them. */

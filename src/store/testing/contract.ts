@@ -1,12 +1,17 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { writtenByOthers } from '../../media/testing/written-by-others.ts';
 import type { Result } from '../../quantity/problem.ts';
 import { appendRecord, chainFrom, startChain } from '../../record/append-record.ts';
+import { clockOn } from '../../record/clocked.ts';
+import { currentRecords } from '../../record/current-records.ts';
 import type { Envelope, Head } from '../../record/envelope.ts';
 import { toHex } from '../../record/hex.ts';
 import { sha256 } from '../../record/sha256.ts';
+import { type Standing, standingOf, triedIn, tryKey } from '../../record/standing.ts';
+import { triedChecks } from '../../record/testing/tried-checks.ts';
 import { verifyRecords } from '../../record/verify-records.ts';
-import type { Store } from '../store.ts';
+import type { StandingPage, Store } from '../store.ts';
 
 /** A place for one test: `open` may be called several times, also while another store is open on it. */
 export interface StorePlace {
@@ -24,6 +29,15 @@ const wholeOf = <T>(result: Result<T>): T => {
 };
 const codesOf = (result: Result<unknown>): readonly string[] =>
   result.ok ? [] : result.problems.map((problem) => problem.code);
+
+const standingAt = ({ records, ends, replacing, doubts }: StandingPage): Standing => ({
+  records: records.map(({ record }) => record),
+  moments: new Map(records.map(({ record, moment }) => [record.id, moment])),
+  ends: new Map(ends.map((end) => [end.writer, end])),
+  replacing,
+  doubts,
+  isWanting: false,
+});
 
 const notes = (writer: string, count: number, head?: Head, said = 'seen'): readonly Envelope[] => {
   let chain = head ? chainFrom(head) : startChain(BOOK, writer);
@@ -326,6 +340,51 @@ export const storeContract = (name: string, makePlace: () => Promise<StorePlace>
         // both ends of a page join on to the reading forward
         const on = wholeOf(await store.readRecords(BOOK, { since: before.position }));
         expect([on.records, on.position]).toEqual([newest.records, newest.position]);
+      });
+    });
+
+    it('tell what of them counts as the whole set does, at any time and page by page', async () => {
+      await using(async (store, open) => {
+        wholeOf(await store.createBook(first));
+        const [records] = fc.sample(
+          triedChecks(BOOK, 60).filter((all) => all.length > 40),
+          { numRuns: 1, seed: 20_270_308 },
+        );
+        const half = records!.slice(0, 25);
+        wholeOf(await store.appendRecords(BOOK, half));
+        const { until } = wholeOf(await store.standing(BOOK));
+        wholeOf(await store.appendRecords(BOOK, records!.slice(25)));
+        const again = await open();
+        expect(standingAt(wholeOf(await again.standing(BOOK)))).toEqual(standingOf(records!));
+        expect(standingAt(wholeOf(await again.standing(BOOK, { until })))).toEqual(standingOf(half));
+        const pages: StandingPage[] = [];
+        for (let since = 0; pages.at(-1)?.more !== false; since = pages.at(-1)!.position) {
+          pages.push(wholeOf(await again.standing(BOOK, { until, since, most: 3 })));
+        }
+        const placed = pages.flatMap((page) => page.records);
+        expect(standingAt({ ...pages.at(-1)!, records: placed })).toEqual(standingOf(half));
+      });
+    });
+
+    it('tell the last tries of a check that nothing replaces, first to last, and how many there are', async () => {
+      await using(async (store) => {
+        wholeOf(await store.createBook(first));
+        const [records] = fc.sample(
+          triedChecks(BOOK, 60).filter((all) => all.length > 40),
+          { numRuns: 1, seed: 20_270_309 },
+        );
+        wholeOf(await store.appendRecords(BOOK, records!));
+        const { moments } = clockOn(records!);
+        const wanted = currentRecords(records!)
+          .current.filter((one) => triedIn(one) === tryKey('OXBOW', 'check-1'))
+          .toSorted((a, b) => moments.get(a.id)! - moments.get(b.id)! || (a.id < b.id ? -1 : 1));
+        expect(wanted.length).toBeGreaterThan(4);
+        const told = wholeOf(await store.triesOf(BOOK, 'OXBOW', 'check-1', 3));
+        expect([told.records.map(({ record }) => record), told.total]).toEqual([
+          wanted.slice(-3),
+          wanted.length,
+        ]);
+        expect(wholeOf(await store.triesOf(BOOK, 'OXBOW', 'nothing', 3))).toEqual({ records: [], total: 0 });
       });
     });
 
