@@ -1,11 +1,20 @@
 import { accept, type Result } from '../quantity/problem.ts';
-import { runSheet, type Sheet, type Values } from '../sheets/frame.ts';
+import { notesOf, putThrough, type Sheet, type Values } from '../sheets/frame.ts';
 import type { Origin, Working } from './finding.ts';
 
 /** An input of a sheet with where it came from; for a list one origin a member, or one for all. */
 export interface Given {
   readonly value: number | readonly number[] | string;
   readonly from?: Origin | readonly (Origin | undefined)[];
+}
+
+/** What was kept of a sheet that took its inputs. */
+export interface Kept {
+  /** Its number among the workings. */
+  readonly working: number;
+  /** With the sheet's own defaults. */
+  readonly inputs: Values;
+  readonly outputs: Values;
 }
 
 /** Runs sheets and keeps what went in and came out. */
@@ -26,7 +35,8 @@ export interface Tracer {
     sheet: Sheet<I, O>,
     values: Values,
     from: () => Working['from'],
-  ) => Result<number>;
+  ) => Result<Kept>;
+  /** Made when they are looked at: notes and origins are for a reader. */
   readonly workings: readonly Working[];
   readonly output: (working: number | undefined, output: string) => number | undefined;
 }
@@ -45,37 +55,59 @@ const originsBy = (inputs: Readonly<Record<string, Given | undefined>>): Record<
   return from;
 };
 
+/** A working as it was kept, of which nothing is made that only its reader wants. */
+interface Draft extends Kept {
+  readonly sheet: Sheet;
+  readonly given: Values;
+  readonly from: () => Working['from'];
+  readonly residual?: number;
+}
+
+const workingOf = ({ sheet, given, inputs, outputs, from, residual }: Draft): Working => ({
+  sheet: sheet.id,
+  version: sheet.version,
+  inputs: given,
+  outputs,
+  notes: notesOf(sheet, { inputs, outputs }),
+  from: from(),
+  ...(residual === undefined ? {} : { residual }),
+});
+
 export const makeTracer = (): Tracer => {
+  const drafts: Draft[] = [];
   const workings: Working[] = [];
   const keep = <I extends object, O extends object>(
     sheet: Sheet<I, O>,
     values: Values,
     from: () => Working['from'],
     solved?: { readonly output: string; readonly value: number },
-  ): Result<number> => {
-    const result = runSheet(sheet, values);
-    if (!result.ok) return result;
-    const outputs = result.value.outputs as Values;
+  ): Result<Draft> => {
+    const ran = putThrough(sheet, values);
+    if (!ran.ok) return ran;
+    const { inputs } = ran.value;
+    const outputs = ran.value.outputs as Values;
     const found = solved === undefined ? undefined : outputs[solved.output];
-    workings.push({
-      sheet: sheet.id,
-      version: sheet.version,
-      inputs: values,
+    const residual = solved === undefined || typeof found !== 'number' ? undefined : found - solved.value;
+    const draft: Draft = {
+      working: drafts.length,
+      sheet: sheet as unknown as Sheet,
+      given: values,
+      inputs,
       outputs,
-      notes: result.value.notes,
-      // only for a reader who opens it
-      get from() {
-        return from();
-      },
-      ...(solved !== undefined && typeof found === 'number' ? { residual: found - solved.value } : {}),
-    });
-    return accept(workings.length - 1);
+      from,
+      ...(residual === undefined ? {} : { residual }),
+    };
+    drafts.push(draft);
+    return accept(draft);
   };
   return {
-    workings,
+    get workings() {
+      for (let i = workings.length; i < drafts.length; i++) workings.push(workingOf(drafts[i]!));
+      return workings;
+    },
     keep,
     output: (working, output) => {
-      const value = working === undefined ? undefined : workings[working]?.outputs[output];
+      const value = working === undefined ? undefined : drafts[working]?.outputs[output];
       return typeof value === 'number' ? value : undefined;
     },
     trace: (sheet, inputs, solved) => {
@@ -86,7 +118,7 @@ export const makeTracer = (): Tracer => {
         if (one !== undefined) values[name] = one.value;
       }
       const kept = keep(sheet, values, () => originsBy(given), solved);
-      return kept.ok ? kept.value : undefined;
+      return kept.ok ? kept.value.working : undefined;
     },
   };
 };

@@ -133,11 +133,18 @@ const finite = (value: Value): boolean =>
     ? Number.isFinite(value)
     : typeof value === 'string' || value.every((n) => Number.isFinite(n));
 
-/** Runs a sheet on inputs that may come from anywhere: every problem at once, or outputs with their notes. */
-export const runSheet = <I extends object, O extends object>(
+/** A sheet that took its inputs: what it was given, with its own defaults, and what it gave. */
+export interface Ran<O> {
+  readonly inputs: Values;
+  readonly outputs: O;
+  readonly assumed: readonly string[];
+}
+
+/** Puts inputs that may come from anywhere through a sheet: every problem at once, or its outputs. */
+export const putThrough = <I extends object, O extends object>(
   sheet: Sheet<I, O>,
   given: Readonly<Record<string, unknown>>,
-): Result<Computed<O>> => {
+): Result<Ran<O>> => {
   const fields: Readonly<Record<string, Field>> = sheet.inputs;
   const problems: Problem[] = [];
   for (const name in given) {
@@ -169,10 +176,29 @@ export const runSheet = <I extends object, O extends object>(
     if (!finite(outputs[name] as Value)) problems.push({ code: 'SHEET_NOT_COMPUTABLE', path: name });
   }
   if (problems.length > 0) return refuse(...problems);
+  return accept({ inputs: inputs as Values, outputs, assumed });
+};
+
+/** What the reader of a sheet's figures must know: the limits that they break. */
+export const notesOf = <I extends object, O extends object>(
+  sheet: Sheet<I, O>,
+  { inputs, outputs }: Pick<Ran<O>, 'inputs' | 'outputs'>,
+): readonly Note[] => {
   const notes: Note[] = [];
   for (const { code, broken, parts } of sheet.limits) {
     if (!broken(inputs as I, outputs)) continue;
     notes.push(parts === undefined ? { code } : { code, parts: parts(inputs as I, outputs) });
   }
-  return accept({ outputs, notes, assumed });
+  return notes;
+};
+
+/** Runs a sheet: every problem at once, or outputs with their notes. */
+export const runSheet = <I extends object, O extends object>(
+  sheet: Sheet<I, O>,
+  given: Readonly<Record<string, unknown>>,
+): Result<Computed<O>> => {
+  const ran = putThrough(sheet, given);
+  if (!ran.ok) return ran;
+  const { outputs, assumed } = ran.value;
+  return accept({ outputs, notes: notesOf(sheet, ran.value), assumed });
 };

@@ -100,9 +100,9 @@ export const proofPlan = (
     ...(byTime.ok
       ? {
           byTime: {
-            length: tracer.output(byTime.value, 'duration')!,
-            stops: tracer.output(byTime.value, 'stops')!,
-            working: byTime.value,
+            length: tracer.output(byTime.value.working, 'duration')!,
+            stops: tracer.output(byTime.value.working, 'stops')!,
+            working: byTime.value.working,
           },
         }
       : { never: byTime.problems }),

@@ -151,17 +151,17 @@ export const makeCalculation = (
     const given = inputs as Readonly<Record<string, Given>>;
     const values = valuesOf(given);
     if (values === undefined) return undefined;
-    const full = withDefaults(sheet.inputs as never, values);
     const compute = stepOf(sheet);
     let working: number | undefined;
+    let full: Values | undefined;
     let outputs: Values | undefined;
-    if (tracer === undefined) outputs = full === undefined ? undefined : compute(full);
-    else {
+    if (tracer === undefined) {
+      full = withDefaults(sheet.inputs as never, values);
+      outputs = full === undefined ? undefined : compute(full);
+    } else {
       const kept = tracer.keep(sheet, values, () => originsBy(given));
-      if (kept.ok) {
-        working = kept.value;
-        outputs = tracer.workings[kept.value]!.outputs;
-      } else met.refusals.push(refusalOf(sheet.id, kept.problems, given));
+      if (kept.ok) ({ working, inputs: full, outputs } = kept.value);
+      else met.refusals.push(refusalOf(sheet.id, kept.problems, given));
     }
     if (outputs === undefined || full === undefined) return undefined;
     const exact: Step = { inputs: full, on: given, outputs, compute };

@@ -43,6 +43,20 @@ export const chainPressures = (
   return pressures;
 };
 
+/** Pressure behind the last component of a chain, Pa absolute; NaN where one of them cannot pass the flow. */
+const chainOutlet = (
+  conductanceList: readonly number[],
+  criticalRatioList: readonly number[],
+  upstream: number,
+  flow: number,
+): number => {
+  let p = upstream;
+  for (let i = 0; i < conductanceList.length; i++) {
+    p -= restrictionLoss(conductanceList[i]!, criticalRatioList[i]!, p, flow);
+  }
+  return p;
+};
+
 /** Steps until the flow is known to the last digit of a double. */
 const halvings = 60;
 
@@ -67,10 +81,7 @@ export const chainFlow = (
   if (downstream >= upstream) return 0;
   for (let i = 0; i < halvings; i++) {
     const flow = 0.5 * (low + high);
-    const pressures = chainPressures(conductanceList, criticalRatioList, upstream, flow);
-    const passes =
-      pressures.length === conductanceList.length && pressures[pressures.length - 1]! >= downstream;
-    if (passes) low = flow;
+    if (chainOutlet(conductanceList, criticalRatioList, upstream, flow) >= downstream) low = flow;
     else high = flow;
   }
   return low;
