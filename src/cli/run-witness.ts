@@ -9,6 +9,7 @@ import type { Problem } from '../quantity/problem.ts';
 import type { Envelope } from '../record/envelope.ts';
 import { toHex } from '../record/hex.ts';
 import { sha256 } from '../record/sha256.ts';
+import { type Language, loadTranslation } from '../text/index.ts';
 import { makeWitnessFile, mediaWanted, mostMediaOfMail, type SaidOfMedia } from '../witness/index.ts';
 import { askedInVain } from './asked-in-vain.ts';
 import type { Call, Ended } from './command.ts';
@@ -79,7 +80,7 @@ export const runWitness = async (call: Call, world: World): Promise<Ended> => {
   const file = await readRecordsFile(recordsPath, world);
   if (!file.ok) return { problems: file.problems, heading: file.heading };
   const { records, book: id } = file.value;
-  const { format, media, most, units } = values;
+  const { format, language, media, most, units } = values;
   const hash = toHex(sha256(utf8.encode(text.value)));
   const date = values.date ?? world.today();
   const revision = records.reduce((highest, one) => Math.max(highest, one.revision), 1);
@@ -97,6 +98,7 @@ export const runWitness = async (call: Call, world: World): Promise<Ended> => {
     media: media === undefined ? new Map() : await mediaIn(media, records, wanted, world),
     mostMedia,
     date,
+    translation: await loadTranslation((language ?? 'en') as Language),
     units: bookUnits(book, units as UnitSystem | undefined),
   });
   const out = values.to ?? `${path === '-' ? 'book' : basename(path).replace(/\.json$/i, '')}-witness.html`;

@@ -1,3 +1,4 @@
+import { languages } from '../text/index.ts';
 import type { Command } from './command.ts';
 
 /** One file that a witness far away opens in any browser: protocol, results, gates, and a place to answer. */
@@ -9,6 +10,7 @@ export const witnessCommand: Command = {
     { name: 'most', value: 'MB' },
     { name: 'format', value: 'TAG' },
     { name: 'units', value: 'SYSTEM', oneOf: ['metric', 'us'] },
+    { name: 'language', value: 'LANGUAGE', oneOf: languages },
     { name: 'date', value: 'DAY' },
     { name: 'to', value: 'FILE.html' },
   ],

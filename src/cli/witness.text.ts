@@ -10,6 +10,7 @@ export const witnessCommandText: Bundle = {
     'option.witness.most': 'most megabytes of them in the file (12); those that are left out are named',
     'option.witness.format': 'which format of the book; the first where it is left out',
     'option.witness.units': 'units to show; those of the book where it is left out',
+    'option.witness.language': 'language of the file: en where it is left out',
     'option.witness.date': 'day that the file carries, as 2027-03-08; today where it is left out',
     'option.witness.to': 'file to write; named after the book where it is left out',
     'command.reply': 'what a witness answered, whether it is signed over that, what came after it',

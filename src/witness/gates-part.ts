@@ -19,7 +19,7 @@ const gatePart = (gate: Gate, floor: FloorProof, proof: BookProof, telling: Tell
   const { say } = telling;
   const nameOf = toldLacks(proof, floor, telling);
   const { lacks } = gate;
-  return html`<h3>${own(floor.name)}: ${gate.gate}</h3>
+  return html`<h3>${own(floor.name)}: ${say(`proof.gate.${gate.gate}`)}</h3>
 <p data-passed="${gate.passed ? 'yes' : 'no'}">${own(gateState(gate, telling))} ${say('witness.gate.lacks', { n: lacks.length })}</p>
 ${
   lacks.length > 0 &&
@@ -34,7 +34,7 @@ ${
 const signaturePart = (record: SignatureRecord, { say }: Telling): Markup => {
   const { by, role, statement, passes, floor, open = [], key } = record.body;
   const right = signatureProblems(record, undefined, '').length === 0;
-  return html`<li>${own(say('witness.signed', { by, role, at: record.deviceTime }))} ${own(statement)}${passes !== undefined && html` (${own([passes, ...(floor === undefined ? [] : [floor])].join(', '))})`}${open.length > 0 && html`<br>${own(say('witness.signed.open', { open: open.join('; ') }))}`}<br>${say(right ? 'witness.signed.key' : 'witness.signed.wrong')} <code>${keyFingerprint(key)}</code></li>`;
+  return html`<li>${own(say('witness.signed', { by, role, at: record.deviceTime }))} ${own(statement)}${passes !== undefined && html` (${own([say(`proof.gate.${passes}`), ...(floor === undefined ? [] : [floor])].join(', '))})`}${open.length > 0 && html`<br>${own(say('witness.signed.open', { open: open.join('; ') }))}`}<br>${say(right ? 'witness.signed.key' : 'witness.signed.wrong')} <code>${keyFingerprint(key)}</code></li>`;
 };
 
 /** The gates of every floor, and everything that was signed with a key. */

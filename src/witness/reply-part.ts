@@ -15,7 +15,10 @@ interface Answerable {
 const ofGate = (gate: Gate, floor: FloorProof, proof: BookProof, telling: Telling): Answerable => {
   const nameOf = toldLacks(proof, floor, telling);
   return {
-    name: telling.say('witness.reply.gate', { floor: floor.name, gate: gate.gate }),
+    name: telling.say('witness.reply.gate', {
+      floor: floor.name,
+      gate: telling.say(`proof.gate.${gate.gate}`),
+    }),
     passes: gate.gate,
     floor: floor.floor,
     open: gate.lacks.map((lack) => ({ id: lack.id, name: nameOf(lack) })),

@@ -3,13 +3,15 @@ import { type CheckSentences, checkSentences } from '../proof/index.ts';
 import { formatNumber, type Kind } from '../quantity/index.ts';
 import { shown, shownInterval } from '../quantity/shown.ts';
 import type { UnitWishes } from '../quantity/unit-choice.ts';
-import type { Parts } from '../text/index.ts';
+import type { Parts, Translation } from '../text/index.ts';
 import type { ChosenMedia } from './choose-media.ts';
 import { words } from './words.ts';
 
 /** What every part of the file needs. */
 export interface Telling {
   readonly book: Book;
+  /** The language of the file; its numbers follow it. */
+  readonly language: string;
   readonly say: (key: string, parts?: Parts) => string;
   readonly has: (key: string) => boolean;
   readonly checks: CheckSentences;
@@ -19,23 +21,30 @@ export interface Telling {
   readonly media: ChosenMedia;
 }
 
-/** The language of the file; its numbers follow it. */
-export const locale = 'en';
-
-export const makeTelling = (book: Book, wishes: UnitWishes, media: ChosenMedia): Telling => {
+/** English, or what a translation says in its place. */
+export const makeTelling = (
+  book: Book,
+  wishes: UnitWishes,
+  media: ChosenMedia,
+  translation: Translation | undefined,
+): Telling => {
   // a share is said in per cent
   const inPercent: UnitWishes = { ...wishes, byKind: { ratio: '%', ...wishes.byKind } };
-  const { say, has } = words;
+  const language = translation?.language ?? 'en';
+  const spoken = words.translated(translation);
+  const say = (key: string, parts?: Parts): string => spoken.say(key, parts, language);
+  const has = (key: string): boolean => spoken.has(key, language);
   const quantity = (value: number, kind: Kind, digits?: number): string =>
-    shown(value, kind, inPercent, locale, digits);
-  const number = (value: number): string => formatNumber(value, locale, 2);
+    shown(value, kind, inPercent, language, digits);
+  const number = (value: number): string => formatNumber(value, language, 2);
   return {
     book,
+    language,
     say,
     has,
     quantity,
     number,
-    interval: (value, ends, kind) => shownInterval(value, ends, kind, inPercent, locale),
+    interval: (value, ends, kind) => shownInterval(value, ends, kind, inPercent, language),
     checks: checkSentences(book, { say, has, quantity, number }),
     media,
   };

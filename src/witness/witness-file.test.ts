@@ -10,6 +10,7 @@ import { proofOfBook } from '../proof/index.ts';
 import { appendRecord, startChain } from '../record/append-record.ts';
 import type { Envelope } from '../record/envelope.ts';
 import { importRecords } from '../record/record-file.ts';
+import { loadTranslation } from '../text/index.ts';
 import { base64 } from './base64.ts';
 import { makeWitnessFile, type WitnessFile, type WitnessInput } from './index.ts';
 import { escaped } from './markup.ts';
@@ -227,5 +228,22 @@ describe('pictures in a witness file', () => {
     );
     const long = new Uint8Array(100_001).map((_, i) => (i * 7) % 251);
     expect(base64(long)).toBe(Buffer.from(long).toString('base64'));
+  });
+});
+
+describe('in another language', () => {
+  it('is spoken throughout, says that nobody has read the translation, and answers with the same names', async () => {
+    const english = pageOf(made().html);
+    const german = pageOf(made(demo.value, { translation: await loadTranslation('de') }).html);
+    expect(german.documentElement.lang).toBe('de');
+    const said = german.querySelector('main')?.textContent ?? '';
+    expect(said).toContain('Bereit zum Versand');
+    expect(said).toContain('Übersetzt');
+    expect(said).not.toMatch(/ready to|What it lacks|Lacks/i);
+    const named = (page: Document): readonly (string | null)[] =>
+      [...page.querySelectorAll('[name=open], option[data-passes]')].map(
+        (one) => one.getAttribute('value') ?? one.getAttribute('data-passes'),
+      );
+    expect(named(german)).toEqual(named(english));
   });
 });

@@ -6,6 +6,7 @@ import type { Envelope, Head } from '../record/envelope.ts';
 import { headsOf } from '../record/heads.ts';
 import { fromHex, toHex } from '../record/hex.ts';
 import { sha256 } from '../record/sha256.ts';
+import type { Translation } from '../text/index.ts';
 import { answerPart } from './answer-part.ts';
 import { base64 } from './base64.ts';
 import { chooseMedia, type LeftOut, mostMediaOfMail } from './choose-media.ts';
@@ -39,6 +40,8 @@ export interface WitnessInput {
   /** Day on which it is made, as 2027-03-08. */
   readonly date: string;
   readonly units: UnitWishes;
+  /** What is said in place of the English; absent, the file is English. */
+  readonly translation?: Translation | undefined;
 }
 
 export interface WitnessFile {
@@ -85,7 +88,7 @@ const turning = /[\u200e\u200f\u202a-\u202e\u2066-\u2069]/g;
 const headPart = (
   { book, revision, date }: WitnessInput,
   floors: readonly string[],
-  { say }: Telling,
+  { say, language }: Telling,
 ): Markup => {
   const { title, builder, customer, serial, demonstration } = book.about ?? {};
   const sub = [
@@ -105,7 +108,7 @@ const headPart = (
 <p>${own(sub.join(', '))}</p>
 ${demonstration !== undefined && html`<p class="quiet">${own(demonstration)}</p>`}
 <p>${say('witness.made', { date, revision: String(revision) })} ${say('witness.about')}</p>
-<noscript><p class="caution">${say('witness.noScript')}</p></noscript>
+${language !== 'en' && html`<p class="caution">${say('witness.unreviewed')}</p>`}<noscript><p class="caution">${say('witness.noScript')}</p></noscript>
 <p class="caution">${say('witness.caution')}</p>
 <nav aria-label="${say('witness.contents')}"><ul>${places.map(([place, name]) => html`<li><a href="#${place}">${own(name)}</a></li>`)}</ul></nav>
 <p><button type="button" id="open-all" hidden>${say('witness.openAll')}</button></p>
@@ -127,7 +130,7 @@ export const makeWitnessFile = (input: WitnessInput): WitnessFile => {
   const { book, assessment, records } = input;
   const proof = proofOfBook(book, assessment, records);
   const media = chooseMedia(records, proof, input.media ?? new Map(), input.mostMedia ?? mostMediaOfMail);
-  const telling = makeTelling(book, input.units, media);
+  const telling = makeTelling(book, input.units, media, input.translation);
   const { say } = telling;
   const heads = headsOf(records);
   const names = proof.floors.map(({ name }) => name);
@@ -147,7 +150,7 @@ ${headPart(input, names, telling)}${answerPart(assessment, telling)}${proof.floo
     included: [...media.included.keys()],
     leftOut: media.leftOut,
     html: `<!DOCTYPE html>
-<html lang="en">
+<html lang="${telling.language}">
 <head>
 <meta charset="utf-8">
 <meta http-equiv="Content-Security-Policy" content="${escaped(policyOf())}">

@@ -95,7 +95,10 @@ export const certificateContent = (
   ];
   return {
     head: { ...paperHead(say('certificate.title'), options, paper), caution: say('certificate.foot') },
-    title: say('certificate.of', { gate: gate?.gate ?? say('certificate.title'), floor: floor.name }),
+    title: say('certificate.of', {
+      gate: say(gate === undefined ? 'certificate.title' : `proof.gate.${gate.gate}`),
+      floor: floor.name,
+    }),
     subtitle: subtitleOf(paper),
     declared: say('certificate.declared', {
       builder: builder ?? say('certificate.builder'),

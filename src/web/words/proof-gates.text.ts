@@ -4,12 +4,6 @@ import type { Bundle } from '../../text/index.ts';
 export const proofGatesWords: Bundle = {
   en: {
     'gates.none': '{floor} is neither where the line was built nor where it is bound for: it has no gates.',
-    'gates.gate.ready to run off': 'Ready to run off',
-    'gates.gate.ready to ship': 'Ready to ship',
-    'gates.gate.ready to travel': 'Ready to travel',
-    'gates.gate.ready to energise': 'Ready to energise',
-    'gates.gate.ready to produce': 'Ready to produce',
-    'gates.gate.accepted': 'Accepted',
     'gates.state.passed':
       'passed, signed by {by}{n, plural, =0 {} one {, one point open and named} other {, # points open and named}}',
     'gates.state.unnamed':

@@ -29,7 +29,7 @@ export const GatePart = ({
   useEffect(() => {
     if (signing) part.current?.querySelector<HTMLElement>('form input, form textarea')?.focus();
   }, [signing]);
-  const name = say(`gates.gate.${gate.gate}`);
+  const name = say(`proof.gate.${gate.gate}`);
   const state = stands(gate);
   const done = (text: string): void => {
     setSigning(false);

@@ -1,6 +1,5 @@
 import { type FormEvent, type ReactElement, useId, useMemo, useRef, useState } from 'react';
 import type { Gate } from '../../../proof/index.ts';
-import { headsOf } from '../../../record/heads.ts';
 import { signStatement } from '../../../record/signature.ts';
 import { useKeptRecords } from '../../state/kept-records.tsx';
 import { usePage } from '../../state/page-context.ts';
@@ -18,7 +17,7 @@ const useHindrance = (): string | undefined => {
   const { say } = usePage().words;
   const { records, waiting, load, refused } = useKeptRecords();
   if (refused !== undefined) return refused;
-  if (load === 'part' || load === 'loading') return say('gates.hindered.part');
+  if (load === 'loading') return say('gates.hindered.part');
   if (load !== 'ready') return say('gates.hindered.away');
   if (waiting.size > 0) return say('gates.hindered.waiting', { n: waiting.size });
   return records.length === 0 ? say('gates.hindered.empty') : undefined;
@@ -39,7 +38,7 @@ export const SignForm = ({
   const id = useId();
   const form = useRef<HTMLFormElement>(null);
   const { floor, proof } = useProof();
-  const { records, write } = useKeptRecords();
+  const { heads, write } = useKeptRecords();
   const lackWords = useLackWords();
   const hindered = useHindrance();
   const all = useMemo(() => [...gate.lacks, ...stayingPoints(gate, proof.punch)], [gate, proof.punch]);
@@ -54,7 +53,7 @@ export const SignForm = ({
   const [refused, setRefused] = useState('');
   const said =
     statement ??
-    say('gates.statement.usual', { gate: say(`gates.gate.${gate.gate}`), floor: floor.name, n: all.length });
+    say('gates.statement.usual', { gate: say(`proof.gate.${gate.gate}`), floor: floor.name, n: all.length });
   const unread = all.filter((lack) => !read.has(lack.id));
   const key = keys.own.find((one) => one.key === chosen);
   const turn = (ids: readonly string[], on: boolean): void =>
@@ -77,7 +76,7 @@ export const SignForm = ({
         by: own.by,
         role: own.role,
         statement: said.trim(),
-        heads: headsOf(records),
+        heads,
         passes: gate.gate,
         floor: floor.floor,
         // a point is named by its id, then by what people call it
@@ -90,7 +89,7 @@ export const SignForm = ({
       { id: page.newId(), kind: 'signature', version: 2, at: page.now(), body: body.value },
     ]);
     if (wrong === undefined)
-      done(say('gates.signed.now', { gate: say(`gates.gate.${gate.gate}`), by: own.by }));
+      done(say('gates.signed.now', { gate: say(`proof.gate.${gate.gate}`), by: own.by }));
     else setRefused(wrong);
   };
   const send = (event: FormEvent): void => {
@@ -122,7 +121,7 @@ export const SignForm = ({
       ref={form}
       noValidate
       onSubmit={send}
-      aria-label={say('gates.sign', { gate: say(`gates.gate.${gate.gate}`) })}
+      aria-label={say('gates.sign', { gate: say(`proof.gate.${gate.gate}`) })}
     >
       {all.length > 0 && (
         <>
