@@ -163,7 +163,7 @@ const predictionDocument = ({ other }: FillStory): Pick<FillDocument, 'predictio
 const trialsDocument = (told: FillTold): FillDocument['trials'] => {
   const { story, file } = told;
   const { read, estimate } = story;
-  const apart = estimate?.kind === 'estimate' ? estimate.estimate.apart : [];
+  const apart = estimate?.kind === 'estimate' ? estimate.estimate.apart : (estimate?.apart ?? []);
   return {
     given: file.values.length,
     here: read.trials.length,

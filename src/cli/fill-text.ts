@@ -36,7 +36,7 @@ const named = (told: FillTold, trials: readonly number[]): string => {
 const trialsPart: Part = (told) => {
   const { story } = told;
   const { read, estimate, otherFormat } = story;
-  const apart = estimate?.kind === 'estimate' ? estimate.estimate.apart : [];
+  const apart = estimate?.kind === 'estimate' ? estimate.estimate.apart : (estimate?.apart ?? []);
   const lines = [
     words.say('fill.trials', {
       n: read.trials.length,

@@ -7,7 +7,8 @@ import { startStored } from '../hydraulics/stored.ts';
 import { leastSquares } from '../statistics/least-squares.ts';
 import { estimateLanes, type LanesEstimate } from './estimate-lanes.ts';
 import { predictOtherFloor } from './predict-other-floor.ts';
-import { floorPair } from './testing/floor-pair.ts';
+import { withinOf } from './student-sum.ts';
+import { floorPair, trueRow } from './testing/floor-pair.ts';
 import { randomFrom } from './testing/random.ts';
 import type { FillTrial } from './trial.ts';
 import type { UncertainFloor } from './uncertain-floor.ts';
@@ -271,12 +272,52 @@ describe('trials that can not be right', () => {
     expect(estimate.residuals.filter(({ of }) => of === 'volume')).toHaveLength(trials.length);
   });
 
-  it('an after-run below nothing is said', () => {
+  it('an after-run below nothing is said, and what else may take it from each bottle is left open', () => {
+    const lost = 6e-5;
     const estimate = estimated(
       here,
-      trials.map((trial) => ({ ...trial, volume: trial.volume! - 6e-5 })),
+      trials.map((trial) => ({ ...trial, volume: trial.volume! - lost })),
     );
     expect(codes(estimate)).toContain('after-run-negative');
+    const truth = trueRow(pair.trueThere, presets).volumes;
+    const whole = estimated(here, trials);
+    predictOtherFloor({ estimate, floor: there, presets })!.lanes.forEach(({ volume }, i) => {
+      // a tare that is wrong takes there what it takes here
+      expect(volume.lower).toBeLessThan(truth[i]! - lost);
+      expect(volume.upper).toBeGreaterThan(truth[i]! - lost);
+      expect(estimate.lanes[i]!.afterRun.deviation).toBeGreaterThan(3 * whole.lanes[i]!.afterRun.deviation);
+    });
+  });
+
+  it('all lanes told in each other’s place are found out, and each interval reaches to the others', () => {
+    const four = floorPair(randomFrom(61), { source: 'main', lanes: 4, bottles: 6 });
+    const factors = [1, 1.06, 0.94, 1.12];
+    const told: UncertainFloor = {
+      ...four.here,
+      system: {
+        ...four.here.system,
+        // the book knows its lanes well
+        lanes: four.trueHere.lanes.map((lane, i) => ({ ...lane, pulses: lane.pulses * factors[i]! })),
+      },
+    };
+    const right = four.trials.map((trial) => {
+      const factor = factors[Number(trial.lane.slice(2)) - 1]!;
+      return { ...trial, volume: trial.volume! / factor };
+    });
+    const slipped = right.map((trial) => ({ ...trial, lane: `-Y${5 - Number(trial.lane.slice(2))}` }));
+    const good = estimated(told, right);
+    expect(codes(good)).not.toContain('lanes-swapped');
+    const estimate = estimated(told, slipped);
+    expect(estimate.doubts).toContainEqual({
+      code: 'lanes-swapped',
+      lanes: ['-Y1', '-Y2', '-Y3', '-Y4'],
+      trials: [],
+    });
+    estimate.lanes.forEach(({ pulses }, i) => {
+      const { lower, upper } = withinOf(pulses, 0.9);
+      expect(lower).toBeLessThan(good.lanes[i]!.pulses.value);
+      expect(upper).toBeGreaterThan(good.lanes[i]!.pulses.value);
+    });
   });
 
   it('two bottles of a row that were exchanged are found out', () => {

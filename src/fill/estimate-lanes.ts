@@ -1,6 +1,7 @@
 import type { Lane } from '../hydraulics/system.ts';
+import { type DoubtedLanes, doubtedLanes } from './doubted-lanes.ts';
 import { drawnLanes } from './drawn-lanes.ts';
-import { fitLanes, type NoiseGround } from './fit.ts';
+import { type Fit, fitLanes, type NoiseGround } from './fit.ts';
 import { type Apart, keptTrials, type TrialProblem } from './kept-trials.ts';
 import type { EstimateBasis, LaneEstimate } from './lane-estimate.ts';
 import { type LanePriors, lanePriors } from './lane-priors.ts';
@@ -13,6 +14,7 @@ import { type RowModel, rowAnswer } from './row-model.ts';
 import { rowSetups, type SetupTrials } from './row-setups.ts';
 import { type Doubt, doubtsOf } from './separable.ts';
 import type { Estimated } from './student-sum.ts';
+import { exchangedLanes } from './swapped.ts';
 import type { FillTrial } from './trial.ts';
 import type { UncertainFloor } from './uncertain-floor.ts';
 
@@ -45,7 +47,11 @@ export interface LanesEstimate {
 
 export type EstimateAnswer =
   | { readonly kind: 'estimate'; readonly estimate: LanesEstimate }
-  | { readonly kind: 'refused'; readonly problems: readonly TrialProblem[] };
+  | {
+      readonly kind: 'refused';
+      readonly problems: readonly TrialProblem[];
+      readonly apart: readonly Apart[];
+    };
 
 /** Common practice: bottles of one lane lie within 0.1 to 0.3 % of each other. */
 const typicalShare = 0.002;
@@ -102,6 +108,8 @@ const readingsOf = (
 const meanStated = (readings: readonly Reading[]): number =>
   readings.reduce((sum, { stated }) => sum + stated, 0) / Math.max(1, readings.length);
 
+/** So often ranges are made wider that the trials are against. */
+const widenings = 3;
 /** With fewer degrees of freedom a lane's own scatter says next to nothing. */
 const leastOwn = 3;
 
@@ -160,10 +168,38 @@ const laneEstimate = (
 };
 
 /**
+ * What is known of lanes of which each may have been told in the place of another.
+ *
+ * Method   to the variances is added the mean square of what the values of one have less than those of each of the others,
+ *          so that every interval reaches to them
+ */
+const anyPlace = ({ scales }: RowModel, fit: Fit, exchanged: readonly number[]): Fit => {
+  const valuesOf = (lane: number) => laneValues(scales[lane]!, fit.unknowns, perLane * lane);
+  const others = exchanged.slice(1).map((_, by) => {
+    const apart = new Float64Array(fit.unknowns.length);
+    exchanged.forEach((lane, i) => {
+      const [one, other] = [valuesOf(lane), valuesOf(exchanged[(i + by + 1) % exchanged.length]!)];
+      const { priors, lane: told } = scales[lane]!;
+      const at = perLane * lane;
+      apart[at + offsetOf.kv] = Math.log(other.kv / one.kv) / priors.kv;
+      apart[at + offsetOf.pulse] = ((other.pulse - one.pulse) * told.pulses) / priors.pulse;
+      apart[at + offsetOf.afterRun] = (other.afterRun - one.afterRun) / priors.afterRun;
+      apart[at + offsetOf.drip] = (other.drip - one.drip) / priors.drip;
+    });
+    return apart;
+  });
+  const whole = fit.covariance.whole.map((row, i) =>
+    row.map((one, j) => others.reduce((sum, apart) => sum + (apart[i]! * apart[j]!) / others.length, one)),
+  );
+  return { ...fit, covariance: { ...fit.covariance, whole } };
+};
+
+/**
  * What trials on one floor say of its lanes: pulse, after-run and valve coefficient of each, with all that ties them.
  *
  * Method   V = N/k - phase + q tau + drip and t = lag + t_count + delay + closing, with the flows of each row from the
  *          hydraulics of the floor and all lanes that ran; `fitLanes`
+ *          Where the trials are against what was told of a lane, they are fitted again with wider ranges
  * Assumes  one throttling of a lane in all its throttled trials
  * Source   design, the other floor; `fit.ts`
  */
@@ -177,7 +213,7 @@ export const estimateLanes = (input: EstimateInput): EstimateAnswer => {
   const throttles = [
     ...new Set(kept.filter((i) => trials[i]!.throttled === true).map((i) => laneAt(trials[i]!))),
   ].sort((a, b) => a - b);
-  const model: RowModel = { floor, scales, throttles };
+  const told: RowModel = { floor, scales, throttles };
   const setups = rowSetups(trials, { ran, kept }, laneAt, lanes.length);
   const readings = setups.map((setup) => readingsOf(trials, setup, capacity));
   const size = kept.reduce((most, i) => Math.max(most, trials[i]!.volume ?? 0), 0);
@@ -186,19 +222,47 @@ export const estimateLanes = (input: EstimateInput): EstimateAnswer => {
     volumeTypical: square(typicalShare * (size > 0 ? size : (capacity ?? 0))) || Number.MIN_VALUE,
     timeTypical: square(typicalTime),
   };
-  if (kept.length === 0) return { kind: 'refused', problems: [...problems, { code: 'NO_TRIALS' }] };
-  const fit = fitLanes(model, readings, ground);
-  if (fit === undefined) return { kind: 'refused', problems: [...problems, { code: 'ROW_NEVER_ENDS' }] };
+  const refused = (code: TrialProblem['code']): EstimateAnswer => ({
+    kind: 'refused',
+    problems: [...problems, { code }],
+    apart,
+  });
+  if (kept.length === 0) return refused('NO_TRIALS');
+  let model = told;
+  let again = fitLanes(model, readings, ground);
+  let doubted: DoubtedLanes = { unlike: [], negative: [] };
+  for (let round = 0; again !== undefined; round++) {
+    const found = doubtedLanes(model, again, readings, ground.volumeLeast);
+    // what was against the first ranges stays said though wider ones have room for it
+    doubted = {
+      unlike: [...new Set([...doubted.unlike, ...found.unlike])],
+      negative: [...new Set([...doubted.negative, ...found.negative])],
+    };
+    if (found.priors === undefined || round === widenings) break;
+    model = { ...told, scales: lanes.map((lane, i) => laneScale(lane, found.priors![i]!)) };
+    again = fitLanes(model, readings, ground);
+  }
+  if (again === undefined) return refused('ROW_NEVER_ENDS');
   const used = lanes.map(() => 0);
   for (const i of kept) used[laneAt(trials[i]!)]!++;
+  const alone = { model, fit: again, readings };
+  const asTold = lanes.map((_, lane) => laneEstimate(alone, lane, used[lane]!));
+  // by the ranges that the book has, not by those that its being wrong has widened
+  const exchanged = exchangedLanes(told, asTold);
+  const fit = exchanged.length === 0 ? again : anyPlace(model, again, exchanged);
   let drawn: ReturnType<EstimateBasis['draws']> | undefined;
   const draws: EstimateBasis['draws'] = () => {
     drawn ??= drawnLanes({ model, fit, readings });
     return drawn;
   };
   const basis: EstimateBasis = { model, fit, setups, readings, draws };
-  const found = lanes.map((_, lane) => laneEstimate(basis, lane, used[lane]!));
-  const residuals = residualsOf(basis);
+  const found = asTold.map((lane, i) => {
+    if (!exchanged.includes(i)) return lane;
+    const { spread: _, ...wide } = laneEstimate(basis, i, used[i]!);
+    return lane.spread === undefined ? wide : { ...wide, spread: lane.spread };
+  });
+  // how well the bottles fit each other does not hang on whose they are
+  const residuals = residualsOf(alone);
   const missOf = (trial: number): { readonly miss?: number } => {
     const { volume, overflow } = trials[trial]!;
     if (volume === undefined || overflow !== 'none') return {};
@@ -226,7 +290,7 @@ export const estimateLanes = (input: EstimateInput): EstimateAnswer => {
         dof: fit.timeNoise.dof,
       },
       residuals,
-      doubts: doubtsOf(basis, trials, found, residuals),
+      doubts: doubtsOf(basis, trials, found, residuals, doubted, exchanged),
       apart: apart.map((each) => (each.why === 'after-stop' ? { ...each, ...missOf(each.trial) } : each)),
       problems,
       basis,

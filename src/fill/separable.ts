@@ -1,7 +1,7 @@
+import type { DoubtedLanes } from './doubted-lanes.ts';
 import type { EstimateBasis, LaneEstimate } from './lane-estimate.ts';
-import { offsetOf, perLane } from './lane-unknowns.ts';
 import type { Residual } from './residuals.ts';
-import { swappedBottles, swappedLanes } from './swapped.ts';
+import { swappedBottles } from './swapped.ts';
 import type { FillTrial } from './trial.ts';
 
 /** What the trials can't tell, or what in them can't be right: for people to judge, with intervals that own it. */
@@ -29,8 +29,8 @@ export interface Doubt {
 /** Presets, or flows, nearer to each other than this share tell of one. */
 const onePreset = 0.1;
 const oneFlow = 0.15;
-/** An estimate so many deviations on the wrong side is no chance. */
-const sure = 3;
+/** With fewer degrees of freedom nothing is said of a scatter. */
+const leastDof = 3;
 /** So many times what was stated. */
 const overStated = 4;
 
@@ -38,10 +38,12 @@ const narrow = (values: readonly number[], share: number): boolean =>
   values.length === 0 || Math.max(...values) - Math.min(...values) <= share * Math.max(...values);
 
 export const doubtsOf = (
-  { model, fit, readings, setups }: EstimateBasis,
+  { fit, readings, setups }: EstimateBasis,
   trials: readonly FillTrial[],
   lanes: readonly LaneEstimate[],
   residuals: readonly Residual[],
+  { unlike, negative }: DoubtedLanes,
+  exchanged: readonly number[],
 ): readonly Doubt[] => {
   const doubts: Doubt[] = [];
   const say = (code: Doubt['code'], of: readonly number[] = [], at: readonly number[] = []): void => {
@@ -69,21 +71,22 @@ export const doubtsOf = (
       if (presets.length > 0 && narrow(flows, oneFlow)) say('one-flow', [l]);
       if (times === 0) say('no-times', [l]);
     }
-    const { value, deviation } = lane.afterRun;
-    if (value < 0 && lane.trials > 0) say('after-run-negative', [l]);
-    const at = perLane * l;
-    const far = (unknown: 'kv' | 'pulse'): boolean => Math.abs(fit.unknowns[at + offsetOf[unknown]]!) > sure;
-    if (far('kv') || far('pulse') || value < -sure * deviation) say('unlike-book', [l]);
+    if (lane.trials > 0 && negative.includes(l)) say('after-run-negative', [l]);
+    if (unlike.includes(l)) say('unlike-book', [l]);
   });
-  if (fit.volumeNoise.dof < sure) say('few-bottles');
+  if (fit.volumeNoise.dof < leastDof) say('few-bottles');
   const supposed = [...new Set(setups.flatMap((each) => each.supposed))].sort((a, b) => a - b);
   if (supposed.length > 0) say('lanes-supposed', supposed);
   for (const { trial, lane, outlying } of residuals) if (outlying) say('outlier', [lane], [trial]);
   for (const pair of swappedBottles(trials, residuals)) say('bottles-swapped', pair.lanes, pair.trials);
-  for (const pair of swappedLanes(model, lanes)) say('lanes-swapped', pair);
+  if (exchanged.length > 0) say('lanes-swapped', exchanged);
   const stated = readings.flatMap((each) => each.volumes.flat());
   const typical = stated.reduce((sum, each) => sum + each.stated, 0) / Math.max(1, stated.length);
-  if (fit.volumeNoise.dof >= sure && fit.volumeNoise.own > overStated * overStated * typical && typical > 0) {
+  if (
+    fit.volumeNoise.dof >= leastDof &&
+    fit.volumeNoise.own > overStated * overStated * typical &&
+    typical > 0
+  ) {
     const share = Math.sqrt(fit.volumeNoise.own) / Math.max(...stated.map(({ value }) => value), 0);
     // a lane may well scatter more than a good balance; beyond this it is no filler's scatter
     if (share > 0.01) say('more-than-stated');

@@ -30,13 +30,15 @@ export const fillInEnglish = {
   'fill.doubt.only-overflowed':
     '{lanes}: every bottle ran over, and holds what a bottle holds. Take a lower count or a larger vessel',
   'fill.doubt.few-bottles': 'few bottles: their own spread is hardly known, and the intervals are wide',
-  'fill.doubt.after-run-negative': '{lanes}: the after-run comes out below nought, which can’t be',
+  'fill.doubt.after-run-negative':
+    '{lanes}: the after-run comes out below nought, which can’t be. Something else takes from each bottle, such as a wrong tare: for another floor the intervals are wide',
   'fill.doubt.unlike-book':
-    '{lanes}: far from what the book says of it. Is the lane, the meter or the floor another?',
+    '{lanes}: far from what the book says of it. Is the lane, the meter or the floor another? The intervals are wider for it',
   'fill.doubt.outlier':
     '{lanes}: bottle {trials} lies further out than chance would bring it; it was used all the same',
   'fill.doubt.bottles-swapped': '{lanes}: bottles {trials} would fit in each other’s place',
-  'fill.doubt.lanes-swapped': '{lanes}: each would fit the book in the other’s place',
+  'fill.doubt.lanes-swapped':
+    '{lanes}: they would fit the book in each other’s place. Until that is looked at, each interval reaches to the others',
   'fill.doubt.lanes-supposed': '{lanes}: no bottle says that it ran beside the others; it was taken to run',
   'fill.doubt.more-than-stated': 'the bottles scatter far more than the weighing was said to',
 

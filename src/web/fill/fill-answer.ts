@@ -184,7 +184,10 @@ const answerOf = (story: FillStory, confidence: number): FillAnswer => {
     problems: estimate?.kind === 'refused' ? estimate.problems : (found?.problems ?? []),
     residuals: (found?.residuals ?? []).map((one) => ({ ...one, trial: at(one.trial) })),
     doubts: (found?.doubts ?? []).map((one) => ({ ...one, trials: one.trials.map(at) })),
-    apart: (found?.apart ?? []).map((one) => ({ ...one, trial: at(one.trial) })),
+    apart: (estimate?.kind === 'refused' ? estimate.apart : (found?.apart ?? [])).map((one) => ({
+      ...one,
+      trial: at(one.trial),
+    })),
     done: found === undefined,
     ...(next === undefined ? {} : { next }),
     ...(found === undefined

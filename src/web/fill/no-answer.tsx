@@ -62,7 +62,12 @@ export const NoAnswerLines = ({
         {answer.problems.length > 0 && answer.lanes === undefined && (
           <li>
             {say('answer.refused')}{' '}
-            {[...new Set(answer.problems.map(({ code }) => say(`trialProblem.${code}`)))].join(' ')}
+            {[...new Set(answer.problems.map(({ code }) => say(`trialProblem.${code}`)))].join(' ')}{' '}
+            {[...new Set(answer.apart.map(({ why }) => why))]
+              .map((why) =>
+                say(`trialNote.${why}`, { n: answer.apart.filter((one) => one.why === why).length }),
+              )
+              .join(' ')}
           </li>
         )}
       </ul>

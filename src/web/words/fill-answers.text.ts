@@ -99,12 +99,14 @@ export const fillAnswerWords: Bundle = {
       '{lanes}: every bottle ran over, which says only that it got as much. Weigh at a lower preset, or into a larger vessel.',
     'doubt.few-bottles': 'Few bottles: how far the bottles of one lane differ is hardly known.',
     'doubt.after-run-negative':
-      '{lanes}: the after-run comes out under nothing. A preset or a bottle may stand under the wrong lane.',
-    'doubt.unlike-book': '{lanes}: unlike what the book says of the lane. Look at lane, preset and unit.',
+      '{lanes}: the after-run comes out under nothing, which can’t be. Look at tare, preset and lane: for another floor the intervals are wide.',
+    'doubt.unlike-book':
+      '{lanes}: unlike what the book says of the lane. Look at lane, preset and unit; the intervals are wider for it.',
     'doubt.outlier':
       '{lanes}: {n, plural, one {# reading lies} other {# readings lie}} further off than chance would bring it. It counts all the same.',
     'doubt.bottles-swapped': '{lanes}: two bottles fit far better in each other’s place.',
-    'doubt.lanes-swapped': '{lanes}: the lanes fit far better in each other’s place.',
+    'doubt.lanes-swapped':
+      '{lanes}: the lanes fit far better in each other’s place. Until that is looked at, each interval reaches to the others.',
     'doubt.lanes-supposed':
       '{lanes}: which other lanes ran in the row is not said, and their presets were supposed.',
     'doubt.more-than-stated':
