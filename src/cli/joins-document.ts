@@ -101,6 +101,25 @@ export const joinsSchema = z
           .describe('What is not recorded, bonds first'),
       }),
     ),
+    photographs: z
+      .array(
+        z.strictObject({
+          picture: text.describe('Digest of the photograph'),
+          box: text,
+          at: text.describe('When it was first spoken of'),
+          ends: z.array(
+            z.strictObject({
+              join: text,
+              side: z.enum(['from', 'to']),
+              x: z.number().optional().describe('Share of the width, from the left; absent: taken off'),
+              y: z.number().optional().describe('Share of the height, from the top'),
+              conflict: z.boolean().describe('Placed apart by two who did not know of each other'),
+              records: texts.describe('Placements that no other follows; the next names them'),
+            }),
+          ),
+        }),
+      )
+      .describe('Photographs of the boxes that records speak of, with the ends on them'),
     found: z
       .strictObject({
         typed: text,
@@ -222,6 +241,10 @@ export const joinsDocument = (
     ...given({ box }),
     joins: [...joins],
     lacks: lacks.map((lack) => ({ ...lack })),
+  })),
+  photographs: [...told.pictures.values()].flat().map(({ ends, ...picture }) => ({
+    ...picture,
+    ends: ends.map(({ point, last, ...end }) => ({ ...end, ...point, records: last.map(({ id }) => id) })),
   })),
   ...given({
     found: code === undefined ? undefined : foundDocument(code),

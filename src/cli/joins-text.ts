@@ -14,6 +14,7 @@ import {
   type Stop,
 } from '../joins/index.ts';
 import { shown } from '../quantity/shown.ts';
+import { placementsText } from './placements-text.ts';
 import { textTable } from './text-table.ts';
 import type { ToldJoins } from './told-joins.ts';
 import { words } from './words.ts';
@@ -173,6 +174,7 @@ export const joinsTextOf = (book: Book, told: ToldJoins, box: string | undefined
             ? words.say('joins.way.unknown')
             : words.say(schedule.inRow ? 'joins.way.row' : 'joins.way', { distance: length }),
         ]),
+    ...placementsText(told, box),
     ...(lacks.length === 0
       ? []
       : [`${words.say('joins.energising')}\n${lacks.map((one) => `  ${lacksText(one)}`).join('\n')}`]),

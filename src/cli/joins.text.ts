@@ -35,6 +35,12 @@ export const joinsCommandText: Bundle = {
     'joins.way.row':
       'Way between boxes in all: {distance}, in straight lines. Assumed: the sections stand end to end, since the plan places none.',
     'joins.way.unknown': 'The book does not say where the boxes stand, so the way is by their names.',
+    'joins.placements': 'On photographs, by the records',
+    'joins.placed': '{box}: {placed} of {of} ends on {n, plural, one {# photograph} other {# photographs}}.',
+    'joins.placed.differing': 'Placed apart by two, to be placed anew: {joins}.',
+    'joins.placed.at': '{x} from the left, {y} from the top',
+    'joins.placed.off': 'taken off',
+    'joins.placed.apart': 'placed apart by two',
     'joins.energising': 'What keeps a box from being energised, by the records',
     'joins.energising.box': '{box}: {lacks}',
     'joins.energising.lack': '{why} {n} ({joins})',

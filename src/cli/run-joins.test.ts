@@ -18,16 +18,16 @@ const call = async (argv: readonly string[], files: Record<string, string> = {})
   return { ...rest, written: Object.fromEntries<string>(texts) };
 };
 
-/** Records of two phones that did not know of each other. */
-const told = (...bodies: readonly object[]): string =>
+/** Records of as many phones that did not know of each other. */
+const apart = (kind: 'join' | 'placement', version: number, bodies: readonly object[]): string =>
   exportRecords(
     'flagon-line',
     bodies.map((body, i) => {
       const done = appendRecord(startChain('flagon-line', `phone-${i}`), {
         id: `r${i}`,
         revision: 1,
-        kind: 'join',
-        version: 2,
+        kind,
+        version,
         deviceTime: '2027-04-20T09:00:00Z',
         body: { by: 'the electrician', follows: [], ...body },
       });
@@ -35,6 +35,8 @@ const told = (...bodies: readonly object[]): string =>
       return done.value.record;
     }),
   );
+
+const told = (...bodies: readonly object[]): string => apart('join', 2, bodies);
 
 const plain = await call(['--json']);
 const document = joinsSchema.parse(JSON.parse(plain.out));
@@ -88,6 +90,34 @@ describe('joins', () => {
     expect(out).toMatch(/J-4 .* recorded differently by two/);
     expect(out).not.toContain('bond not tested');
     expect(out).toMatch(/\+JB2: fault of the list 2 \(J-18, J-19\); trouble 1 \(J-4\); not made 19 \(J-1/);
+  });
+
+  it('tells which ends lie on the photographs of a box, each place of one box, and what two placed apart', async () => {
+    const at = (...points: readonly (readonly [string, number])[]): object => ({
+      picture: 'ab'.repeat(32),
+      box: '+JB2',
+      points: points.map(([join, x]) => ({ join, side: 'to', x, y: 0.5 })),
+    });
+    const R = apart('placement', 1, [at(['J-1', 0.25], ['J-4', 0.3]), at(['J-4', 0.6])]);
+    const all = await call(['R'], { R });
+    expect(all.out).toMatch(
+      /\+JB2: 2 of \d+ ends on 1 photograph\. Placed apart by two, to be placed anew: J-4\.\n/,
+    );
+    expect(all.out).not.toContain('from the left');
+    const box = await call(['R', '--box', '+JB2'], { R });
+    expect(box.out).toMatch(/J-1 .* abababababab +25\.0 % from the left, 50\.0 % from the top\n/);
+    const { photographs } = joinsSchema.parse(JSON.parse((await call(['R', '--json'], { R })).out));
+    expect(photographs).toMatchObject([
+      {
+        box: '+JB2',
+        ends: [
+          { join: 'J-1', x: 0.25, conflict: false },
+          { join: 'J-4', conflict: true, records: ['r0', 'r1'] },
+        ],
+      },
+    ]);
+    const unknown = await call(['R'], { R: apart('placement', 1, [at(['J-99', 0.5])]) });
+    expect([unknown.status, unknown.err]).toEqual([2, expect.stringContaining('J-99')]);
   });
 
   it('finds the join of a code, or says that it is mistyped and offers the nearest', async () => {
