@@ -1,7 +1,7 @@
 import type { Book } from '../book/index.ts';
 import type { Assessment, FloorAssessment } from '../floor/assessment.ts';
 import type { Problem } from '../quantity/problem.ts';
-import { type Clocked, clockOn } from '../record/clocked.ts';
+import { clockOn } from '../record/clocked.ts';
 import type { Envelope } from '../record/envelope.ts';
 import { tryKey } from '../record/standing.ts';
 import { type AfterRow, afterwardsOf } from './afterwards.ts';
@@ -18,11 +18,9 @@ import { type ProvedCheck, provedCheck } from './proved-check.ts';
 import { type PunchPoint, punchPoints } from './punch-points.ts';
 import { type Quarantine, quarantineOf } from './quarantine.ts';
 import { type HeardReply, repliesOf } from './replies.ts';
-import { type RecordedResult, resultsOf } from './results.ts';
-import { resultsOfRuns } from './results-of-runs.ts';
+import type { RecordedResult } from './results.ts';
+import { type RecordsInTime, triesOf } from './tries.ts';
 import { type ProofWait, waitsOf } from './waits.ts';
-import { withInstruments } from './with-instruments.ts';
-import { withRuns } from './with-runs.ts';
 
 /** What is to be proved on a floor and what has been. */
 export interface FloorProof {
@@ -97,11 +95,6 @@ const keeps =
   (point: PunchPoint): boolean =>
     point.floor === undefined || point.floor === floor || role !== 'built on';
 
-/** Records, or those of them that count, with when each of them was written. */
-export interface RecordsInTime extends Clocked {
-  readonly records: readonly Envelope[];
-}
-
 /** Every record of a set with its moment. */
 export const inTime = (records: readonly Envelope[]): RecordsInTime => ({ records, ...clockOn(records) });
 
@@ -125,12 +118,8 @@ export const proofOfRecords = (
   const { records } = recorded;
   const places = placesOfBook(book);
   const moments = claimedMoments(recorded);
-  const { results, problems: sourceless } = withRuns(
-    resultsOf(records, moments),
-    resultsOfRuns(book, records),
-    moments,
-  );
-  const tries = triesByCheck(withInstruments(results, book));
+  const { results, problems: sourceless } = triesOf(book, recorded);
+  const tries = triesByCheck(results);
   const { waits, problems: strangeWaits } = waitsOf(book, records, moments);
   const punch = punchPoints(records);
   const proved = assessment.floors.map((floor) => ({

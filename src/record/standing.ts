@@ -4,7 +4,10 @@ import type { Envelope } from './envelope.ts';
 import { byText } from './heads.ts';
 
 /** What one record says that it replaces. */
-export type Replacing = Pick<Envelope, 'id' | 'supersedes'>;
+export interface Replacing {
+  readonly id: string;
+  readonly supersedes: string;
+}
 
 /**
  * What of a set of records counts: of the tries of a check the last alone. It is what the set comes to for whoever asks

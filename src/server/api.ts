@@ -98,6 +98,19 @@ export const recordSchema = z.object({
   hash: z.string(),
 });
 
+/** A record with the moment at which it was written, as far as its chain can tell: ms since 1970. */
+const placedRecordSchema = z.object({ record: recordSchema, moment: z.number() });
+
+/** The last record of a device, and the latest moment that it has claimed. */
+const chainEndSchema = z.object({
+  book: z.string(),
+  writer: z.string(),
+  sequence: z.number().int(),
+  hash: z.string(),
+  moment: z.number(),
+  claimed: z.string(),
+});
+
 /** A picture, film, sound or document that is kept with a book. */
 export const mediaSchema = z.object({
   sha256: digest,
@@ -179,23 +192,47 @@ export const routes = {
     method: 'GET',
     path: '/api/books/:id/records',
     params: z.object({ id: identifier }),
-    /**
-     * `since` is the position of the answer before; absent reads from the first. `before` is where that answer begins and
-     * reads back; a place behind all records gives the newest.
-     */
-    query: z.object({
-      since: z.coerce.number().int().min(0).optional(),
-      before: z.coerce.number().int().min(0).optional(),
-    }),
+    /** `since` is the position of the answer before; absent reads from the first. */
+    query: z.object({ since: z.coerce.number().int().min(0).optional() }),
     answers: {
       200: z.object({
         records: z.array(recordSchema),
-        begins: z.number().int(),
         position: z.number().int(),
         more: z.boolean(),
-        total: z.number().int().describe('Records that the book has'),
       }),
     },
+  },
+  /** What counts of the records now: of the tries of a check the last alone. */
+  readStanding: {
+    method: 'GET',
+    path: '/api/books/:id/standing',
+    params: z.object({ id: identifier }),
+    /** `until` and the position of the answer before as `since` read on in the same state; absent reads what counts now. */
+    query: z.object({
+      until: z.coerce.number().int().min(0).optional(),
+      since: z.coerce.number().int().min(0).optional(),
+    }),
+    answers: {
+      200: z.object({
+        records: z.array(placedRecordSchema),
+        ends: z.array(chainEndSchema),
+        replacing: z.array(z.object({ id: z.string(), supersedes: z.string() })),
+        doubts: z.array(
+          z.object({ record: z.string(), writer: z.string(), given: z.string(), before: z.string() }),
+        ),
+        until: z.number().int(),
+        position: z.number().int(),
+        more: z.boolean(),
+      }),
+    },
+  },
+  /** The last tries of a check on a floor, first to last, and how many there are in all. */
+  listTries: {
+    method: 'GET',
+    path: '/api/books/:id/tries',
+    params: z.object({ id: identifier }),
+    query: z.object({ floor: z.string().max(200), check: z.string().max(400) }),
+    answers: { 200: z.object({ records: z.array(placedRecordSchema), total: z.number().int() }) },
   },
   /** Idempotent: a record that is there already, word for word, is accepted again and added once. */
   appendRecords: {

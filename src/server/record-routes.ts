@@ -11,6 +11,9 @@ import { routeOptions } from './route-options.ts';
 /** Most records in one answer; the page asks on from `position`. */
 const mostAtOnce = 1000;
 
+/** Tries of one check in an answer: nobody reads more of them on a page. */
+const mostTries = 100;
+
 /** Records: read from a position, added and never changed. */
 export const recordRoutes = (server: FastifyInstance, { store }: ServerPorts): void => {
   const typed = server.withTypeProvider<ZodTypeProvider>();
@@ -19,19 +22,44 @@ export const recordRoutes = (server: FastifyInstance, { store }: ServerPorts): v
     ...routeOptions(routes.listRecords),
     handler: async (request, reply) => {
       const { id } = request.params;
-      const { since, before } = request.query;
+      const { since } = request.query;
       const page = await store.readRecords(id, {
         most: mostAtOnce,
         ...(since === undefined ? {} : { since }),
-        ...(before === undefined ? {} : { before }),
       });
       if (!page.ok) return refuseWith(reply, page.problems);
-      const heads = await store.heads(id);
-      if (!heads.ok) return refuseWith(reply, heads.problems);
-      const { records, ...ends } = page.value;
-      // each writer's records count from 0 without gaps
-      const total = heads.value.reduce((sum, { sequence }) => sum + sequence + 1, 0);
-      return { records: [...records], ...ends, total };
+      return { ...page.value, records: [...page.value.records] };
+    },
+  });
+
+  typed.route({
+    ...routeOptions(routes.readStanding),
+    handler: async (request, reply) => {
+      const { until, since } = request.query;
+      const page = await store.standing(request.params.id, {
+        most: mostAtOnce,
+        ...(until === undefined ? {} : { until }),
+        ...(since === undefined ? {} : { since }),
+      });
+      if (!page.ok) return refuseWith(reply, page.problems);
+      const { records, ends, replacing, doubts, ...rest } = page.value;
+      return {
+        ...rest,
+        records: [...records],
+        ends: [...ends],
+        replacing: [...replacing],
+        doubts: [...doubts],
+      };
+    },
+  });
+
+  typed.route({
+    ...routeOptions(routes.listTries),
+    handler: async (request, reply) => {
+      const { floor, check } = request.query;
+      const tries = await store.triesOf(request.params.id, floor, check, mostTries);
+      if (!tries.ok) return refuseWith(reply, tries.problems);
+      return { ...tries.value, records: [...tries.value.records] };
     },
   });
 

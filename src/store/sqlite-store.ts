@@ -225,28 +225,18 @@ export const sqliteStore = (connection: SqliteConnection): Store => {
     const whole = (given: number | undefined): number | undefined =>
       Number.isSafeInteger(given) ? given : undefined;
     const since = whole(from.since) ?? 0;
-    const before = whole(from.before);
     const most = Number.isSafeInteger(from.most)
       ? Math.max(0, Number(from.most))
       : Number.MAX_SAFE_INTEGER - 1;
-    const found =
-      before === undefined
-        ? rows(
-            'SELECT position, envelope FROM record WHERE book = ? AND position > ? ORDER BY position LIMIT ?',
-            book,
-            since,
-            most + 1,
-          )
-        : rows(
-            'SELECT position, envelope FROM record WHERE book = ? AND position < ? ORDER BY position DESC LIMIT ?',
-            book,
-            before,
-            most + 1,
-          );
-    const page = before === undefined ? found.slice(0, most) : found.slice(0, most).reverse();
+    const found = rows(
+      'SELECT position, envelope FROM record WHERE book = ? AND position > ? ORDER BY position LIMIT ?',
+      book,
+      since,
+      most + 1,
+    );
+    const page = found.slice(0, most);
     return accept({
       records: page.map(readEnvelope),
-      begins: Number(page[0]?.position ?? before ?? since),
       position: Number(page.at(-1)?.position ?? since),
       more: found.length > page.length,
     });

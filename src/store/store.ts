@@ -52,9 +52,7 @@ export interface Appended {
 export interface RecordPage {
   /** In the order in which they came. */
   readonly records: readonly Envelope[];
-  /** Hand it back as `before` to read what came before. It counts within this store only, as `position` does. */
-  readonly begins: number;
-  /** Hand it back as `since` to read on. */
+  /** Hand it back as `since` to read on. It counts within this store only. */
   readonly position: number;
   /** Whether the page's limit cut it. */
   readonly more: boolean;
@@ -63,8 +61,6 @@ export interface RecordPage {
 export interface ReadFrom {
   /** What came behind this position, the first of them first. */
   readonly since?: number;
-  /** What came before this position, the last `most` of them; `since` counts for nothing then. */
-  readonly before?: number;
   readonly most?: number;
 }
 

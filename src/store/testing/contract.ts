@@ -325,24 +325,6 @@ export const storeContract = (name: string, makePlace: () => Promise<StorePlace>
       });
     });
 
-    it('are read back from the newest, page by page, each in the order in which they came', async () => {
-      await using(async (store) => {
-        wholeOf(await store.createBook(first));
-        const records = notes('alpha', 7);
-        wholeOf(await store.appendRecords(BOOK, records));
-        const newest = wholeOf(await store.readRecords(BOOK, { before: Number.MAX_SAFE_INTEGER, most: 3 }));
-        expect([newest.records, newest.more]).toEqual([records.slice(4), true]);
-        const before = wholeOf(await store.readRecords(BOOK, { before: newest.begins, most: 3 }));
-        expect([before.records, before.more]).toEqual([records.slice(1, 4), true]);
-        const last = wholeOf(await store.readRecords(BOOK, { before: before.begins, most: 3 }));
-        expect([last.records, last.more]).toEqual([records.slice(0, 1), false]);
-        expect(wholeOf(await store.readRecords(BOOK, { before: last.begins })).records).toEqual([]);
-        // both ends of a page join on to the reading forward
-        const on = wholeOf(await store.readRecords(BOOK, { since: before.position }));
-        expect([on.records, on.position]).toEqual([newest.records, newest.position]);
-      });
-    });
-
     it('tell what of them counts as the whole set does, at any time and page by page', async () => {
       await using(async (store, open) => {
         wholeOf(await store.createBook(first));

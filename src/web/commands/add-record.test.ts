@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Envelope } from '../../record/envelope.ts';
 import { readingsOf } from '../../record/readings.ts';
+import { standingOf } from '../../record/standing.ts';
 import { verifyRecords } from '../../record/verify-records.ts';
 import type { Page } from '../state/page.ts';
 import { emptyPage } from '../state/page-state.ts';
@@ -12,15 +13,29 @@ type Way = 'fine' | 'gone' | 'answer lost';
 const pageBefore = (kept: Envelope[], how: () => Way, beforeWrite = (): void => undefined): Page => {
   const notes = new Map<string, unknown>();
   let count = 0;
-  const client = async (name: string, given: { body?: { records: Envelope[] } }) => {
+  const client = async (
+    name: string,
+    given: { query?: { since?: number }; body?: { records: Envelope[] } },
+  ) => {
     if (how() === 'gone') return { ok: false, reached: false, cause: 'no' };
     if (name === 'listRecords') {
-      return { ok: true, status: 200, value: { records: [...kept], position: kept.length, more: false } };
+      const records = kept.slice(given.query?.since ?? 0);
+      return { ok: true, status: 200, value: { records, position: kept.length, more: false } };
+    }
+    if (name === 'readStanding') {
+      const { records, moments, ends, ...rest } = standingOf(kept);
+      const placed = records.map((record) => ({ record, moment: moments.get(record.id) }));
+      const last = { until: kept.length, position: kept.length, more: false };
+      return {
+        ok: true,
+        status: 200,
+        value: { ...rest, ...last, records: placed, ends: [...ends.values()] },
+      };
     }
     beforeWrite();
     const records = given.body?.records ?? [];
     const own = kept.filter(({ writer }) => writer === records[0]!.writer);
-    if (records[0]!.sequence !== own.length) {
+    if (kept.some(({ id }) => records.some((one) => one.id === id)) || records[0]!.sequence !== own.length) {
       return { ok: false, reached: true, status: 409, failure: { message: 'gap', problems: [] } };
     }
     kept.push(...records);
@@ -69,10 +84,28 @@ describe('a record of a page', () => {
     const page = pageBefore(kept, () => way);
     expect(await addRecord(page, draft('a', '60 psi'))).toMatchObject({ refused: 'records.unreachable' });
     way = 'fine';
-    expect(await addRecord(page, draft('a', '60 psi'))).toEqual({ records: kept });
+    expect(await addRecord(page, draft('a', '60 psi'))).toEqual({ records: [] });
     expect(kept.length).toBe(1);
     way = 'gone';
     expect(await addRecord(page, draft('b', '61 psi'))).toMatchObject({ refused: 'records.unreachable' });
+  });
+
+  it('stands once though its answer was lost and a later try counts in its place', async () => {
+    const kept: Envelope[] = [];
+    const page = pageBefore(kept, () => 'fine');
+    const tried = (id: string, at: string): RecordDraft => ({
+      ...draft(id, ''),
+      kind: 'check',
+      at,
+      body: { check: 'count FLAGON-2L', floor: 'OXBOW', by: 'the engineer', basis: [], seen: true },
+    });
+    await addRecord(page, tried('a', '2027-04-19T09:10:00.000Z'));
+    await addRecord(page, tried('b', '2027-04-19T09:20:00.000Z'));
+    const known = { standing: standingOf(kept), position: 2 };
+    expect(known.standing.records.map(({ id }) => id)).toEqual(['b']);
+    const again = await addRecords(page, [tried('a', '2027-04-19T09:10:00.000Z')], known);
+    expect(again).toEqual({ records: kept });
+    expect(kept.length).toBe(2);
   });
 
   it('goes with others in one chain; of what is there already none is sent twice', async () => {

@@ -1,9 +1,9 @@
 import { accept, type Result } from '../../quantity/problem.ts';
 import { appendRecord, chainFrom, startChain } from '../../record/append-record.ts';
-import type { Envelope } from '../../record/envelope.ts';
-import { headsOf } from '../../record/heads.ts';
+import type { Envelope, Head } from '../../record/envelope.ts';
+import { type KnownRecords, knownWith } from '../state/known-records.ts';
 import type { Page } from '../state/page.ts';
-import { readRecords } from './read-records.ts';
+import { readRecords, readStanding } from './read-records.ts';
 
 /** What is to be written down; the device's chain adds the rest. */
 export interface RecordDraft {
@@ -19,7 +19,7 @@ export interface RecordDraft {
   readonly body: unknown;
 }
 
-/** All records of the book with the new one, or why it is not there. */
+/** What the server has beyond what was known, with the new ones, in order within each chain; or why they are not there. */
 export type Added =
   | { readonly records: readonly Envelope[] }
   | { readonly refused: string; readonly unreachable?: boolean };
@@ -39,13 +39,11 @@ export const writerOf = (page: Page): string => {
 /** The next records of this browser's chain, or what is wrong with one of them. */
 const chained = (
   page: Page,
-  records: readonly Envelope[],
+  head: Head | undefined,
   drafts: readonly RecordDraft[],
 ): Result<readonly Envelope[]> => {
   const { id, revision } = page.state.get();
-  const writer = writerOf(page);
-  const head = headsOf(records).find((one) => one.writer === writer);
-  let chain = head === undefined ? startChain(id, writer) : chainFrom(head);
+  let chain = head === undefined ? startChain(id, writerOf(page)) : chainFrom(head);
   const made: Envelope[] = [];
   for (const { at, ...draft } of drafts) {
     const next = appendRecord(chain, { revision, ...draft, deviceTime: at });
@@ -60,32 +58,38 @@ const chained = (
  * Adds records to the open book, all or none. Until the server has them, they are told as refused and nothing is
  * lost by asking again.
  *
- * Symbols  known  the records as they were read before: the chain goes on from them, and only where the server has more of
- *                 this browser's are all read anew; absent, they are read first
+ * Symbols  known  what is known of the records: the chain goes on from there, and only where the server has more of this
+ *                 browser's is what came behind it read, then all; absent, what counts is read first
  */
 export const addRecords = async (
   page: Page,
   drafts: readonly RecordDraft[],
-  known?: readonly Envelope[],
+  known?: KnownRecords,
 ): Promise<Added> => {
   const { id } = page.state.get();
   const unreachable = { refused: page.words.say('records.unreachable'), unreachable: true };
+  const first = known ?? (await readStanding(page, id));
+  if (first === 'unreachable') return unreachable;
+  if ('refused' in first) return first;
+  let now = first;
+  const learnt: Envelope[] = [];
   for (let left = mostTries; ; left -= 1) {
-    const read = left === mostTries && known !== undefined ? { records: known } : await readRecords(page, id);
-    if (read === 'unreachable') return unreachable;
-    if ('refused' in read) return read;
-    const { records } = read;
     // the answer about some was lost on the way here
-    const there = new Set(records.map((record) => record.id));
+    const there = new Set([...now.standing.records, ...learnt].map((record) => record.id));
     const wanted = drafts.filter((draft) => !there.has(draft.id));
-    if (wanted.length === 0) return { records };
-    const made = chained(page, records, wanted);
+    if (wanted.length === 0) return { records: learnt };
+    const made = chained(page, now.standing.ends.get(writerOf(page)), wanted);
     if (!made.ok) return { refused: made.problems.map(page.words.problem).join(' ') };
-    const added = [...made.value];
-    const reply = await page.client('appendRecords', { params: { id }, body: { records: added } });
-    if (reply.ok) return { records: [...records, ...added] };
+    const reply = await page.client('appendRecords', { params: { id }, body: { records: [...made.value] } });
+    if (reply.ok) return { records: [...learnt, ...made.value] };
     if (!reply.reached || reply.status >= 500) return unreachable;
     if (reply.status !== 409 || left <= 1) return { refused: reply.failure.message };
+    // what counts does not name all that is there: the second time every record is looked at
+    const read = await readRecords(page, id, left === mostTries ? now.position : 0);
+    if (read === 'unreachable') return unreachable;
+    if ('refused' in read) return read;
+    learnt.push(...read.records);
+    now = knownWith(now, read.records, read.position);
   }
 };
 

@@ -1,28 +1,17 @@
 import { describe, expect, it } from 'vitest';
+import { standingOf } from '../../record/standing.ts';
+import { appended } from '../../record/testing/appended.ts';
 import type { Page } from '../state/page.ts';
-import { readRecords, readRecordsBack } from './read-records.ts';
+import { readRecords, readStanding } from './read-records.ts';
 
 /** A page before a server with ten records, which gives four at once; it keeps what it was asked for. */
 const pageBefore = (status: () => number, asked: unknown[] = []): Page =>
   ({
-    client: async (
-      _name: string,
-      given: { readonly query?: { readonly since?: number; readonly before?: number } },
-    ) => {
-      asked.push(given.query?.before ?? given.query?.since);
+    client: async (_name: string, given: { readonly query?: { readonly since?: number } }) => {
+      asked.push(given.query?.since);
       if (status() === 0) return { ok: false, reached: false, cause: 'no' };
       if (status() !== 200) {
         return { ok: false, reached: true, status: status(), failure: { message: 'shut out', problems: [] } };
-      }
-      if (given.query?.before !== undefined) {
-        const end = Math.min(given.query.before, 10);
-        const begins = Math.max(0, end - 4);
-        const records = Array.from({ length: end - begins }, (_, i) => ({ id: `r${begins + i}` }));
-        return {
-          ok: true,
-          status: 200,
-          value: { records, begins, position: end, more: begins > 0, total: 10 },
-        };
       }
       const since = given.query?.since ?? 0;
       const records = Array.from({ length: Math.min(4, 10 - since) }, (_, i) => ({ id: `r${since + i}` }));
@@ -56,22 +45,26 @@ describe('reading the records of a book', () => {
     expect(asked).toEqual([9]);
   });
 
-  it('begins with the newest and goes back as far as is wanted', async () => {
+  it('puts together what counts out of as many answers as it takes, all of one state', async () => {
+    const whole = standingOf(appended(appended(appended([], 'a', {}), 'b', {}), 'a', {}));
     const asked: unknown[] = [];
-    const page = pageBefore(() => 200, asked);
-    const newest = await readRecordsBack(page, 'book-1');
-    const ids = (from: number, to: number) =>
-      Array.from({ length: to - from }, (_, i) => ({ id: `r${from + i}` }));
-    expect(newest).toEqual({ records: ids(6, 10), begins: 6, position: 10, total: 10 });
-    expect(await readRecordsBack(page, 'book-1', { before: 6, least: 5 })).toEqual({
-      records: ids(0, 6),
-      begins: 0,
-      position: 6,
-      total: 10,
-    });
-    expect(asked).toEqual([Number.MAX_SAFE_INTEGER, 6, 2]);
+    const page = {
+      client: async (_name: string, { query }: { readonly query: { readonly since?: number } }) => {
+        asked.push(query);
+        const since = query.since ?? 0;
+        const records = whole.records
+          .slice(since, since + 2)
+          .map((record) => ({ record, moment: whole.moments.get(record.id) }));
+        const position = since + records.length;
+        const { replacing, doubts } = whole;
+        const value = { records, replacing, doubts, until: 3, position, more: position < 3 };
+        return { ok: true, status: 200, value: { ...value, ends: [...whole.ends.values()] } };
+      },
+    } as unknown as Page;
+    expect(await readStanding(page, 'book-1')).toEqual({ standing: whole, position: 3 });
+    expect(asked).toEqual([{}, { until: 3, since: 2 }]);
     expect(
-      await readRecordsBack(
+      await readStanding(
         pageBefore(() => 0),
         'book-1',
       ),

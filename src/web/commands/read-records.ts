@@ -1,54 +1,61 @@
 import type { Envelope } from '../../record/envelope.ts';
+import type { Standing } from '../../record/standing.ts';
+import type { KnownRecords } from '../state/known-records.ts';
 import type { Page } from '../state/page.ts';
 
-/** Records and where the next reading begins, or why there are none. */
-type Answer<T> =
-  | ({ readonly records: readonly Envelope[] } & T)
-  | { readonly refused: string }
-  | 'unreachable';
+/** What was asked for, or why it is not there. */
+type Answer<T> = T | { readonly refused: string } | 'unreachable';
 
-export type RecordsAnswer = Answer<{ readonly position: number }>;
+export type RecordsAnswer = Answer<{ readonly records: readonly Envelope[]; readonly position: number }>;
 
-/** Records that stand together, the newest of those asked for. */
-export type RecordsBack = Answer<{
-  readonly position: number;
-  /** Where the next that come before them are asked for; 0 where there are none. */
-  readonly begins: number;
-  /** Records that the book has. */
-  readonly total: number;
-}>;
+export type StandingAnswer = Answer<KnownRecords>;
 
 type Refusal = Extract<Awaited<ReturnType<Page['client']>>, { readonly ok: false }>;
 
 const refusalOf = (reply: Refusal): 'unreachable' | { readonly refused: string } =>
   reply.reached && reply.status < 500 ? { refused: reply.failure.message } : 'unreachable';
 
-/**
- * The newest records of a book before a position; absent, of all.
- *
- * Symbols  least  that are wanted, where there are as many: the server gives some at once, and is asked on
- */
-export const readRecordsBack = async (
+/** What counts of the records of a book, in as many answers as it takes. */
+export const readStanding = async (page: Page, id: string): Promise<StandingAnswer> => {
+  const placed: { readonly record: Envelope; readonly moment: number }[] = [];
+  for (let query: { until?: number; since?: number } = {}; ; ) {
+    const reply = await page.client('readStanding', { params: { id }, query });
+    if (!reply.ok) return refusalOf(reply);
+    const { records, ends, replacing, doubts, until, position, more } = reply.value;
+    // the store has looked at every one of them
+    placed.push(...(records as typeof placed));
+    query = { until, since: position };
+    if (more) continue;
+    const standing: Standing = {
+      records: placed.map(({ record }) => record),
+      moments: new Map(placed.map(({ record, moment }) => [record.id, moment])),
+      ends: new Map(ends.map((end) => [end.writer, end])),
+      replacing,
+      doubts,
+      isWanting: false,
+    };
+    return { standing, position: until };
+  }
+};
+
+/** The last tries of a check that a server told. */
+export interface KnownTries {
+  readonly records: readonly { readonly record: Envelope; readonly moment: number }[];
+  /** Tries in all. */
+  readonly total: number;
+  /** Id of the try that counted when they were asked for. */
+  readonly of?: string;
+}
+
+/** The last tries of a check on a floor; undefined where the server does not answer. */
+export const readTries = async (
   page: Page,
   id: string,
-  { before = Number.MAX_SAFE_INTEGER, least = 1 }: { readonly before?: number; readonly least?: number } = {},
-): Promise<RecordsBack> => {
-  const answers: Envelope[][] = [];
-  let count = 0;
-  let end: number | undefined;
-  for (let at = before; ; ) {
-    const reply = await page.client('listRecords', { params: { id }, query: { before: at } });
-    if (!reply.ok) return refusalOf(reply);
-    const { records, begins, position, more, total } = reply.value;
-    // the store has looked at every one of them
-    answers.unshift(records as Envelope[]);
-    count += records.length;
-    end ??= position;
-    at = begins;
-    if (!more || count >= least) {
-      return { records: answers.flat(), begins: more ? begins : 0, position: end, total };
-    }
-  }
+  floor: string,
+  check: string,
+): Promise<KnownTries | undefined> => {
+  const reply = await page.client('listTries', { params: { id }, query: { floor, check } });
+  return reply.ok ? (reply.value as KnownTries) : undefined;
 };
 
 /** Every record of a book behind a position; absent, from the first. */

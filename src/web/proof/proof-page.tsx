@@ -40,7 +40,7 @@ export const ProofPage = ({
   const View = views[step];
   return (
     <div className="proof-page" id="figures" tabIndex={-1} data-step={step}>
-      <WithRecords inParts>
+      <WithRecords>
         <WithProof
           asked={check}
           absent={

@@ -5,7 +5,7 @@ import {
   type CheckSentences,
   checkSentences,
   type FloorProof,
-  proofOfBook,
+  proofOfRecords,
 } from '../../proof/index.ts';
 import { useKeptChoice } from '../state/kept-choice.ts';
 import { useKeptRecords } from '../state/kept-records.tsx';
@@ -48,12 +48,12 @@ export const WithProof = ({
   const assessment = usePagePart((state) => state.assessment);
   const units = usePagePart((state) => state.units);
   const words = useWords();
-  const { records } = useKeptRecords();
+  const { standing } = useKeptRecords();
   const [chosen, chooseFloor] = useKeptChoice<string>(page, `proof-floor/${id}`);
   const proof = useMemo(
     () =>
-      book === undefined || assessment === undefined ? undefined : proofOfBook(book, assessment, records),
-    [book, assessment, records],
+      book === undefined || assessment === undefined ? undefined : proofOfRecords(book, assessment, standing),
+    [book, assessment, standing],
   );
   const says = useMemo(
     () =>

@@ -10,23 +10,27 @@ import {
   useState,
 } from 'react';
 import { bodyProblems } from '../../record/append-record.ts';
-import { type Envelope, ORIGIN } from '../../record/envelope.ts';
+import { headsOfEnds } from '../../record/clocked.ts';
+import { type Envelope, type Head, ORIGIN } from '../../record/envelope.ts';
 import { recordKinds } from '../../record/kinds.ts';
+import { type Standing, standOn } from '../../record/standing.ts';
 import { addRecords, type RecordDraft } from '../commands/add-record.ts';
-import { noRecords } from './known-records.ts';
+import { type KnownRecords, knownWith } from './known-records.ts';
 import type { Page } from './page.ts';
 import { usePage, usePagePart } from './page-context.ts';
 import { type RecordsLoad, useRecords } from './use-records.ts';
 import { forgetWaiting, keepWaiting, waitingRecords } from './waiting-records.ts';
 
 export interface KeptRecords {
-  /** What the server has and behind it what waits in this browser, as one list. */
+  /** What counts of what the server has and behind it of what waits in this browser: of the tries of a check the last alone. */
+  readonly standing: Standing;
+  /** The records of it. */
   readonly records: readonly Envelope[];
+  /** The last record of each device that the server has. */
+  readonly heads: readonly Head[];
   /** Ids of what the server has not acknowledged. */
   readonly waiting: ReadonlySet<string>;
   readonly load: RecordsLoad;
-  /** Records that the book has, those that wait left out. */
-  readonly total: number;
   /** Asks the server for what is new, e.g. once others' records were taken in. */
   readonly readAgain: () => void;
   /** Why the server does not tell what is new, e.g. this device was removed. */
@@ -53,12 +57,12 @@ const patience = 1500;
 const mostAtOnce = 200;
 
 /** A draft as its record will stand; place in the chain and hash are given when it is sent. */
-const asRecord = (page: Page, { at, ...draft }: RecordDraft): Envelope => ({
+const asRecord = (page: Page, { at, ...draft }: RecordDraft, place: number): Envelope => ({
   revision: page.state.get().revision,
   ...draft,
   book: page.state.get().id,
   writer: '',
-  sequence: 0,
+  sequence: place,
   deviceTime: at,
   previous: ORIGIN,
   hash: ORIGIN,
@@ -69,8 +73,8 @@ const useSending = (
   page: Page,
   id: string,
   /** What the server is known to have; nothing before it was asked. */
-  known: { readonly current: readonly Envelope[] | undefined },
-  came: (records: readonly Envelope[]) => void,
+  known: { readonly current: KnownRecords | undefined },
+  came: (records: readonly Envelope[], sent: ReadonlySet<string>) => void,
   /** Whether they are being read: what goes next in the chain is known behind that. */
   isReading: boolean,
 ): { readonly held: string | undefined; readonly send: () => void } => {
@@ -92,8 +96,9 @@ const useSending = (
         break;
       }
       setHeld(undefined);
-      forgetWaiting(page, id, new Set(drafts.map((draft) => draft.id)));
-      came(added.records);
+      const sent = new Set(drafts.map((draft) => draft.id));
+      forgetWaiting(page, id, sent);
+      came(added.records, sent);
     }
     busy.current = false;
   }, [page, id, known, came]);
@@ -112,38 +117,25 @@ const useSending = (
   return { held, send: () => void send() };
 };
 
-/**
- * The records of the open book with what this browser still keeps of them. All come at once, unless the page says of how
- * many it speaks: then the newest come first.
- */
-export const WithRecords = ({
-  inParts = false,
-  children,
-}: {
-  readonly inParts?: boolean;
-  readonly children: ReactNode;
-}): ReactElement => {
+/** What counts of the records of the open book, with what this browser still keeps of them. */
+export const WithRecords = ({ children }: { readonly children: ReactNode }): ReactElement => {
   const page = usePage();
   const id = usePagePart((state) => state.id);
-  const { addKnown, readAgain, total, refused, ...read } = useRecords(page, id);
-  const whole = read.load !== 'part';
-  const load = whole || inParts ? read.load : 'loading';
-  const records = whole || inParts ? read.records : noRecords.records;
+  const { known: read, addKnown, readAgain, refused, load } = useRecords(page, id);
   const [drafts, setDrafts] = useState(() => waitingRecords(page, id));
   const [loose, setLoose] = useState(false);
-  const known = useRef<readonly Envelope[]>(undefined);
-  known.current = load === 'ready' ? records : undefined;
+  const known = useRef<KnownRecords>(undefined);
+  known.current = load === 'ready' ? read : undefined;
   const came = useCallback(
-    (all: readonly Envelope[]): void => {
+    (all: readonly Envelope[], sent: ReadonlySet<string>): void => {
       // what goes next begins at once, before the page is painted anew
-      known.current = all;
+      known.current = known.current && knownWith(known.current, all);
       addKnown(all);
-      const there = new Set(all.map((record) => record.id));
-      setDrafts((before) => before.filter((draft) => !there.has(draft.id)));
+      setDrafts((before) => before.filter((draft) => !sent.has(draft.id)));
     },
     [addKnown],
   );
-  const { held, send } = useSending(page, id, known, came, load === 'loading' || load === 'part');
+  const { held, send } = useSending(page, id, known, came, load === 'loading');
   const write = useCallback(
     (fresh: readonly RecordDraft[]): string | undefined => {
       const problems = fresh.flatMap((draft) => bodyProblems(draft, recordKinds, ''));
@@ -158,19 +150,24 @@ export const WithRecords = ({
     [page, id, send],
   );
   const value = useMemo((): KeptRecords => {
-    const there = new Set(records.map((record) => record.id));
+    const there = new Set(read.standing.records.map((record) => record.id));
     const left = drafts.filter((draft) => !there.has(draft.id));
+    const standing = standOn(
+      read.standing,
+      left.map((draft, place) => asRecord(page, draft, place)),
+    );
     return {
-      records: [...records, ...left.map((draft) => asRecord(page, draft))],
+      standing,
+      records: standing.records,
+      heads: headsOfEnds(read.standing.ends),
       waiting: new Set(left.map((draft) => draft.id)),
       load,
-      total,
       readAgain,
       refused,
       held: left.length === 0 ? undefined : held,
       loose: loose && left.length > 0,
       write,
     };
-  }, [page, records, drafts, load, total, readAgain, refused, held, loose, write]);
+  }, [page, read, drafts, load, readAgain, refused, held, loose, write]);
   return <RecordsContext value={value}>{children}</RecordsContext>;
 };

@@ -1,21 +1,19 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { Envelope } from '../../record/envelope.ts';
-import { readRecords, readRecordsBack } from '../commands/read-records.ts';
-import { type KnownRecords, noRecords, readBefore, readOn, withAdded } from './known-records.ts';
+import { readRecords, readStanding } from '../commands/read-records.ts';
+import { type KnownRecords, knownWith, noRecords } from './known-records.ts';
 import type { Page } from './page.ts';
 
-/** Of `part` the newest are here and those before them are on their way. */
-export type RecordsLoad = 'loading' | 'part' | 'ready' | 'unreachable' | 'refused';
+export type RecordsLoad = 'loading' | 'ready' | 'unreachable' | 'refused';
 
 export interface Records {
-  readonly records: readonly Envelope[];
+  /** What counts of them, as far as it is here. */
+  readonly known: KnownRecords;
   /** Takes what the server acknowledged behind what is known. */
   readonly addKnown: (records: readonly Envelope[]) => void;
   /** Asks the server for what is new. */
   readonly readAgain: () => void;
   readonly load: RecordsLoad;
-  /** Records that the book has, as far as the server told. */
-  readonly total: number;
   /** Why the server does not tell what is new, in its own sentence. */
   readonly refused: string | undefined;
 }
@@ -28,7 +26,7 @@ type Trouble = 'unreachable' | { readonly refused: string };
 const isTrouble = (answer: object | Trouble): answer is Trouble =>
   answer === 'unreachable' || 'refused' in (answer as object);
 
-/** The records of a book as far as they are here, the newest first; a server that is gone is asked again, for what is new alone. */
+/** What counts of the records of a book; a server that is gone is asked again, for what is new alone. */
 export const useRecords = (page: Page, id: string): Records => {
   const [known, setKnown] = useState<KnownRecords>();
   const [trouble, setTrouble] = useState<Trouble>();
@@ -41,7 +39,6 @@ export const useRecords = (page: Page, id: string): Records => {
   useEffect(() => {
     let over = false;
     let asked = false;
-    let goingBack = false;
     // another book begins without those of the one before
     latest.current = undefined;
     setKnown(undefined);
@@ -58,40 +55,27 @@ export const useRecords = (page: Page, id: string): Records => {
       // one who is refused changes nothing by asking again and again: it is asked when somebody looks
       if (answer === 'unreachable') again();
     };
-    const newest = async (): Promise<boolean> => {
-      const answer = await readRecordsBack(page, id);
+    /** What counts; what was added meanwhile comes with what is behind it. */
+    const anew = async (): Promise<boolean> => {
+      const answer = await readStanding(page, id);
       if (over) return false;
       if (isTrouble(answer)) failed(answer);
-      else if (latest.current === undefined) change(readBefore(undefined, answer));
+      else change(answer);
       return !isTrouble(answer);
     };
     const onward = async ({ position }: KnownRecords): Promise<boolean> => {
       const answer = await readRecords(page, id, position);
       if (over) return false;
       if (isTrouble(answer)) failed(answer);
-      else change(readOn(latest.current ?? noRecords, answer));
+      else change(knownWith(latest.current ?? noRecords, answer.records, answer.position));
       return !isTrouble(answer);
     };
-    const back = async (): Promise<void> => {
-      if (goingBack) return;
-      goingBack = true;
-      for (let of = latest.current; of !== undefined && of.begins > 0; of = latest.current) {
-        // as many again as are here: what is shown is worked out anew a few times, not at every answer
-        const answer = await readRecordsBack(page, id, { before: of.begins, least: of.records.length });
-        if (over) return;
-        if (isTrouble(answer)) {
-          failed(answer);
-          break;
-        }
-        change(readBefore(latest.current, answer));
-      }
-      goingBack = false;
-    };
     const read = async (): Promise<void> => {
-      const done = latest.current === undefined ? await newest() : await onward(latest.current);
-      if (!done) return;
+      const before = latest.current;
+      const isWhole = before !== undefined && !before.standing.isWanting;
+      if (!isWhole && !(await anew())) return;
+      if (before !== undefined && !(await onward(latest.current ?? noRecords))) return;
       setTrouble(undefined);
-      void back();
     };
     reading.current = () => void read();
     void read();
@@ -105,21 +89,23 @@ export const useRecords = (page: Page, id: string): Records => {
     };
   }, [page, id, change]);
   const addKnown = useCallback(
-    (all: readonly Envelope[]): void => change(withAdded(latest.current ?? noRecords, all)),
+    (all: readonly Envelope[]): void => change(knownWith(latest.current ?? noRecords, all)),
     [change],
   );
   const readAgain = useCallback((): void => reading.current(), []);
+  const wanting = known?.standing.isWanting === true;
+  // a try was taken back: what counts in its place is asked for
+  useEffect(() => {
+    if (wanting) readAgain();
+  }, [wanting, readAgain]);
   const refused = typeof trouble === 'object' ? trouble.refused : undefined;
   const load: RecordsLoad =
     known !== undefined
-      ? known.begins > 0
-        ? 'part'
-        : 'ready'
+      ? 'ready'
       : trouble === undefined
         ? 'loading'
         : refused === undefined
           ? 'unreachable'
           : 'refused';
-  const { records, total } = known ?? noRecords;
-  return { records, addKnown, readAgain, load, total: Math.max(total, records.length), refused };
+  return { known: known ?? noRecords, addKnown, readAgain, load, refused };
 };

@@ -45,7 +45,8 @@ export const OnBasis = ({ children }: { readonly children: ReactNode }): ReactEl
   const page = usePage();
   const id = usePagePart((state) => state.id);
   const temporary = usePagePart(({ book }) => hasTemporary(book));
-  const { records, addKnown, load } = useRecords(page, id);
+  const { known, addKnown, load } = useRecords(page, id);
+  const { records } = known.standing;
   const [chosen, setChosen] = useState(() => keptBasis(page, id));
   const readings = useMemo(() => readingsOf(records), [records]);
   const possible = chosen === 'found' ? readings.length > 0 : chosen === 'temporary' ? temporary : true;

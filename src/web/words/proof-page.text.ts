@@ -21,8 +21,6 @@ export const proofPageWords: Bundle = {
     'proving.noFloor': 'The book has no floor yet: nothing can be proved anywhere.',
     'proving.noFloor.write': 'Write the floors',
     'proving.reading': 'The records are being read: what is said holds without them.',
-    'proving.part': '{n} of {m} records read, the newest first: what is said holds for those.',
-    'proving.part.wait': 'Not before all records are read.',
     'proving.unreachable': 'The server is away: what is recorded waits in this browser.',
     'proving.waiting': '{n, plural, one {One record waits} other {# records wait}} for the server.',
     'proving.media.camera': 'Take a photograph',

@@ -84,6 +84,8 @@ export const proofRunWords: Bundle = {
     'proving.run.takeBack': 'Take it back',
     'proving.run.next': 'Next check: {check}',
     'proving.run.tries': 'Tries on this floor',
+    'proving.run.tries.more':
+      '{n, plural, one {One try} other {# tries}} before these; the saved records hold all.',
     'proving.run.tried': '{by}, {at}',
     'proving.run.correct': 'Correct it',
     'proving.run.correcting': 'This corrects what was written.',

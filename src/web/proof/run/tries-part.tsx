@@ -5,8 +5,10 @@ import { useWords } from '../../state/page-context.ts';
 import { useCheckSays } from '../check-says.ts';
 import { MediaStrip } from '../media/media-strip.tsx';
 import { StateMark } from '../state-mark.tsx';
+import { useProof } from '../with-proof.tsx';
 import { momentText } from './moment-text.ts';
 import type { Run } from './use-run.ts';
+import { useTries } from './use-tries.ts';
 
 const Try = ({ run, tried }: { readonly run: Run; readonly tried: JudgedResult }): ReactElement => {
   const words = useWords();
@@ -38,16 +40,19 @@ const Try = ({ run, tried }: { readonly run: Run; readonly tried: JudgedResult }
 /** Every try of the check on this floor, the last first; each can be corrected, none is lost. */
 export const TriesPart = ({ run }: { readonly run: Run }): ReactElement | null => {
   const { say } = useWords();
-  const { inForce } = run.one;
+  const { floor } = useProof();
+  const { inForce, check } = run.one;
+  const { earlier, more } = useTries(floor.floor, run.one);
   if (inForce === undefined) return null;
   return (
     <section className="proof-part run-tries" aria-labelledby="run-tries-title">
       <h3 id="run-tries-title">{say('proving.run.tries')}</h3>
       <ol>
-        {[...judgedEarlier(run.one), inForce].toReversed().map((tried) => (
+        {[...judgedEarlier({ check, earlier }), inForce].toReversed().map((tried) => (
           <Try key={tried.result.id} run={run} tried={tried} />
         ))}
       </ol>
+      {more > 0 && <p className="small quiet">{say('proving.run.tries.more', { n: more })}</p>}
     </section>
   );
 };

@@ -3,6 +3,7 @@ import { keyFingerprint } from '../../../record/fingerprint.ts';
 import type { ReplyBody } from '../../../record/reply.ts';
 import { importReply } from '../../../record/reply-file.ts';
 import { verifySigned } from '../../../record/verify-signed.ts';
+import { readRecords } from '../../commands/read-records.ts';
 import { useKeptRecords } from '../../state/kept-records.tsx';
 import { keepKnownKeys, keysAgainst, readKnownKeys } from '../../state/known-keys.ts';
 import { usePage, usePagePart } from '../../state/page-context.ts';
@@ -15,7 +16,7 @@ export const ReplyPart = (): ReactElement => {
   const { say } = page.words;
   const id = usePagePart((state) => state.id);
   const { proof } = useProof();
-  const { records, waiting, load, write } = useKeptRecords();
+  const { load, write } = useKeptRecords();
   const [told, setTold] = useState('');
   const [refused, setRefused] = useState('');
   const refuse = (why: string): void => {
@@ -23,27 +24,26 @@ export const ReplyPart = (): ReactElement => {
     setRefused(why);
   };
   /** What the witness saw must still be there as it was. */
-  const rewritten = ({ heads }: ReplyBody): string => {
+  const rewritten = async ({ heads }: ReplyBody): Promise<string> => {
     if (load !== 'ready') return '';
-    const sent = records.filter((record) => !waiting.has(record.id));
-    return verifySigned(sent, { book: id, heads }).map(page.words.problem).join(' ');
+    const all = await readRecords(page, id);
+    // a server that is away now takes the answer in once it is back, as everything that is written down
+    if (all === 'unreachable') return '';
+    if ('refused' in all) return all.refused;
+    return verifySigned(all.records, { book: id, heads }).map(page.words.problem).join(' ');
   };
-  const take = (text: string): void => {
+  const take = async (text: string): Promise<void> => {
     const reply = importReply(text, id);
     if (!reply.ok) {
       refuse(reply.problems.map(page.words.problem).join(' '));
       return;
     }
     const body = reply.value;
-    if (load === 'part') {
-      refuse(say('proving.part.wait'));
-      return;
-    }
     if (proof.replies.some((one) => one.reply.value === body.value)) {
       refuse(say('send.reply.there'));
       return;
     }
-    const broken = rewritten(body);
+    const broken = await rewritten(body);
     if (broken !== '') {
       refuse(broken);
       return;
@@ -64,7 +64,12 @@ export const ReplyPart = (): ReactElement => {
       <h3>{say('send.reply')}</h3>
       <p>{say('send.reply.about')}</p>
       <p className="proof-acts">
-        <TextFileDoor name="reply" label={say('send.reply.choose')} accept=".reply,.json" take={take} />
+        <TextFileDoor
+          name="reply"
+          label={say('send.reply.choose')}
+          accept=".reply,.json"
+          take={(text) => void take(text)}
+        />
       </p>
       <p role="status">{told}</p>
       <p role="alert" className="problem">

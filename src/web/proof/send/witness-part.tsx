@@ -34,7 +34,11 @@ export const WitnessPart = (): ReactElement => {
       return;
     }
     setRefused('');
-    const media = await gatheredMedia(page, id, mediaWanted(all.records, proofOfBook(book, assessment, all.records)));
+    const media = await gatheredMedia(
+      page,
+      id,
+      mediaWanted(all.records, proofOfBook(book, assessment, all.records)),
+    );
     const file = makeWitnessFile({
       book,
       id,
@@ -57,12 +61,7 @@ export const WitnessPart = (): ReactElement => {
       <p>{say('send.witness.about')}</p>
       {waiting.size > 0 && <p className="quiet">{say('send.witness.waiting', { n: waiting.size })}</p>}
       <p className="proof-acts">
-        <button
-          type="button"
-          data-act="make-witness"
-          disabled={busy}
-          onClick={() => void make()}
-        >
+        <button type="button" data-act="make-witness" disabled={busy} onClick={() => void make()}>
           {say(busy ? 'send.witness.making' : 'send.witness.make')}
         </button>
       </p>
