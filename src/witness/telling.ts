@@ -1,8 +1,8 @@
 import type { Book } from '../book/index.ts';
 import { type CheckSentences, checkSentences } from '../proof/index.ts';
-import { formatNumber, type Kind } from '../quantity/index.ts';
+import { formatNumber, formatQuantity, fromSi, type Kind, si } from '../quantity/index.ts';
 import { shown, shownInterval } from '../quantity/shown.ts';
-import type { UnitWishes } from '../quantity/unit-choice.ts';
+import { type UnitWishes, unitFor } from '../quantity/unit-choice.ts';
 import type { Parts, Translation } from '../text/index.ts';
 import type { ChosenMedia } from './choose-media.ts';
 import { words } from './words.ts';
@@ -34,8 +34,19 @@ export const makeTelling = (
   const spoken = words.translated(translation);
   const say = (key: string, parts?: Parts): string => spoken.say(key, parts, language);
   const has = (key: string): boolean => spoken.has(key, language);
+  const rate = (value: number): { readonly number: string; readonly text: string } => {
+    const unit = unitFor('rate', value, inPercent);
+    // whole bottles, however many digits the others take
+    const digits = Math.max(3, Math.round(fromSi(si('rate', value), 'rate', unit)).toString().length);
+    const one = formatQuantity(si('rate', value), 'rate', { locale: language, unit, digits });
+    return { number: one.number, text: `${one.number}\u00a0${say('witness.bottles', { per: one.unit })}` };
+  };
+  const rates = (value: number, [low, high]: readonly [number, number]): string => {
+    const ends = [rate(low).number, rate(high).number];
+    return ends[0] === ends[1] ? rate(value).text : `${rate(value).text} (${ends.join(' … ')})`;
+  };
   const quantity = (value: number, kind: Kind, digits?: number): string =>
-    shown(value, kind, inPercent, language, digits);
+    kind === 'rate' ? rate(value).text : shown(value, kind, inPercent, language, digits);
   const number = (value: number): string => formatNumber(value, language, 2);
   return {
     book,
@@ -44,7 +55,8 @@ export const makeTelling = (
     has,
     quantity,
     number,
-    interval: (value, ends, kind) => shownInterval(value, ends, kind, inPercent, language),
+    interval: (value, ends, kind) =>
+      kind === 'rate' ? rates(value, ends) : shownInterval(value, ends, kind, inPercent, language),
     checks: checkSentences(book, { say, has, quantity, number }),
     media,
   };

@@ -15,6 +15,7 @@ export const witnessText: Bundle = {
     'witness.contents': 'In this file',
     'witness.openAll': 'Open every check',
     'witness.unknown': 'not known',
+    'witness.bottles': 'bottles{per}',
     'witness.unreviewed': 'Translated, not reviewed: where it matters, the English holds.',
     'witness.caution':
       'A list of what was tried and recorded. It does not judge safety: guarding, stops, electrical, pressure, lifting and chemical work follow the local code, the risk assessment and a competent person, whatever is proved here.',
