@@ -10,6 +10,7 @@ export { flowOrder, type Order, orderBy, stationsBefore } from './flow-order.ts'
 export type { Form } from './form.ts';
 export { bookJsonSchema } from './json-schema.ts';
 export { kindAt } from './kind-at.ts';
+export { memberKey, memberName } from './member-name.ts';
 export { type Patch, patchBook, tryPatches } from './patch-book.ts';
 export { type PipeMaterial, pipeMaterialNames, pipeMaterials } from './pipe-material.ts';
 export { type PlacePart, placeName } from './place-name.ts';

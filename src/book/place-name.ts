@@ -1,3 +1,4 @@
+import { memberKey, memberName } from './member-name.ts';
 import { placeInList, pointerOf, stepsOf } from './pointer.ts';
 import { valueAt } from './value-at.ts';
 
@@ -40,9 +41,9 @@ export const placeName = (book: unknown, path: string): readonly PlacePart[] => 
     }
     const member = valueAt(book, pointerOf(steps.slice(0, depth + 1)));
     const tag = text(valueAt(member, '/tag'));
-    const name = text(valueAt(member, '/name')) ?? tag;
+    const name = text(valueAt(member, '/name')) ?? tag ?? memberName(steps.slice(0, depth + 1));
     if (name !== undefined) parts.push({ is: 'thing', name, ...(tag === undefined ? {} : { tag }) });
-    else parts.push({ is: 'place', of: steps[depth - 1] ?? '', number: index + 1 });
+    else parts.push({ is: 'place', of: memberKey(steps[depth - 1] ?? ''), number: index + 1 });
   }
   return parts;
 };

@@ -3,6 +3,7 @@ import type { Bundle } from '../catalogue.ts';
 /** Names of the fields of a book, as one would say them at the machine. */
 export const fieldWords: Bundle = {
   en: {
+    'field.reading': 'reading',
     'field.surface': 'surface above the floor',
     'field.outlet': 'outlet above the floor',
     'field.area': 'plan area of the tank',

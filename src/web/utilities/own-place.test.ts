@@ -19,7 +19,7 @@ describe('a place as one asks for it', () => {
   it('calls a thing by its name', () => {
     expect(said('/line/drives/1/shaftPower')).toBe('wash pump, shaft power');
   });
-  it('counts what has no name', () => {
-    expect(said('/floors/1/power/readings/0/between/1')).toBe('readings 1, between 2');
+  it('counts what has no name, and calls a voltage by its lines', () => {
+    expect(said('/floors/1/power/readings/0/between/1')).toBe('reading 1, L2–L3');
   });
 });

@@ -1,4 +1,4 @@
-import { type Book, stepsOf, valueAt } from '../../book/index.ts';
+import { type Book, memberKey, memberName, pointerOf, stepsOf, valueAt } from '../../book/index.ts';
 import type { Words } from '../words/words.ts';
 
 /** What people call the thing at a place, or nothing. */
@@ -9,19 +9,21 @@ const calledAt = (book: Book, path: string): string | undefined => {
 
 /**
  * A place of a floor, the line or the agreement as one asks for it: `feeder, length`, `wash pump, shaft power`,
- * `readings 1, between 2`. The floor and the utility stand above it and are left out where more is left to say.
+ * `reading 1, L2–L3`. The floor and the utility stand above it and are left out where more is left to say.
  */
 export const ownPlace = (words: Words, book: Book, path: string): string => {
   const told: string[] = [];
-  let at = '';
-  for (const step of stepsOf(path)) {
-    at += `/${step}`;
+  const steps = stepsOf(path);
+  for (const [depth, step] of steps.entries()) {
+    const within = steps.slice(0, depth);
+    const at = pointerOf([...within, step]);
     if (!/^\d+$/.test(step)) {
       told.push(words.fieldName(at));
       continue;
     }
-    const called = calledAt(book, at);
-    const list = told.pop() ?? '';
+    const list = words.fieldName(`/${memberKey(within.at(-1) ?? '')}`);
+    const called = calledAt(book, at) ?? memberName([...within, step]);
+    told.pop();
     told.push(called ?? words.say('utilities.member', { list, n: Number(step) + 1 }));
   }
   // the floor, the line or the agreement; then the utility

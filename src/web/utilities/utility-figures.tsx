@@ -3,6 +3,7 @@ import type { Book } from '../../book/index.ts';
 import type { FloorAssessment } from '../../floor/assessment.ts';
 import type { UtilityFigure } from '../../floor/utilities/utility-finding.ts';
 import { airReferences } from '../../quantity/air-reference.ts';
+import { asPrinted } from '../../quantity/as-printed.ts';
 import { utilityName } from '../../text/words/utility-name.ts';
 import { openFigure } from '../commands/open-working.ts';
 import { floorClass } from '../floors/floor-class.ts';
@@ -17,7 +18,7 @@ const digits = 3;
 
 const textOf = (words: Words, drawn: UtilityFigure, show: Parameters<typeof findingQuantity>[3]): string => {
   const { figure, said } = drawn;
-  if (said !== undefined) return said;
+  if (said !== undefined) return asPrinted(said);
   return figure.value === undefined
     ? words.say('verdict.unknown')
     : findingQuantity(words, figure.value, figure.kind, { ...show, digits }).text;

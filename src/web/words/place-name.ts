@@ -1,4 +1,6 @@
 import type { Book } from '../../book/index.ts';
+import { memberName } from '../../book/member-name.ts';
+import { stepsOf } from '../../book/pointer.ts';
 import type { Parts } from '../../text/index.ts';
 import { spaced } from './schema-words.ts';
 
@@ -7,6 +9,8 @@ type Has = (key: string) => boolean;
 
 /** The word for the last step of a path: the field itself, by the list or part that it stands in where that matters. */
 export const fieldName = (path: string, say: Say, has: Has): string => {
+  const own = memberName(stepsOf(path));
+  if (own !== undefined) return own;
   const steps = path.split('/').filter((step) => step !== '' && step !== '-' && !/^\d+$/.test(step));
   const key = steps.at(-1) ?? '';
   const within = `field.${steps.at(-2)}.${key}`;

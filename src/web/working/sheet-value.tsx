@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react';
+import { asPrinted } from '../../quantity/as-printed.ts';
 import type { Field, Value } from '../../sheets/frame.ts';
 import { ShownQuantity } from '../field/shown-quantity.tsx';
 import { useWords } from '../state/page-context.ts';
@@ -18,7 +19,7 @@ export const SheetValue = ({
   const words = useWords();
   if (field.type === 'choice' || typeof value === 'string') {
     const key = `sheet.${sheet}.options.${name}.${String(value)}`;
-    return <span>{words.has(key) ? words.say(key) : String(value)}</span>;
+    return <span>{words.has(key) ? words.say(key) : asPrinted(String(value))}</span>;
   }
   if (typeof value === 'number')
     return <ShownQuantity value={value} kind={field.kind} digits={field.digits} />;
