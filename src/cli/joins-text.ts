@@ -6,6 +6,7 @@ import {
   endText,
   energisingLacks,
   type FaultEnd,
+  faultSentence,
   type JoinEnd,
   type JoinFault,
   type LaidJoin,
@@ -34,8 +35,9 @@ const endsText = (ends: readonly FaultEnd[]): string =>
     .join('; ');
 
 /** A fault as a sentence, with both ends of each join that it is about. */
-export const faultText = ({ code, ends, parts }: JoinFault): string => {
-  const sentence = words.say(`joins.fault.${code}`, parts);
+export const faultText = (fault: JoinFault): string => {
+  const { ends } = fault;
+  const sentence = faultSentence(fault, words.say);
   return ends.length === 0 ? `${sentence}.` : `${sentence}. ${endsText(ends)}.`;
 };
 

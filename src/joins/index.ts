@@ -3,6 +3,7 @@ export { codeOfJoin, isCode, printedCode, scanText } from './code/join-code.ts';
 export { endMark, endText } from './end-text.ts';
 export { type BoxLacks, type EnergisingLack, energisingLacks, lacksOfBoxes } from './energising.ts';
 export { type FaultEnd, type JoinFault, type JoinFaultCode, joinFaults } from './integrity/fault.ts';
+export { faultSentence } from './integrity/fault-sentence.ts';
 export { faultsOfJoins } from './integrity/faults-of-joins.ts';
 export type { JoinKind } from './join-kinds.ts';
 export { joinsText } from './joins.text.ts';

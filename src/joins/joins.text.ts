@@ -1,14 +1,16 @@
 import type { Bundle } from '../text/index.ts';
+import type { RuleMark } from './colour/colour-rules.ts';
 import type { EnergisingLack } from './energising.ts';
 import type { JoinFaultCode } from './integrity/fault.ts';
 import type { JoinKind } from './join-kinds.ts';
+import type { Side } from './laid-join.ts';
 import type { RecordedState } from './recorded-joins.ts';
 import type { RebuildStage } from './schedule/stage.ts';
 
 type Words<K extends string> = Readonly<Record<K, string>>;
 
 const fault: Words<JoinFaultCode> = {
-  JOIN_END_MISSING: '{join} has no partner: nothing is said of the end “{side}”',
+  JOIN_END_MISSING: '{join} has no partner: its {side} is not said',
   JOIN_ENDS_SAME: '{join} begins and ends in {terminal}: one of its ends is another',
   JOIN_TERMINAL_FULL: '{terminal} is made for {allowed} and {given} end in it',
   JOIN_TERMINAL_SHARED:
@@ -18,7 +20,7 @@ const fault: Words<JoinFaultCode> = {
   JOIN_CODE_TWICE: 'the code {given} stands on more than one: give one of them a code of its own',
   JOIN_SIZE_DIFFERS: '{join} is {from} at one end and {to} at the other',
   JOIN_COLOUR_DIFFERS: '{join} is {from} at one end and {to} at the other',
-  JOIN_COLOUR_WRONG: '{join} carries {potential} and is {given}; by {rules} it is {allowed}',
+  JOIN_COLOUR_WRONG: '{join} carries {potential} and is {given}; by {rules} ({mark}) it is {allowed}',
   JOIN_BOND_MISSING: 'power runs between {one} and {other}, and no bond',
   JOIN_BOND_UNSURE:
     'conductors run between {one} and {other} of which nobody says what they carry, and no bond',
@@ -86,7 +88,8 @@ const state: Words<RecordedState | 'none' | 'conflict'> = {
   conflict: 'recorded differently by two',
 };
 
-const lack: Words<EnergisingLack> = {
+/** What keeps a box from being energised: the gates of the proof say the same. */
+export const energisingLackWords: Words<EnergisingLack> = {
   bond: 'bond not tested',
   fault: 'fault of the list',
   trouble: 'trouble',
@@ -95,6 +98,14 @@ const lack: Words<EnergisingLack> = {
   'not tested': 'not tested from point to point',
   insulation: 'insulation not read',
   'insulation low': 'insulation read below 1 Mohm',
+};
+
+const side: Words<Side> = { from: 'first end', to: 'second end' };
+
+const mark: Words<RuleMark> = {
+  read: 'read',
+  transcription: 'read in a public transcription',
+  memory: 'from memory',
 };
 
 const prefixed = (
@@ -111,7 +122,10 @@ export const joinsText: Bundle = {
     ...prefixed('joins.kind.', kind),
     ...prefixed('joins.name.', name),
     ...prefixed('joins.state.', state),
-    ...prefixed('joins.lack.', lack),
+    ...prefixed('joins.lack.', energisingLackWords),
+    ...prefixed('joins.side.', side),
+    ...prefixed('joins.mark.', mark),
+    'joins.potential.protective': 'the protective earth',
     'joins.end': '{label} ({where})',
     'joins.end.unsaid': 'nothing',
     'joins.caution':

@@ -1,6 +1,7 @@
 import type { Book } from '../book/index.ts';
 import {
   type EnergisingLack,
+  energisingLacks,
   faultsOfJoins,
   joinStates,
   lacksOfBoxes,
@@ -18,6 +19,19 @@ const answered = (checks: readonly ProvedCheck[]) => {
   const passed = new Set(checks.filter(isPassed).map(({ check }) => check.id));
   return (why: EnergisingLack, join: string): boolean =>
     (why === 'bond' && passed.has(`bond ${join}`)) || (why === 'insulation' && passed.has('insulation'));
+};
+
+/** Names a lack of one box, or of conductors of which nobody says in which box they end. */
+const idOf = (box: string | undefined, why: EnergisingLack): string =>
+  box === undefined ? why : `${box} ${why}`;
+
+/** Box and reason of such a lack by its id; absent: it is one of what is done before the way. */
+export const boxLackOf = (
+  id: string,
+): { readonly box?: string; readonly why: EnergisingLack } | undefined => {
+  const why = energisingLacks.find((one) => id === one || id.endsWith(` ${one}`));
+  if (why === undefined) return undefined;
+  return id === why ? { why } : { box: id.slice(0, -why.length - 1), why };
 };
 
 /**
@@ -38,7 +52,7 @@ export const joinLacks = (
     const open = lacks.filter(({ why, join }) => !isAnswered(why, join));
     return [...new Set(open.map(({ why }) => why))].map(
       (why): Lack => ({
-        id: box === undefined ? why : `${box} ${why}`,
+        id: idOf(box, why),
         sort: 'join',
         holder: 'builder',
         joins: open.filter((one) => one.why === why).map(({ join }) => join),

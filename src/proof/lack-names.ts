@@ -1,5 +1,6 @@
 import type { Parts } from '../text/index.ts';
 import type { CheckWords } from './check-words.ts';
+import { boxLackOf } from './join-lacks.ts';
 import type { Lack } from './lack.ts';
 import type { BookProof, FloorProof } from './proof-of-book.ts';
 
@@ -57,6 +58,12 @@ export const lackNames = (
       case 'setting':
       case 'unread':
         return id.slice(id.indexOf(' ') + 1);
+      case 'join': {
+        const { box, why } = boxLackOf(id) ?? {};
+        if (why === undefined) return say(`proof.lackName.${id}`);
+        const told = say(`proof.joinLack.${why}`);
+        return box === undefined ? told : say('proof.lackName.box', { box, why: told });
+      }
       default:
         return id;
     }

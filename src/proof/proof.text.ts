@@ -1,5 +1,6 @@
 import type { Wait } from '../book/index.ts';
 import type { Answerer } from '../floor/questions/index.ts';
+import { energisingLackWords } from '../joins/joins.text.ts';
 import type { Bundle } from '../text/index.ts';
 import type { CarryReason } from './carry-over.ts';
 import type { CheckSort, InstrumentSort } from './check.ts';
@@ -256,13 +257,28 @@ const lack: Words<Lack['sort']> = {
 };
 
 /** What a lack is called where its sort alone says too little, see lack-names.ts. */
-const lackName: Words<'reading' | 'wait' | 'bottles' | 'caps' | 'detergent' | 'unknown'> = {
+const lackName: Words<
+  | 'reading'
+  | 'wait'
+  | 'bottles'
+  | 'caps'
+  | 'detergent'
+  | 'unknown'
+  | 'box'
+  | 'not drained'
+  | 'not blown out'
+  | 'not dried'
+> = {
   reading: 'no reading of the site itself is there',
   wait: '{kind}: the book says nothing of it',
   bottles: 'bottles: {have} at hand, the run takes {needed}',
   caps: 'caps: {have} at hand, the run takes {needed}',
   detergent: 'detergent: {have} kg at hand, the run takes {needed} kg',
   unknown: 'not known how many',
+  box: '{box}: {why}',
+  'not drained': 'not recorded as drained',
+  'not blown out': 'not recorded as blown out',
+  'not dried': 'not recorded as dried',
 };
 
 /** What others own, by its kind. */
@@ -303,6 +319,7 @@ const areas: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   instrument,
   lack,
   lackName,
+  joinLack: energisingLackWords,
   waitKind,
   holder,
   point,

@@ -3,11 +3,14 @@ import type { Potential } from './potential.ts';
 
 export type ColourRules = NonNullable<Agreement['conductorColours']>;
 
+/** How it is known what a rule says: read in the standard, in a transcription in a public forum, or recalled. */
+export type RuleMark = 'read' | 'transcription' | 'memory';
+
 /** Colours that a rule set has for a potential, in letters of IEC 60757, and how that is known. */
 export interface ColourRule {
   readonly colours: readonly string[];
   readonly place: string;
-  readonly mark: 'read' | 'memory';
+  readonly mark: RuleMark;
 }
 
 /** IEC 60445, which IEC 60204-1 takes over for the supply. */
@@ -18,19 +21,19 @@ const supply = (colour: string): ColourRule => ({
   mark: 'read',
 });
 
-const iec = (colours: readonly string[], place: string, mark: 'read' | 'memory' = 'memory'): ColourRule => ({
+const iec = (colours: readonly string[], place: string, mark: RuleMark = 'memory'): ColourRule => ({
   colours,
   place: `IEC 60204-1:2016 ${place}`,
   mark,
 });
 
-const us = (colours: readonly string[], place: string, mark: 'read' | 'memory'): ColourRule => ({
+const us = (colours: readonly string[], place: string, mark: RuleMark = 'transcription'): ColourRule => ({
   colours,
   place: `NFPA 79:2021 ${place}`,
   mark,
 });
 
-const usLine = us(['BK'], '13.2.4, line circuits; transcription in a public forum', 'read');
+const usLine = us(['BK'], '13.2.4');
 
 /** What each rule set asks. A colour that it only recommends is a fault of the list all the same: somebody decides. */
 export const colourRules: Readonly<Record<ColourRules, Readonly<Record<Potential, ColourRule>>>> = {
@@ -51,12 +54,12 @@ export const colourRules: Readonly<Record<ColourRules, Readonly<Record<Potential
     L2: usLine,
     L3: usLine,
     line: usLine,
-    neutral: us(['WH', 'GY'], '13.2.3, grounded; transcription in a public forum', 'read'),
-    protective: us(['GN', 'GNYE'], '13.2.2; transcription in a public forum', 'read'),
-    'AC control': us(['RD'], '13.2.4; transcription in a public forum', 'read'),
-    'DC control': us(['BU'], '13.2.4; transcription in a public forum', 'read'),
+    neutral: us(['WH', 'GY'], '13.2.3'),
+    protective: us(['GN', 'GNYE'], '13.2.2'),
+    'AC control': us(['RD'], '13.2.4'),
+    'DC control': us(['BU'], '13.2.4'),
     // blue where it is not grounded, white with a blue stripe where it is
-    'DC return': us(['BU', 'BUWH'], '13.2.3, 13.2.4; transcription in a public forum', 'read'),
+    'DC return': us(['BU', 'BUWH'], '13.2.3, 13.2.4'),
     excepted: us(['OG', 'YE'], '13.2.4', 'memory'),
   },
 };

@@ -15,7 +15,7 @@ export const joinFaults = {
   JOIN_SIZE_DIFFERS: ['join', 'from', 'to'],
   JOIN_COLOUR_DIFFERS: ['join', 'from', 'to'],
   /** Not a colour that the agreed rules have for what it carries. */
-  JOIN_COLOUR_WRONG: ['join', 'given', 'potential', 'allowed', 'rules'],
+  JOIN_COLOUR_WRONG: ['join', 'given', 'potential', 'allowed', 'rules', 'mark'],
   /** Two sections between which power runs, and no bond. */
   JOIN_BOND_MISSING: ['one', 'other'],
   /** The same where nobody says what the conductors carry. */

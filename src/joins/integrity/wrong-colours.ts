@@ -27,5 +27,5 @@ export const wrongColours = (
         if (colours.includes(letters)) return [];
         const said = potential ?? carried;
         const parts = { join: tag, given, potential: said, allowed: colours.join(', ') };
-        return [faultOf('JOIN_COLOUR_WRONG', [join], { ...parts, rules: `${place}, ${mark}` })];
+        return [faultOf('JOIN_COLOUR_WRONG', [join], { ...parts, rules: place, mark })];
       });

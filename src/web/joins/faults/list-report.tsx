@@ -1,10 +1,12 @@
 import type { ReactElement } from 'react';
-import type { JoinList } from '../../../joins/index.ts';
+import type { JoinList, JoinProblemCode } from '../../../joins/index.ts';
 import type { Problem } from '../../../quantity/problem.ts';
 import { useWords } from '../../state/page-context.ts';
 
 /** Beyond this many they are counted: a list that is wrong throughout is told by its first rows. */
 const mostTold = 40;
+
+const ofKind: ReadonlySet<string> = new Set<JoinProblemCode>(['JOIN_ROW_KIND', 'JOIN_ROW_NO_KIND']);
 
 /** Row by row what could not be read, before anything goes into the book. */
 export const ListReport = ({ list }: { readonly list: JoinList }): ReactElement => {
@@ -14,8 +16,13 @@ export const ListReport = ({ list }: { readonly list: JoinList }): ReactElement 
   const known = taken.filter((one) => one.known).length;
   const told = ({ parts, ...rest }: Problem): string => {
     const column = parts?.column;
+    const asked = rest.allowed;
     return problem({
       ...rest,
+      // what a row may be is said in the words that a list is read in
+      ...(ofKind.has(rest.code) && Array.isArray(asked)
+        ? { allowed: asked.map((kind) => say(`joins.name.${kind}`)) }
+        : {}),
       parts: { ...parts, ...(column === undefined ? {} : { column: say(`joining.column.${column}`) }) },
     });
   };

@@ -1,5 +1,5 @@
 import { type ReactElement, useMemo, useRef, useState } from 'react';
-import { type LaidJoin, printedCode } from '../../../joins/index.ts';
+import { faultSentence, type LaidJoin, printedCode } from '../../../joins/index.ts';
 import { MediaStrip } from '../../proof/media/media-strip.tsx';
 import { GoLink } from '../../shell/go-link.tsx';
 import { bookPageAddress, joinsAddress } from '../../shell/route.ts';
@@ -63,7 +63,7 @@ export const JoinCard = ({ join }: { readonly join: LaidJoin }): ReactElement =>
       )}
       {touching.map((fault) => (
         <p className="problem" key={`${fault.code} ${fault.path}`} data-fault={fault.code}>
-          {say(`joins.fault.${fault.code}`, fault.parts)}.{' '}
+          {faultSentence(fault, say)}.{' '}
           <GoLink to={bookPageAddress(book, path)}>{say('joining.fault.door')}</GoLink>
         </p>
       ))}

@@ -63,7 +63,7 @@ export const MarkForm = ({
     }
     const by = texts.by.trim();
     const wrong = write([
-      ...mediaDrafts(page, draft.attached, { of: [join.tag], by, floor: floor ?? '' }),
+      ...mediaDrafts(page, draft.attached, { of: [join.tag], by, floor }),
       markRecord(page, draft, {
         join: join.tag,
         floor,

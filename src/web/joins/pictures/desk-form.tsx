@@ -32,7 +32,7 @@ export const DeskForm = ({
     const by = draft.by.trim();
     if (by === '') return;
     const wrong = write([
-      ...mediaDrafts(page, attached, { of: [box], by, floor: floor ?? '' }),
+      ...mediaDrafts(page, attached, { of: [box], by, floor }),
       ...placementRecords(page, draft, { box, floor }),
     ]);
     setRefused(wrong ?? '');
