@@ -19,12 +19,19 @@ const usePaintedState = (): PageState => {
   return painted;
 };
 
+export interface LaterProps {
+  readonly children: ReactNode;
+  /** Draws the state of this moment after all, for as long as somebody writes in it. */
+  readonly atOnce?: boolean;
+}
+
 /**
  * What may follow the figures: its content draws the state of this moment once the figures of it are on the screen. A field
  * in it shows what is typed at once.
  *
  * Assumes  the content takes nothing of the state by its properties, or it would be drawn with every key
  */
-export const Later = ({ children }: { readonly children: ReactNode }): ReactElement => (
-  <LaterContext value={usePaintedState()}>{children}</LaterContext>
-);
+export const Later = ({ children, atOnce = false }: LaterProps): ReactElement => {
+  const painted = usePaintedState();
+  return <LaterContext value={atOnce ? undefined : painted}>{children}</LaterContext>;
+};

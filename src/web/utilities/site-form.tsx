@@ -6,16 +6,7 @@ import { PartFields } from '../book-page/part-fields.tsx';
 import { focusSoon } from '../book-page/write-context.ts';
 import { floorClass } from '../floors/floor-class.ts';
 import { usePage, usePagePart } from '../state/page-context.ts';
-
-/** In which part of a floor the book keeps what a utility has. */
-const partOf: Readonly<Record<Utility, string>> = {
-  water: 'water',
-  air: 'air',
-  power: 'power',
-  heat: 'heat',
-  drains: 'drains',
-  building: 'room',
-};
+import { partOfTrade } from './trade-part.ts';
 
 interface FormProps {
   readonly utility: Utility;
@@ -54,7 +45,7 @@ export const SiteForms = ({ utility, floors }: SiteFormsProps): ReactElement => 
   const [open, setOpen] = useState<string>();
   const book = usePagePart((state) => state.book);
   const pathOf = (tag: string): string =>
-    `/floors/${(book?.floors ?? []).findIndex((floor) => floor.tag === tag)}/${partOf[utility]}`;
+    `/floors/${(book?.floors ?? []).findIndex((floor) => floor.tag === tag)}/${partOfTrade[utility]}`;
   const shown = floors.find(({ floor }) => floor === open);
   const close = (): void => {
     setOpen(undefined);

@@ -14,6 +14,7 @@ import { countsOf, facingFigures, tieInGroups } from './grouped.ts';
 import { marginText } from './margin-text.ts';
 import { refusalSentences } from './refusal-text.ts';
 import { sameAnswer } from './same-answer.ts';
+import { tradeAt } from './trade-part.ts';
 
 const read = readBook(readFileSync('src/book/demo/flagon-line.json', 'utf8'));
 if (!read.ok) throw new Error('the demo book does not read');
@@ -72,6 +73,16 @@ describe('the rows of a trade', () => {
     const moved = warmer.filter((one, i) => !sameAnswer(one, own[i])).map(({ id }) => id);
     expect(moved).toContain('airRoute');
     expect(moved).not.toContain('feederAmpacity');
+  });
+});
+
+describe('the trade that is being written', () => {
+  it('is the one whose part of a floor has the place; what the line says is every trade’s', () => {
+    expect(tradeAt('/floors/1/air/coldest')).toBe('air');
+    expect(tradeAt('/floors/0/room/route/2/width')).toBe('building');
+    expect(tradeAt('/floors/1/supply/source/surface')).toBeUndefined();
+    expect(tradeAt('/line/cylinders/0/bore')).toBeUndefined();
+    expect(tradeAt(undefined)).toBeUndefined();
   });
 });
 
