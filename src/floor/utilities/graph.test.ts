@@ -33,11 +33,23 @@ describe('the steps of a calculation', () => {
       outputs: { y: 4 },
       compute: twice,
     });
-    const changed = graph.vary('/a', 3);
+    const variation = graph.vary('/a', 3);
+    const { changed } = variation;
     expect(runs).toBe(2);
     expect(graph.after(changed, { step: last, output: 'y' }, 4)).toBe(12);
     expect(graph.after(changed, { step: last, output: 'y' }, 4)).not.toBe(4);
-    expect(graph.after(graph.vary('/c', 3), { step: last, output: 'y' }, 4)).toBe(4);
+    expect(graph.after(graph.vary('/c', 3).changed, { step: last, output: 'y' }, 4)).toBe(4);
+    const later = graph.add({
+      inputs: { x: 4 },
+      on: { x: { ref: { step: last, output: 'y' } } },
+      outputs: { y: 8 },
+      compute: twice,
+    });
+    const onward = graph.vary('/a', 3, variation);
+    // only what came since is computed, and it is as if all were looked at now
+    expect(runs).toBe(3);
+    expect(graph.after(onward.changed, { step: later, output: 'y' }, 8)).toBe(24);
+    expect([...onward.changed]).toEqual([...graph.vary('/a', 3).changed]);
   });
   it('give for every question and every uncertain value what asking it again of the other book gives', () => {
     const wrong: string[] = [];
@@ -65,7 +77,7 @@ describe('the steps of a calculation', () => {
                 ? known.ref.path === path
                   ? ends[0]
                   : known.value
-                : inquiry.graph.after(variedBy(inquiry, place)[0], known.ref, known.value);
+                : inquiry.graph.after(variedBy(inquiry, place)[0].changed, known.ref, known.value);
             const scale = Math.abs(anew.value) + Math.abs(known.value);
             // a stroke goes along its secant in a variation: the pressure of a drop does not
             if (by === undefined || Math.abs(by - anew.value) > 1e-9 * scale) {

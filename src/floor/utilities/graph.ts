@@ -25,17 +25,26 @@ export interface Step {
 /** Outputs of the steps that another value changes; undefined where a step can't be computed with it. */
 export type Changed = ReadonlyMap<number, Values | undefined>;
 
+/** What one value of the book changes among the first so many steps. */
+export interface Variation {
+  readonly changed: Changed;
+  readonly looked: number;
+}
+
 /** The steps of a calculation in the order in which they were made, each after what it rests on. */
 export interface Graph {
   readonly add: (step: Step) => number;
+  /** How many steps there are by now. */
+  readonly size: () => number;
   /**
    * Puts one value of the book to another and computes what rests on it.
    *
+   * Symbols  variation  the same one, looked at before there were as many steps: it goes on with those that came since
    * Returns  the steps that change, of those that there are by now
    * Assumes  the same steps: a choice that the calculation made between two ways stands as it was made
    * Cost     the steps that rest on the value, each once
    */
-  readonly vary: (path: string, value: number) => Changed;
+  readonly vary: (path: string, value: number, variation?: Variation) => Variation;
   /** A number after a variation; undefined where it can't be computed. */
   readonly after: (changed: Changed, ref: Ref | undefined, before: number) => number | undefined;
 }
@@ -136,13 +145,20 @@ export const makeGraph = (): Graph => {
       }
       return index;
     },
-    vary: (path, value) => {
-      const changed = new Map<number, Values | undefined>();
-      const first = readers.get(path);
-      if (first === undefined) return changed;
+    size: () => steps.length,
+    vary: (path, value, variation = { changed: new Map(), looked: 0 }) => {
+      const from = variation.looked;
+      const changed = new Map(variation.changed);
       const marked = new Uint8Array(steps.length);
-      for (const step of first) marked[step] = 1;
-      for (let i = first[0]!; i < steps.length; i++) {
+      let next = steps.length;
+      const mark = (step: number): void => {
+        if (step < from) return;
+        marked[step] = 1;
+        if (step < next) next = step;
+      };
+      for (const step of readers.get(path) ?? []) mark(step);
+      for (const before of changed.keys()) for (const step of dependents[before]!) mark(step);
+      for (let i = next; i < steps.length; i++) {
         if (marked[i] === 0) continue;
         const step = steps[i]!;
         const inputs = inputsAfter(step, changed, path, value);
@@ -150,9 +166,9 @@ export const makeGraph = (): Graph => {
         const outputs = inputs === null ? undefined : step.compute(inputs);
         if (outputs !== undefined && sameValues(outputs, step.outputs)) continue;
         changed.set(i, outputs);
-        for (const next of dependents[i]!) marked[next] = 1;
+        for (const dependent of dependents[i]!) marked[dependent] = 1;
       }
-      return changed;
+      return { changed, looked: steps.length };
     },
     after: (changed, ref, before) => {
       if (ref === undefined || 'path' in ref || !changed.has(ref.step)) return before;

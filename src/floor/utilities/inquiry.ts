@@ -2,7 +2,7 @@ import type { Note } from '../../sheets/frame.ts';
 import type { BookReader } from '../book-reader.ts';
 import type { Tracer } from '../tracer.ts';
 import type { UncertainPlace } from '../uncertain-places.ts';
-import { type Changed, type Graph, makeGraph } from './graph.ts';
+import { type Graph, makeGraph, type Variation } from './graph.ts';
 import type { Known } from './known.ts';
 import type { Refusal } from './utility-finding.ts';
 
@@ -54,7 +54,7 @@ export interface Inquiry {
   /** Intermediate results of the floor. */
   readonly shared: Map<string, Shared>;
   /** What each uncertain value changes at both of its ends. */
-  readonly varied: Map<UncertainPlace, readonly [Changed, Changed]>;
+  readonly varied: Map<UncertainPlace, readonly [Variation, Variation]>;
   /** Words and plain numbers of the book that were looked up. */
   readonly looked: Map<string, unknown>;
   /** Numbers of the book that were asked for, by path, there or not. */
@@ -89,13 +89,15 @@ export const beginInquiry = (reader: BookReader, where: Where, tracer: Tracer): 
   return inquiry;
 };
 
-/** What changes with one value of the book at both of its ends; found once for all questions. */
-export const variedBy = ({ graph, varied }: Inquiry, place: UncertainPlace): readonly [Changed, Changed] => {
-  let found = varied.get(place);
-  if (found === undefined) {
-    const [low, high] = place.ends;
-    found = [graph.vary(place.path, low), graph.vary(place.path, high)];
-    varied.set(place, found);
-  }
-  return found;
+/** What changes with one value of the book at both of its ends, among all steps by now; found once for all questions. */
+export const variedBy = (
+  { graph, varied }: Inquiry,
+  place: UncertainPlace,
+): readonly [Variation, Variation] => {
+  const found = varied.get(place);
+  if (found !== undefined && found[0].looked === graph.size()) return found;
+  const [low, high] = place.ends;
+  const now = [graph.vary(place.path, low, found?.[0]), graph.vary(place.path, high, found?.[1])] as const;
+  varied.set(place, now);
+  return now;
 };

@@ -86,8 +86,8 @@ const spread = (need: Need, inquiry: Inquiry, { demand, have }: Answer, { places
     const haveMove = nothing();
     const move = nothing();
     for (let i = 0; i < ends.length; i++) {
-      const asked = afterwards(inquiry, varied[i]!, path, ends[i]!, demand);
-      const there = afterwards(inquiry, varied[i]!, path, ends[i]!, have);
+      const asked = afterwards(inquiry, varied[i]!.changed, path, ends[i]!, demand);
+      const there = afterwards(inquiry, varied[i]!.changed, path, ends[i]!, have);
       reachTo(demandMove, demand?.value, asked);
       reachTo(haveMove, have?.value, there);
       reachTo(move, before, gapOf(need.sense, asked, there));
@@ -205,7 +205,7 @@ const figureAnswer = ({ draw, inquiry, met, known }: Drawn): UtilityFigure => {
     const varied = variedBy(inquiry, place);
     const move = nothing();
     for (let i = 0; i < ends.length; i++) {
-      reachTo(move, number?.value, afterwards(inquiry, varied[i]!, path, ends[i]!, number));
+      reachTo(move, number?.value, afterwards(inquiry, varied[i]!.changed, path, ends[i]!, number));
     }
     addSquares(sum, move);
   }

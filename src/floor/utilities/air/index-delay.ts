@@ -6,7 +6,7 @@ import { builtOn } from '../../built-on.ts';
 import { sameAirAs } from '../../earlier.ts';
 import type { Doubt } from '../../uncertain-places.ts';
 import { type Calculation, makeCalculation } from '../calculation.ts';
-import { inquiryOf, keptInquiry, type Where } from '../inquiry.ts';
+import { inquiryOf, keptInquiry, variedBy, type Where } from '../inquiry.ts';
 import type { Known } from '../known.ts';
 import { dropPressure } from './drop-pressure.ts';
 import { strokeAt } from './stroke-here.ts';
@@ -100,8 +100,8 @@ export const indexDelay = (reader: BookReader, where: Where, cylinders: readonly
     reader.found.set(key, known);
     return known;
   }
-  const { graph, ...inquiry } = keptInquiry(reader, where) ?? inquiryOf(where);
-  const { met, ...calculation } = makeCalculation(reader, { ...inquiry, graph });
+  const inquiry = keptInquiry(reader, where) ?? inquiryOf(where);
+  const { met, ...calculation } = makeCalculation(reader, inquiry);
   const { added, stalls } = addedByAir(calculation, cylinders);
   const found: IndexDelay =
     added === undefined
@@ -113,9 +113,8 @@ export const indexDelay = (reader: BookReader, where: Where, cylinders: readonly
           places: [...met.basis.places].map((place) => ({
             path: place.path,
             doubt: place.doubt,
-            // the questions of the utilities are not asked yet: nothing of this may be kept for them
-            ends: place.ends.map(
-              (end) => graph.after(graph.vary(place.path, end), added.ref, added.value) ?? added.value,
+            ends: variedBy(inquiry, place).map(
+              ({ changed }) => inquiry.graph.after(changed, added.ref, added.value) ?? added.value,
             ),
           })),
         };
