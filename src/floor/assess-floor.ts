@@ -116,7 +116,12 @@ export const assessFloor = (
   });
   keepLine(reader, where, figures);
   const book = reader.book.floors![floor]!;
-  const utilities = onDemand(() => assessUtilities(reader, inquiry));
+  const utilities = assessUtilities(reader, inquiry);
+  const workings = onDemand(() => {
+    // theirs are among them
+    void utilities.findings;
+    return tracer.workings;
+  });
   const hold = holdOf(inputs, solution);
   return {
     floor: book.tag,
@@ -129,12 +134,9 @@ export const assessFloor = (
     cycle: cycleChart(solution),
     curve: supplyCurve(solution),
     tank: tankOverTime(solution),
-    get utilities() {
-      return utilities();
-    },
+    utilities,
     get workings() {
-      utilities();
-      return tracer.workings;
+      return workings();
     },
     notes: notesOf(inputs, solution),
     ...(inputs.liquid === undefined ? {} : { liquid: inputs.liquid.product }),

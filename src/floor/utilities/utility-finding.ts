@@ -45,7 +45,12 @@ export interface UtilityFigure {
   readonly refusals: readonly Refusal[];
 }
 
-export interface UtilityAssessment {
+export interface UtilityAnswers {
   readonly findings: readonly UtilityFinding[];
   readonly figures: readonly UtilityFigure[];
+}
+
+export interface UtilityAssessment extends UtilityAnswers {
+  /** Those of one utility: where it alone is looked at, no other is worked out. */
+  readonly of: (utility: Utility) => UtilityAnswers;
 }

@@ -15,7 +15,7 @@ const workOut = (page: Page): void => {
   if (book === undefined || typing !== undefined) return;
   const again = patchBook(book, []);
   // the utilities too, which are only worked out when they are looked at
-  if (again.ok) for (const floor of assessBook(again.value).floors) void floor.utilities;
+  if (again.ok) for (const floor of assessBook(again.value).floors) void floor.utilities.findings;
 };
 
 /**

@@ -28,16 +28,11 @@ const facing = <T>(left: readonly T[], right: readonly T[], idOf: (one: T) => st
 
 type Floor = FloorAssessment | undefined;
 
-const ofUtility = <T extends { readonly utility: Utility }>(
-  all: readonly T[] | undefined,
-  utility: Utility,
-): readonly T[] => (all ?? []).filter((one) => one.utility === utility);
-
 /** The questions of one utility by the tie-in point at which the site has to bring it. */
 export const tieInGroups = (utility: Utility, left: Floor, right: Floor): readonly TieInGroup[] => {
   const rows = facing(
-    ofUtility(left?.utilities.findings, utility),
-    ofUtility(right?.utilities.findings, utility),
+    left?.utilities.of(utility).findings ?? [],
+    right?.utilities.of(utility).findings ?? [],
     ({ id }) => id,
   );
   const groups = new Map<string, Facing<UtilityFinding>[]>();
@@ -54,15 +49,14 @@ export const facingFigures = (
   left: Floor,
   right: Floor,
 ): readonly Facing<UtilityFigure>[] =>
-  facing(ofUtility(left?.utilities.figures, utility), ofUtility(right?.utilities.figures, utility), drawnId);
+  facing(left?.utilities.of(utility).figures ?? [], right?.utilities.of(utility).figures ?? [], drawnId);
 
 export type Counts = Readonly<Record<'short' | 'unknown' | 'carries', number>>;
 
 /** How many questions of a floor carry, are short or not known; of one utility, or of all. */
 export const countsOf = (floor: Floor, utility?: Utility): Counts => {
   const counts = { short: 0, unknown: 0, carries: 0 };
-  for (const finding of floor?.utilities.findings ?? []) {
-    if (utility === undefined || finding.utility === utility) counts[finding.verdict] += 1;
-  }
+  const answers = utility === undefined ? floor?.utilities : floor?.utilities.of(utility);
+  for (const { verdict } of answers?.findings ?? []) counts[verdict] += 1;
   return counts;
 };

@@ -14,10 +14,9 @@ export const UtilityNotes = ({
   const words = useWords();
   const noted = new Map<string, Set<string>>();
   for (const floor of floors) {
-    const { findings, figures } = floor.utilities;
-    for (const one of [...findings, ...figures]) {
-      if (one.utility !== utility) continue;
-      for (const note of one.notes) {
+    const { findings, figures } = floor.utilities.of(utility);
+    for (const { notes } of [...findings, ...figures]) {
+      for (const note of notes) {
         const text = words.note(note);
         noted.set(text, (noted.get(text) ?? new Set()).add(floor.name));
       }
