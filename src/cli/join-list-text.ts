@@ -7,6 +7,11 @@ import { words } from './words.ts';
 /** Rows beyond this many are counted; all of them are in the JSON. */
 const mostTold = 40;
 
+/** A heading is shown as far as it tells which it is. */
+const mostLetters = 60;
+const shortened = (text: string): string =>
+  text.length > mostLetters ? `${text.slice(0, mostLetters)}…` : text;
+
 /** What was read of a list, column by column and row by row where something was wrong. */
 export const joinListText = (
   path: string,
@@ -20,7 +25,7 @@ export const joinListText = (
     words.say('joins.list.columns'),
     textTable(
       matched.columns.map(({ heading, field, by }) => [
-        heading,
+        shortened(heading),
         field ?? words.say('joins.list.passedOver'),
         words.say(`joins.list.${by}`),
       ]),

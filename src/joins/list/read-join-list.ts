@@ -202,6 +202,12 @@ export const readJoinList = (tab: Tab, book: Book, options: ListOptions = {}): R
   const problems: Problem[] = [];
   for (const one of full) {
     const { row, cells } = one;
+    const unread = cellProblems(one);
+    // a cell of a whole page of text says nothing, and is not handed on in what is told of its row
+    if (Object.values(cells).some((text) => text.length > longest)) {
+      problems.push(...unread);
+      continue;
+    }
     const tag = tagOf(cells);
     const kind = kindOfRow(one, ground);
     const before = first.get(tag);
@@ -210,7 +216,7 @@ export const readJoinList = (tab: Tab, book: Book, options: ListOptions = {}): R
         ? [joinProblem('JOIN_ROW_NO_END', `/${row}`, { parts: { row } })]
         : []),
       ...(typeof kind === 'string' ? [] : [kind]),
-      ...cellProblems(one),
+      ...unread,
       ...quantityProblems(one),
       ...placeProblems(one, ground),
       ...(before === undefined

@@ -29,6 +29,17 @@ describe('a list whose columns are matched by hand', () => {
       { from: 'X1:52', to: 'X3:32', colour: 'white' },
     ]);
   });
+  it('with a page of text in one cell tells it, and shows no more of it than tells which it is', () => {
+    const page = 'x'.repeat(100_000);
+    const read = readList(bytes(`From;To;Split\n${page};X3:31;${page}\nX1:52;X3:32;\n`), book, {
+      kind: 'conductor',
+    });
+    expect(read.ok ? read.value.list?.problems : []).toMatchObject([
+      { code: 'JOIN_ROW_TOO_LONG', path: '/2/from' },
+      { code: 'JOIN_ROW_TOO_LONG', path: '/2/split' },
+    ]);
+    expect(JSON.stringify(read).length).toBeLessThan(5000);
+  });
   it('that is no list is refused', () => {
     expect(readList(bytes('a word\n'), book, {})).toMatchObject({
       ok: false,

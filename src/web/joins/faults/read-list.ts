@@ -31,13 +31,18 @@ export interface ListRead {
   readonly notes: readonly Problem[];
 }
 
+/** A text of a list as it is shown among others: a cell may hold a whole page. */
+const mostLetters = 60;
+const shortened = (text: string): string =>
+  text.length > mostLetters ? `${text.slice(0, mostLetters)}…` : text;
+
 const mostSamples = 3;
 const firstRows = 40;
 
 const samplesOf = ({ rows }: Tab, header: number, column: number): readonly string[] => {
   const texts = new Set<string>();
   for (const row of rows.slice(header + 1, header + firstRows)) {
-    const text = (row[column] ?? '').trim();
+    const text = shortened((row[column] ?? '').trim());
     if (text !== '' && texts.size < mostSamples) texts.add(text);
   }
   return [...texts];
@@ -59,7 +64,7 @@ const columnsOf = (tab: Tab, list: JoinList | undefined): readonly OfferedColumn
     const { field, by = 'nothing' } = known.get(column) ?? {};
     const offered = {
       column,
-      heading,
+      heading: shortened(heading),
       key: plainHeading(heading),
       samples: samplesOf(tab, header, column),
       by,
