@@ -115,7 +115,7 @@ describe('the joins of a line on phones', () => {
     }
   });
 
-  it('a list is matched, read into the book in one step and found in the order; faults show both ends', async () => {
+  it('a list is matched, read into the book in one step and found in the order; faults show both ends, crates their lift', async () => {
     const { page, complaints } = watched;
     await onPhone(page, 'faults');
     await waitForText(page.locator('[data-fault="JOIN_TERMINAL_FULL"]'), /X2:23.*J-18.*X1:23.*J-19.*X1:24/s);
@@ -134,6 +134,9 @@ describe('the joins of a line on phones', () => {
     await waitForText(page.locator('.stop'), /X1:61.*X3:41/s);
     await page.locator('[data-field="filter"]').fill('');
     await page.locator(`[data-found="${joins.length + 1}"]`).waitFor();
+    expect([...(await faults(page)), await tooWide(page)]).toEqual([0]);
+    await goWithin(page, address('crates'));
+    await page.locator('.crate-part').first().waitFor();
     expect([...(await faults(page)), await tooWide(page)]).toEqual([0]);
     expect(complaints).toEqual([]);
   });

@@ -92,6 +92,7 @@ export const joinsPageWords: Bundle = {
     'joining.way.row':
       'Way between boxes in all: {distance}, in straight lines. Assumed: the sections stand end to end, since the plan places none.',
     'joining.way.unknown': 'The book does not say where the boxes stand, so the way is by their names.',
+    'joining.print': 'Print the labels and the connection schedule',
     'joining.order.sections': '{stage}: {sections}',
     'joining.stop': 'in {box}',
     'joining.stop.none': 'outside of the boxes',

@@ -1,4 +1,6 @@
 import { type ReactElement, useDeferredValue, useId, useMemo, useRef, useState } from 'react';
+import { GoLink } from '../../shell/go-link.tsx';
+import { papersAddress } from '../../shell/route.ts';
 import { useKeptChoice } from '../../state/kept-choice.ts';
 import { usePage, usePagePart } from '../../state/page-context.ts';
 import { BoxDesk } from '../pictures/box-desk.tsx';
@@ -94,6 +96,11 @@ export const OrderView = (): ReactElement => {
           ? say('joining.way.unknown')
           : say(schedule.inRow ? 'joining.way.row' : 'joining.way', { distance: length })}
       </p>
+      {joins.length > 0 && (
+        <p>
+          <GoLink to={papersAddress(id)}>{say('joining.print')}</GoLink>
+        </p>
+      )}
       {box === '' && asked.trim() === '' && (
         <ul className="order-sections">
           {schedule.stages
