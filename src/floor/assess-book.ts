@@ -2,7 +2,7 @@ import type { Book } from '../book/index.ts';
 import { assessFloor } from './assess-floor.ts';
 import type { Assessment } from './assessment.ts';
 import { bookReader } from './book-reader.ts';
-import { type Earlier, stillHolds } from './earlier.ts';
+import { type Earlier, keepReadings, readingsOf, stillHolds } from './earlier.ts';
 import { formatOf } from './read-floor.ts';
 
 export interface AssessOptions {
@@ -21,11 +21,13 @@ export interface AssessOptions {
  * Cost     about a millisecond a floor and two solutions for each uncertain value
  */
 export const assessBook = (book: Book, options: AssessOptions = {}): Assessment => {
-  const reader = bookReader(book);
+  const reader = bookReader(book, readingsOf(options.earlier));
   const format = formatOf(book, options.format).format?.tag ?? '';
   const kept = stillHolds(book, format, options.earlier);
-  return {
+  const assessment: Assessment = {
     format,
     floors: (book.floors ?? []).map((_, i) => kept(i) ?? assessFloor(reader, i, options.format)),
   };
+  keepReadings(assessment, reader.soFar);
+  return assessment;
 };

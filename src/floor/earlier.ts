@@ -1,6 +1,8 @@
 import type { Book } from '../book/index.ts';
 import type { Assessment, FloorAssessment } from './assessment.ts';
+import type { ReadBefore } from './book-reader.ts';
 import { builtOn } from './built-on.ts';
+import { strokesIn } from './utilities/air/kept-strokes.ts';
 
 /** An assessment that was made before, of a book that may share parts with the one at hand. */
 export interface Earlier {
@@ -56,4 +58,21 @@ export const stillHolds = (
   if (earlier === undefined || earlier.assessment.format !== format) return () => undefined;
   const same = sameFloorAs(book, earlier.book);
   return (floor) => (same(floor) ? earlier.assessment.floors[floor] : undefined);
+};
+
+/** What was read of its book for an assessment, as long as somebody has that. */
+const readings = new WeakMap<Assessment, ReadBefore>();
+
+export const keepReadings = (assessment: Assessment, read: ReadBefore): void =>
+  void readings.set(assessment, read);
+
+/**
+ * What was read of the book of an earlier assessment, for one of a book like it.
+ *
+ * Returns  the readings, and of what was found the strokes of the cylinders: the rest holds on to the assessment before, and
+ *          that to the one before it, without end
+ */
+export const readingsOf = (earlier: Earlier | undefined): ReadBefore | undefined => {
+  const read = earlier === undefined ? undefined : readings.get(earlier.assessment);
+  return read === undefined ? undefined : { ...read, found: strokesIn(read.found) };
 };

@@ -73,6 +73,8 @@ export const makeGraph = (): Graph => {
   /** Steps that rest on each place of the book, and on each step. */
   const readers = new Map<string, number[]>();
   const dependents: number[][] = [];
+  /** Steps that a variation has still to compute; one list for all of them, since there are hundreds. */
+  let marked = new Uint8Array(0);
 
   const note = (ref: Ref | undefined, step: number): void => {
     if (ref === undefined) return;
@@ -149,7 +151,8 @@ export const makeGraph = (): Graph => {
     vary: (path, value, variation = { changed: new Map(), looked: 0 }) => {
       const from = variation.looked;
       const changed = new Map(variation.changed);
-      const marked = new Uint8Array(steps.length);
+      if (marked.length < steps.length) marked = new Uint8Array(2 * steps.length);
+      else marked.fill(0, from, steps.length);
       let next = steps.length;
       const mark = (step: number): void => {
         if (step < from) return;

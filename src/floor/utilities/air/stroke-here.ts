@@ -10,6 +10,7 @@ import type { Step } from '../graph.ts';
 import type { Known } from '../known.ts';
 import { tubeVolume } from './air-demand.ts';
 import { usualCriticalRatio } from './along-pieces.ts';
+import { strokeKey } from './kept-strokes.ts';
 import { airTemperature, atmosphereHere } from './site-air.ts';
 
 /** Mass that a cylinder of a bottling line moves where nobody said, common practice. */
@@ -99,7 +100,7 @@ const strokeInputs = (c: Calculation, index: number, direction: Direction) => {
 const strokeSheetOf = ({ found, before }: BookReader): typeof strokeTimeSheet => ({
   ...strokeTimeSheet,
   compute: (inputs) => {
-    const key = `stroke ${Object.values(inputs).join(' ')}`;
+    const key = strokeKey(inputs);
     const known = found.get(key) ?? before?.found.get(key);
     const outputs =
       (known as ReturnType<typeof strokeTimeSheet.compute> | undefined) ?? strokeTimeSheet.compute(inputs);
