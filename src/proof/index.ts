@@ -9,6 +9,7 @@ export type { Gate } from './gates.ts';
 export type { HeldCondition } from './held-condition.ts';
 export type { HeldLimit } from './held-limit.ts';
 export { instrumentDate } from './instrument-date.ts';
+export { instrumentNamed } from './instrument-named.ts';
 export { type JudgedResult, judgeResult } from './judge-result.ts';
 export type { Lack } from './lack.ts';
 export { lackNames } from './lack-names.ts';

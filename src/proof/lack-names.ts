@@ -31,7 +31,7 @@ export const lackNames = (
   const owned = new Map(waits.map(({ wait, what }) => [wait, what]));
   const count = (n: number | undefined): string =>
     n === undefined ? say('proof.lackName.unknown') : number(n);
-  return ({ sort, id, path, needed, have }) => {
+  return ({ sort, id, path, of, why, needed, have }) => {
     switch (sort) {
       case 'check': {
         const check = known.get(id);
@@ -52,6 +52,11 @@ export const lackNames = (
         return say('proof.lackName.reading');
       case 'instrument':
         return checks.thing(id);
+      case 'bypass':
+        if (of === undefined) return id;
+        return why === undefined
+          ? checks.thing(of)
+          : say('proof.lackName.bypass', { of: checks.thing(of), why });
       case 'question':
       case 'agreement':
         return path === undefined ? id : place(path);

@@ -23,6 +23,9 @@ export interface Lack {
   readonly path?: string;
   /** Of joins: those of one box that lack the same. */
   readonly joins?: readonly string[];
+  /** Of what is forced or bypassed: the tag of it, and why. */
+  readonly of?: string;
+  readonly why?: string;
   /** Of goods: pieces or kg that the run takes and that are at hand, as far as the book tells. */
   readonly needed?: number;
   readonly have?: number;

@@ -259,6 +259,7 @@ const lack: Words<Lack['sort']> = {
 /** What a lack is called where its sort alone says too little, see lack-names.ts. */
 const lackName: Words<
   | 'reading'
+  | 'bypass'
   | 'wait'
   | 'bottles'
   | 'caps'
@@ -270,6 +271,7 @@ const lackName: Words<
   | 'not dried'
 > = {
   reading: 'no reading of the site itself is there',
+  bypass: '{of}: {why}',
   wait: '{kind}: the book says nothing of it',
   bottles: 'bottles: {have} at hand, the run takes {needed}',
   caps: 'caps: {have} at hand, the run takes {needed}',

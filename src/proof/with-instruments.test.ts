@@ -20,6 +20,8 @@ describe('an instrument', () => {
     };
     expect(readOn('2027-06-22T09:00:00Z', 'I-CLAMP')[1]).toBe(false);
     expect(readOn('2027-06-23T09:00:00Z', 'I-CLAMP')).toEqual(['shown', true]);
+    // by its name, as it is typed in a hurry
+    expect(readOn('2027-06-23T09:00:00Z', ' Clamp  meter')[1]).toBe(true);
     // by any other name it is none of the book's
     expect(readOn('2027-06-23T09:00:00Z', 'a clamp meter of the plant')[1]).toBe(false);
   });

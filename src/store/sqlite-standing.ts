@@ -19,10 +19,9 @@ const ends = `WITH RECURSIVE writers (writer) AS (
     FROM writers WHERE writers.writer IS NOT NULL
   )
   SELECT r.book, r.writer, r.sequence, r.hash, p.moment, p.claimed FROM writers AS w
-    JOIN record AS r ON r.book = ?1 AND r.writer = w.writer AND r.sequence =
-      (SELECT max(sequence) FROM record WHERE book = ?1 AND writer = w.writer AND position <= ?2)
-    JOIN record_place AS p ON p.position = r.position
-    ORDER BY r.writer`;
+    CROSS JOIN record AS r ON r.position = (SELECT position FROM record
+      WHERE book = ?1 AND writer = w.writer AND position <= ?2 ORDER BY sequence DESC LIMIT 1)
+    CROSS JOIN record_place AS p ON p.position = r.position`;
 const checks = `WITH RECURSIVE checks (tried) AS (
     SELECT (SELECT min(tried) FROM record_place WHERE book = ?1 AND tried IS NOT NULL)
     UNION ALL

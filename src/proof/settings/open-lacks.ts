@@ -11,6 +11,9 @@ export interface SettingLack {
   readonly id: string;
   readonly sort: 'bypass' | 'setting' | 'unread';
   readonly holder: 'builder';
+  /** Of what is forced or bypassed: the tag of it, and why. */
+  readonly of?: string;
+  readonly why?: string;
 }
 
 /**
@@ -19,7 +22,13 @@ export interface SettingLack {
 export const bypassLacks = (records: readonly Envelope[]): readonly SettingLack[] =>
   bypassesOf(records)
     .filter(({ removed }) => removed === undefined)
-    .map(({ bypass }) => ({ id: `bypass ${bypass}`, sort: 'bypass', holder: 'builder' }));
+    .map(({ bypass, of, why }) => ({
+      id: `bypass ${bypass}`,
+      sort: 'bypass',
+      holder: 'builder',
+      of,
+      ...(why === undefined ? {} : { why }),
+    }));
 
 /** Settings that were left at a floor beyond what is allowed there, or look like a slip. */
 export const leftBeyond = (

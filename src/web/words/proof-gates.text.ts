@@ -11,6 +11,8 @@ export const proofGatesWords: Bundle = {
     'gates.state.open':
       '{n, plural, =0 {nothing is missing, nobody has signed} one {one thing is missing} other {# things are missing}}',
     'gates.lacks.none': 'Nothing is missing, as far as the book and the records tell.',
+    'gates.staying':
+      '{n, plural, one {Besides, one point stays open that keeps nothing: who signs names it too.} other {Besides, # points stay open that keep nothing: who signs names them too.}}',
     'gates.group': '{sort}: {n}',
     'gates.field': '{name} ({part})',
     'gates.holder': 'held by the {holder}',

@@ -1,9 +1,11 @@
 import { type ReactElement, useEffect, useRef, useState } from 'react';
 import type { Gate } from '../../../proof/index.ts';
 import { useWords } from '../../state/page-context.ts';
+import { useProof } from '../with-proof.tsx';
 import { LackList } from './lack-list.tsx';
 import { SignForm } from './sign-form.tsx';
 import { SignatureList } from './signature-list.tsx';
+import { stayingPoints } from './staying-points.ts';
 import type { Keys } from './use-keys.ts';
 
 /** How a gate stands, in a word. */
@@ -22,6 +24,7 @@ export const GatePart = ({
   readonly first: boolean;
 }): ReactElement => {
   const { say } = useWords();
+  const { proof } = useProof();
   const part = useRef<HTMLDetailsElement>(null);
   const [open, setOpen] = useState(first);
   const [signing, setSigning] = useState(false);
@@ -31,6 +34,7 @@ export const GatePart = ({
   }, [signing]);
   const name = say(`proof.gate.${gate.gate}`);
   const state = stands(gate);
+  const staying = stayingPoints(gate, proof.punch);
   const done = (text: string): void => {
     setSigning(false);
     setTold(text);
@@ -63,6 +67,12 @@ export const GatePart = ({
             <p>{say('gates.lacks.none')}</p>
           ) : (
             <LackList lacks={gate.lacks} unnamed={new Set(gate.signed === undefined ? [] : gate.unnamed)} />
+          )}
+          {staying.length > 0 && (
+            <>
+              <p>{say('gates.staying', { n: staying.length })}</p>
+              <LackList lacks={staying} />
+            </>
           )}
           <p className="proof-acts">
             <button type="button" data-act="open-sign" onClick={() => setSigning(true)}>

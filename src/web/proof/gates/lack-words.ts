@@ -1,4 +1,6 @@
 import { useMemo } from 'react';
+import { memberName } from '../../../book/member-name.ts';
+import { stepsOf } from '../../../book/pointer.ts';
 import { type Lack, lackNames } from '../../../proof/index.ts';
 import { figureName } from '../../floors/verdict-text.ts';
 import { bookPageAddress, joinsAddress, proofAddress, utilitiesAddress } from '../../shell/route.ts';
@@ -33,7 +35,8 @@ export const useLackWords = (): ((lack: Lack) => LackWords) => {
       // one value of a row is told by its number
       const { row, number } = rowOf(path);
       const told = words.placeName(book, path);
-      const name = number === undefined ? told : `${told} ${Number(number) + 1}`;
+      const named = number === undefined || memberName(stepsOf(path)) !== undefined;
+      const name = named ? told : `${told} ${Number(number) + 1}`;
       // a field inside a part is told with the part, or the list that it stands in: many have one of that name
       const parent = parentOf(row);
       const part = parent.replace(/\/\d+$/, '');

@@ -1,5 +1,5 @@
 import type { ReactElement } from 'react';
-import { instrumentDate } from '../../../proof/index.ts';
+import { instrumentDate, instrumentNamed } from '../../../proof/index.ts';
 import { usePage, useWords } from '../../state/page-context.ts';
 import { dayText, today } from '../day-text.ts';
 import { TextField } from '../text-field.tsx';
@@ -15,7 +15,7 @@ export const InstrumentChoice = ({ run }: { readonly run: Run }): ReactElement =
   const { check } = run.one;
   const known = book.line?.instruments ?? [];
   const text = run.draft.texts.instrument;
-  const own = known.find(({ tag }) => tag === text);
+  const own = instrumentNamed(known, text);
   const dateOf = (due: string | undefined): string =>
     say(`proving.run.due.${instrumentDate(due, today(page))}`, {
       due: due === undefined ? '' : dayText(words, due),
@@ -34,8 +34,8 @@ export const InstrumentChoice = ({ run }: { readonly run: Run }): ReactElement =
               type="button"
               data-instrument={tag}
               data-due={instrumentDate(due, today(page))}
-              aria-pressed={text === tag}
-              onClick={() => run.type('instrument', text === tag ? '' : tag)}
+              aria-pressed={own?.tag === tag}
+              onClick={() => run.type('instrument', own?.tag === tag ? '' : tag)}
             >
               {name ?? tag} <span className="small">{dateOf(due)}</span>
             </button>
