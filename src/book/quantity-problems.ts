@@ -1,5 +1,5 @@
-import { unitsOf } from '../quantity/convert.ts';
-import { type Kind, kinds } from '../quantity/kinds.ts';
+import { fromSi, unitNamed, unitsOf } from '../quantity/convert.ts';
+import { type Kind, si } from '../quantity/kinds.ts';
 import { parseQuantity } from '../quantity/parse-quantity.ts';
 import type { Problem } from '../quantity/problem.ts';
 import { type Reading, readEntry } from '../quantity/read-entry.ts';
@@ -14,10 +14,13 @@ import { walk } from './walk.ts';
 type Part = Form & { readonly is: 'part' };
 type Steps = readonly (string | number)[];
 
-const boundsText = ({ least, above, most }: Bounds, kind: Kind): string => {
-  const unit = kinds[kind] === '1' ? '' : ` ${kinds[kind]}`;
-  const from = above !== undefined ? `> ${above}${unit}` : least !== undefined ? `>= ${least}${unit}` : '';
-  const to = most === undefined ? '' : `<= ${most}${unit}`;
+/** What can be meant, in the unit in which it was typed. */
+const boundsText = ({ least, above, most }: Bounds, kind: Kind, unit: string): string => {
+  const { label } = unitNamed(kind, unit);
+  const said = (bound: number): string =>
+    `${Number(fromSi(si(kind, bound), kind, unit).toPrecision(6))} ${label}`.trim();
+  const from = above !== undefined ? `> ${said(above)}` : least !== undefined ? `>= ${said(least)}` : '';
+  const to = most === undefined ? '' : `<= ${said(most)}`;
   return [from, to].filter((text) => text !== '').join(', ');
 };
 
@@ -42,7 +45,7 @@ const quantityProblem = (entry: unknown, meta: QuantityMeta, steps: Steps): read
   const read = readEntry(entry, meta.kind, { path: pointerOf(steps) });
   if (!read.ok) return read.problems;
   if (!outside(read.value, meta)) return [];
-  const allowed = boundsText(meta, meta.kind);
+  const allowed = boundsText(meta, meta.kind, read.value.unit);
   return [problemOf('BOOK_OUT_OF_RANGE', steps, { given: writtenAs(entry), allowed })];
 };
 

@@ -114,7 +114,7 @@ const cases: readonly Case[] = [
     broken(bore, { value: '25 mm', spred: '1 mm' }),
     { path: bore, parts: { nearest: 'spread' } },
   ],
-  ['BOOK_OUT_OF_RANGE', broken(bore, '0 mm'), { path: bore, given: '0 mm', allowed: '> 0 m' }],
+  ['BOOK_OUT_OF_RANGE', broken(bore, '0 mm'), { path: bore, given: '0 mm', allowed: '> 0 mm' }],
   ['BOOK_OUT_OF_RANGE', broken('/floors/0/supply/run/0/length', '-3 m'), { allowed: '>= 0 m' }],
   ['BOOK_OUT_OF_RANGE', broken(bore, { value: ['-1 mm', '25 mm'] }), { path: bore, given: '-1 mm … 25 mm' }],
   [
@@ -122,7 +122,11 @@ const cases: readonly Case[] = [
     broken('/line/stations/0/zones/0/sprayFraction', 1.5),
     { given: '1.5', allowed: '<= 1' },
   ],
-  ['BOOK_OUT_OF_RANGE', broken('/line/stations/0/zones/0/concentration', '120 %'), { allowed: '>= 0, <= 1' }],
+  [
+    'BOOK_OUT_OF_RANGE',
+    broken('/line/stations/0/zones/0/concentration', '120 %'),
+    { allowed: '>= 0 %, <= 100 %' },
+  ],
   ['BOOK_OUT_OF_RANGE', broken('/line/stations/1/lanes/0/preset', 0), { allowed: '>= 1' }],
   [
     'BOOK_NOT_LESS',

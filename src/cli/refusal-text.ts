@@ -2,9 +2,9 @@ import type { Refusal } from '../floor/utilities/utility-finding.ts';
 import type { Problem } from '../quantity/problem.ts';
 import { shown } from '../quantity/shown.ts';
 import type { UnitWishes } from '../quantity/unit-choice.ts';
+import { problemsAsTyped } from '../sheets/problems-as-typed.ts';
 import { entryOf } from './note-document.ts';
 import { sentenceOf } from './sentence.ts';
-import { inUserUnits } from './sheet-problems.ts';
 import { fieldName, sheetSentence } from './sheet-words.ts';
 
 /** Why a sheet did not take what the book says: inputs by their names, values in the reader's units. */
@@ -22,7 +22,7 @@ export const refusalSentences = (
       : [];
   };
   const texts = Object.fromEntries(problems.flatMap(given));
-  return inUserUnits(problems, entry.sheet, texts, wishes, locale).map((problem) =>
+  return problemsAsTyped(problems, entry.sheet, texts, wishes, locale).map((problem) =>
     sheetSentence(entry.text, { ...problem, path: fieldName(problem.path, entry.text.en.inputs) }),
   );
 };

@@ -2,6 +2,7 @@ import type { UnitSystem } from '../quantity/index.ts';
 import { accept, type Result, refuse } from '../quantity/problem.ts';
 import { runSheet, type Sheet } from '../sheets/frame.ts';
 import { loadSheet } from '../sheets/load-sheet.ts';
+import { problemsAsTyped } from '../sheets/problems-as-typed.ts';
 import type { SheetEntry } from '../sheets/sheet-entry.ts';
 import type { Call, Ended } from './command.ts';
 import { inColumns } from './help.ts';
@@ -9,7 +10,6 @@ import { nearestName } from './nearest-name.ts';
 import { cliProblem } from './problems.ts';
 import { sheetHelp } from './sheet-help.ts';
 import { readSheetInputs } from './sheet-inputs.ts';
-import { inUserUnits } from './sheet-problems.ts';
 import { sheetText } from './sheet-text.ts';
 import { sheetSentence } from './sheet-words.ts';
 import { words } from './words.ts';
@@ -69,7 +69,7 @@ export const runSheetCommand = async ({ operands, values, flags }: Call, world: 
   const wishes = { byKind: inputs.value.units, system: asked ?? inputs.value.system };
   const computed = runSheet(sheet, inputs.value.values);
   if (!computed.ok) {
-    const problems = inUserUnits(computed.problems, sheet, inputs.value.texts, wishes, world.locale);
+    const problems = problemsAsTyped(computed.problems, sheet, inputs.value.texts, wishes, world.locale);
     return { problems, sentences: problems.map((problem) => sheetSentence(entry.value.text, problem)) };
   }
   if (flags.has('json'))

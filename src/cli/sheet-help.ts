@@ -1,9 +1,10 @@
 import { defaultUnit, type Kind, unitsOf } from '../quantity/index.ts';
 import type { Field } from '../sheets/frame.ts';
+import { shownBounds } from '../sheets/problems-as-typed.ts';
 import type { SheetEntry } from '../sheets/sheet-entry.ts';
 import { inColumns } from './help.ts';
 import { fieldName, plainSymbol } from './sheet-words.ts';
-import { shownBounds, shownField } from './shown.ts';
+import { shownField } from './shown.ts';
 import { words } from './words.ts';
 import type { World } from './world.ts';
 

@@ -2,6 +2,9 @@ import { type SheetEntry, sheetEntry } from '../sheet-entry.ts';
 import { actualFlowCases } from './actual-flow.cases.ts';
 import { actualFlowText } from './actual-flow.text.ts';
 import { actualFlowSheet } from './actual-flow.ts';
+import { aftercoolerOutletCases } from './aftercooler-outlet.cases.ts';
+import { aftercoolerOutletText } from './aftercooler-outlet.text.ts';
+import { aftercoolerOutletSheet } from './aftercooler-outlet.ts';
 import { coldestPointCases } from './coldest-point.cases.ts';
 import { coldestPointText } from './coldest-point.text.ts';
 import { coldestPointSheet } from './coldest-point.ts';
@@ -17,6 +20,9 @@ import { compressorsTogetherSheet } from './compressors-together.ts';
 import { condensateCases } from './condensate.cases.ts';
 import { condensateText } from './condensate.text.ts';
 import { condensateSheet } from './condensate.ts';
+import { cutInPressureCases } from './cut-in-pressure.cases.ts';
+import { cutInPressureText } from './cut-in-pressure.text.ts';
+import { cutInPressureSheet } from './cut-in-pressure.ts';
 import { cylinderDemandCases } from './cylinder-demand.cases.ts';
 import { cylinderDemandText } from './cylinder-demand.text.ts';
 import { cylinderDemandSheet } from './cylinder-demand.ts';
@@ -92,6 +98,9 @@ import { pressureDewPointSheet } from './pressure-dew-point.ts';
 import { receiverBandCases } from './receiver-band.cases.ts';
 import { receiverBandText } from './receiver-band.text.ts';
 import { receiverBandSheet } from './receiver-band.ts';
+import { receiverLeastCases } from './receiver-least.cases.ts';
+import { receiverLeastText } from './receiver-least.text.ts';
+import { receiverLeastSheet } from './receiver-least.ts';
 import { receiverTimeCases } from './receiver-time.cases.ts';
 import { receiverTimeText } from './receiver-time.text.ts';
 import { receiverTimeSheet } from './receiver-time.ts';
@@ -128,6 +137,9 @@ import { strokeChangeSheet } from './stroke-change.ts';
 import { strokeTimeCases } from './stroke-time.cases.ts';
 import { strokeTimeText } from './stroke-time.text.ts';
 import { strokeTimeSheet } from './stroke-time.ts';
+import { switchingBandCases } from './switching-band.cases.ts';
+import { switchingBandText } from './switching-band.text.ts';
+import { switchingBandSheet } from './switching-band.ts';
 import { treatmentChainCases } from './treatment-chain.cases.ts';
 import { treatmentChainText } from './treatment-chain.text.ts';
 import { treatmentChainSheet } from './treatment-chain.ts';
@@ -206,4 +218,8 @@ export const airEntries: readonly SheetEntry[] = [
   sheetEntry(oilClassSheet, oilClassCases, oilClassText),
   sheetEntry(treatmentChainSheet, treatmentChainCases, treatmentChainText),
   sheetEntry(compressorsTogetherSheet, compressorsTogetherCases, compressorsTogetherText),
+  sheetEntry(aftercoolerOutletSheet, aftercoolerOutletCases, aftercoolerOutletText),
+  sheetEntry(cutInPressureSheet, cutInPressureCases, cutInPressureText),
+  sheetEntry(switchingBandSheet, switchingBandCases, switchingBandText),
+  sheetEntry(receiverLeastSheet, receiverLeastCases, receiverLeastText),
 ];

@@ -2,6 +2,9 @@ import { type SheetEntry, sheetEntry } from '../sheet-entry.ts';
 import { cornerTurnCases } from './corner-turn.cases.ts';
 import { cornerTurnText } from './corner-turn.text.ts';
 import { cornerTurnSheet } from './corner-turn.ts';
+import { footDiameterCases } from './foot-diameter.cases.ts';
+import { footDiameterText } from './foot-diameter.text.ts';
+import { footDiameterSheet } from './foot-diameter.ts';
 import { footLoadCases } from './foot-load.cases.ts';
 import { footLoadText } from './foot-load.text.ts';
 import { footLoadSheet } from './foot-load.ts';
@@ -20,6 +23,9 @@ import { lineExtentSheet } from './line-extent.ts';
 import { liquidMassCases } from './liquid-mass.cases.ts';
 import { liquidMassText } from './liquid-mass.text.ts';
 import { liquidMassSheet } from './liquid-mass.ts';
+import { massAboardCases } from './mass-aboard.cases.ts';
+import { massAboardText } from './mass-aboard.text.ts';
+import { massAboardSheet } from './mass-aboard.ts';
 import { massesTogetherCases } from './masses-together.cases.ts';
 import { massesTogetherText } from './masses-together.text.ts';
 import { massesTogetherSheet } from './masses-together.ts';
@@ -50,4 +56,6 @@ export const buildingEntries: readonly SheetEntry[] = [
   sheetEntry(liquidMassSheet, liquidMassCases, liquidMassText),
   sheetEntry(lengthsTogetherSheet, lengthsTogetherCases, lengthsTogetherText),
   sheetEntry(tippingEdgeSheet, tippingEdgeCases, tippingEdgeText),
+  sheetEntry(footDiameterSheet, footDiameterCases, footDiameterText),
+  sheetEntry(massAboardSheet, massAboardCases, massAboardText),
 ];

@@ -20,6 +20,9 @@ import { heatUpTimeSheet } from './heat-up-time.ts';
 import { heatingWaterNeedCases } from './heating-water-need.cases.ts';
 import { heatingWaterNeedText } from './heating-water-need.text.ts';
 import { heatingWaterNeedSheet } from './heating-water-need.ts';
+import { lossPerKelvinCases } from './loss-per-kelvin.cases.ts';
+import { lossPerKelvinText } from './loss-per-kelvin.text.ts';
+import { lossPerKelvinSheet } from './loss-per-kelvin.ts';
 import { openTankEvaporationCases } from './open-tank-evaporation.cases.ts';
 import { openTankEvaporationText } from './open-tank-evaporation.text.ts';
 import { openTankEvaporationSheet } from './open-tank-evaporation.ts';
@@ -74,4 +77,5 @@ export const heatEntries: readonly SheetEntry[] = [
   sheetEntry(heatTogetherSheet, heatTogetherCases, heatTogetherText),
   sheetEntry(vapourTogetherSheet, vapourTogetherCases, vapourTogetherText),
   sheetEntry(wetSteamSheet, wetSteamCases, wetSteamText),
+  sheetEntry(lossPerKelvinSheet, lossPerKelvinCases, lossPerKelvinText),
 ];

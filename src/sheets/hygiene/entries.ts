@@ -113,6 +113,9 @@ import { virusChlorineSheet } from './virus-chlorine.ts';
 import { wallLagCases } from './wall-lag.cases.ts';
 import { wallLagText } from './wall-lag.text.ts';
 import { wallLagSheet } from './wall-lag.ts';
+import { wettedShareCases } from './wetted-share.cases.ts';
+import { wettedShareText } from './wetted-share.text.ts';
+import { wettedShareSheet } from './wetted-share.ts';
 import { zValueCases } from './z-value.cases.ts';
 import { zValueText } from './z-value.text.ts';
 import { zValueSheet } from './z-value.ts';
@@ -158,4 +161,5 @@ export const hygieneEntries: readonly SheetEntry[] = [
   sheetEntry(carryOverPhSheet, carryOverPhCases, carryOverPhText),
   sheetEntry(causticMakeUpSheet, causticMakeUpCases, causticMakeUpText),
   sheetEntry(solutionConcentrationSheet, solutionConcentrationCases, solutionConcentrationText),
+  sheetEntry(wettedShareSheet, wettedShareCases, wettedShareText),
 ];

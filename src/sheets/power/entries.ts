@@ -110,6 +110,9 @@ import { resistanceIecSheet } from './resistance-iec.ts';
 import { standardDeviceCases } from './standard-device.cases.ts';
 import { standardDeviceText } from './standard-device.text.ts';
 import { standardDeviceSheet } from './standard-device.ts';
+import { startingCurrentCases } from './starting-current.cases.ts';
+import { startingCurrentText } from './starting-current.text.ts';
+import { startingCurrentSheet } from './starting-current.ts';
 import { supplyToleranceCases } from './supply-tolerance.cases.ts';
 import { supplyToleranceText } from './supply-tolerance.text.ts';
 import { supplyToleranceSheet } from './supply-tolerance.ts';
@@ -190,4 +193,5 @@ export const powerEntries: readonly SheetEntry[] = [
   sheetEntry(throughTransformerSheet, throughTransformerCases, throughTransformerText),
   sheetEntry(parallelConductorsSheet, parallelConductorsCases, parallelConductorsText),
   sheetEntry(motorsInputSheet, motorsInputCases, motorsInputText),
+  sheetEntry(startingCurrentSheet, startingCurrentCases, startingCurrentText),
 ];

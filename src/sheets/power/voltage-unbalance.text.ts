@@ -28,7 +28,7 @@ export const voltageUnbalanceText: SheetText = {
     },
     problems: {
       UNBALANCE_NO_TRIANGLE:
-        '{path}: three line-to-line voltages close a triangle; {given} V is more than the two others together. A reading is wrong, or one is to neutral.',
+        '{path}: three line-to-line voltages close a triangle; "{given}" is more than the two others together. A reading is wrong, or one is to neutral.',
     },
   },
 };

@@ -30,7 +30,7 @@ export const efficiencyByOwnerText: SheetText = {
         'Stopped from outside for {share} % of the run. Where six of eight hours must count, this run is too thin to judge the machine.',
     },
     problems: {
-      STOPS_FILL_RUN: '{path}: {given} s is no longer than all stops together. Accepted: {allowed}.',
+      STOPS_FILL_RUN: '{path}: "{given}" is no longer than all stops together. Accepted: {allowed}.',
     },
   },
 };

@@ -23,7 +23,7 @@ export const timeFiguresText: SheetText = {
         'It ran faster than planned: the planned time of a bottle is too long, or time that it ran is missing.',
     },
     problems: {
-      RUN_OVER_PLANNED: '{path}: {given} s is longer than the planned time. Accepted: {allowed}.',
+      RUN_OVER_PLANNED: '{path}: "{given}" is longer than the planned time. Accepted: {allowed}.',
       GOOD_OVER_MADE: '{path}: {given} good bottles are more than were made. Accepted: {allowed}.',
     },
   },

@@ -18,6 +18,6 @@ export const timeLostText: SheetText = {
       LOST_AT_SET_RATE:
         'The bottles are those of the set rate. Taking the cause away gives fewer where something else then holds the line: what one change is worth says how many.',
     },
-    problems: { LOST_OVER_SHIFT: '{path}: {given} s is more than the whole shift. Accepted: {allowed}.' },
+    problems: { LOST_OVER_SHIFT: '{path}: "{given}" is more than the whole shift. Accepted: {allowed}.' },
   },
 };

@@ -47,6 +47,9 @@ import { hardnessSheet } from './hardness.ts';
 import { hazenWilliamsCases } from './hazen-williams.cases.ts';
 import { hazenWilliamsText } from './hazen-williams.text.ts';
 import { hazenWilliamsSheet } from './hazen-williams.ts';
+import { heightAboveCases } from './height-above.cases.ts';
+import { heightAboveText } from './height-above.text.ts';
+import { heightAboveSheet } from './height-above.ts';
 import { hydrantPitotCases } from './hydrant-pitot.cases.ts';
 import { hydrantPitotText } from './hydrant-pitot.text.ts';
 import { hydrantPitotSheet } from './hydrant-pitot.ts';
@@ -266,4 +269,5 @@ export const waterEntries: readonly SheetEntry[] = [
   sheetEntry(flowsTogetherSheet, flowsTogetherCases, flowsTogetherText),
   sheetEntry(flowLeftSheet, flowLeftCases, flowLeftText),
   sheetEntry(tieInPressureSheet, tieInPressureCases, tieInPressureText),
+  sheetEntry(heightAboveSheet, heightAboveCases, heightAboveText),
 ];

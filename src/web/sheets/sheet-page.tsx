@@ -1,5 +1,6 @@
 import { type ReactElement, useState } from 'react';
 import { runSheet, type Value } from '../../sheets/frame.ts';
+import { problemsAsTyped } from '../../sheets/problems-as-typed.ts';
 import { registry } from '../../sheets/registry.ts';
 import { unverifiedOutputs } from '../../sheets/unverified-outputs.ts';
 import { GoLink } from '../shell/go-link.tsx';
@@ -37,7 +38,15 @@ export const SheetPage = ({ id, inputs }: { readonly id: string; readonly inputs
   const problems = [
     ...read.flatMap(({ result }) => (result.ok ? [] : result.problems)),
     // a field that is still empty is no mistake yet
-    ...(run.ok ? [] : run.problems.filter(({ code }) => code !== 'SHEET_INPUT_MISSING')),
+    ...(run.ok
+      ? []
+      : problemsAsTyped(
+          run.problems.filter(({ code }) => code !== 'SHEET_INPUT_MISSING'),
+          sheet,
+          texts,
+          { byKind: {} },
+          locale,
+        )),
   ];
   const outputs = run.ok ? (run.value.outputs as Readonly<Record<string, Value>>) : {};
   const type = (name: string, text: string): void => {

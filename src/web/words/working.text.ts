@@ -15,6 +15,7 @@ export const workingWords: Bundle = {
     'working.inputs': 'What goes in',
     'working.outputs': 'What comes out',
     'working.from': 'from {title}',
+    'working.takenAs': 'taken as',
     'working.assumed': 'assumed, because the book does not say',
     'working.missing': 'Not known yet',
     'working.ask': 'not known: {who}',

@@ -1,17 +1,30 @@
 import type { ReactElement } from 'react';
 import { valueAt } from '../../book/index.ts';
 import type { FloorAssessment, Origin, Working } from '../../floor/assessment.ts';
-import type { Sheet } from '../../sheets/frame.ts';
+import type { Field, Sheet, Value } from '../../sheets/frame.ts';
 import { followOrigin } from '../commands/open-working.ts';
 import { QuantityField } from '../field/quantity-field.tsx';
 import { usePage, usePageState } from '../state/page-context.ts';
+import { isAsWritten } from './is-as-written.ts';
 import { isEditable } from './is-editable.ts';
 import { SheetValue } from './sheet-value.tsx';
 import { whomToAsk } from './whom-to-ask.ts';
 
-const BookInput = ({ path, assumed }: { readonly path: string; readonly assumed: boolean }): ReactElement => {
+interface BookInputProps {
+  readonly path: string;
+  readonly assumed: boolean;
+  readonly sheet: string;
+  readonly name: string;
+  readonly field: Field;
+  readonly taken: Value | undefined;
+}
+
+/** A place of the book that went into a sheet; where something else was made of it, that stands below. */
+const BookInput = ({ path, assumed, sheet, name, field, taken }: BookInputProps): ReactElement => {
   const { words } = usePage();
-  const { shown } = usePageState();
+  const { shown, typing } = usePageState();
+  const other =
+    taken !== undefined && shown !== undefined && typing?.path !== path && !isAsWritten(shown, path, taken);
   const value = shown === undefined ? undefined : valueAt(shown, path);
   const standing =
     typeof value === 'object' && value !== null ? (value as { standing?: string; by?: string }) : {};
@@ -20,6 +33,11 @@ const BookInput = ({ path, assumed }: { readonly path: string; readonly assumed:
       <dd>
         <QuantityField path={path} label={shown === undefined ? path : words.placeName(shown, path)} />
       </dd>
+      {other && (
+        <dd className="under">
+          {words.say('working.takenAs')} <SheetValue sheet={sheet} name={name} field={field} value={taken} />
+        </dd>
+      )}
       {assumed && <dd className="under">{words.say('working.assumed')}</dd>}
       {!assumed && standing.standing !== undefined && (
         <dd className="under">
@@ -60,7 +78,14 @@ export const WorkingInputs = ({ floor, working, sheet }: WorkingInputsProps): Re
           <div key={name} className={field.type === 'list' ? 'list' : undefined}>
             <dt>{words.say(`sheet.${sheet.id}.inputs.${name}`)}</dt>
             {single && editable[0] !== undefined ? (
-              <BookInput path={editable[0].path} assumed={editable[0].assumed === true} />
+              <BookInput
+                path={editable[0].path}
+                assumed={editable[0].assumed === true}
+                sheet={sheet.id}
+                name={name}
+                field={field}
+                taken={value}
+              />
             ) : (
               <>
                 <dd>

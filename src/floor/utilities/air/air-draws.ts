@@ -1,5 +1,6 @@
 import type { Book } from '../../../book/index.ts';
 import { actualFlowSheet } from '../../../sheets/air/actual-flow.ts';
+import { aftercoolerOutletSheet } from '../../../sheets/air/aftercooler-outlet.ts';
 import { condensateSheet } from '../../../sheets/air/condensate.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Draw } from '../need.ts';
@@ -10,9 +11,6 @@ import { intakeState, treatedDewPoint } from './air-quality.ts';
 import { dropPressure, receiverLow } from './drop-pressure.ts';
 import { airTemperature, atmosphereHere } from './site-air.ts';
 import { strokeAt } from './stroke-here.ts';
-
-/** An aftercooler brings the air to some ten degrees over the room, common practice. */
-const overRoom = 10;
 
 const condensed = (c: Calculation) =>
   c.once('condensed', (c) => {
@@ -26,9 +24,7 @@ const condensed = (c: Calculation) =>
       relativeHumidity: humidity,
       atmosphere: atmosphereHere(c),
       pressure: receiverLow(c),
-      aftercooler:
-        inlet ??
-        c.derive([room], (t) => t + overRoom, { path: `${c.floorPath}/air/dryer/inlet`, assumed: true }),
+      aftercooler: inlet ?? c.run(aftercoolerOutletSheet, { room })?.temperature,
       dryerDewPoint: treatedDewPoint(c),
       time: shiftTime(c),
     });

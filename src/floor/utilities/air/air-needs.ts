@@ -7,6 +7,8 @@ import { compressorsTogetherSheet } from '../../../sheets/air/compressors-togeth
 import { dryerCapacitySheet } from '../../../sheets/air/dryer-capacity.ts';
 import { leastPressureSheet } from '../../../sheets/air/least-pressure.ts';
 import { receiverBandSheet } from '../../../sheets/air/receiver-band.ts';
+import { receiverLeastSheet } from '../../../sheets/air/receiver-least.ts';
+import { switchingBandSheet } from '../../../sheets/air/switching-band.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
 import type { Answer, Need, UtilityLever } from '../need.ts';
@@ -64,7 +66,7 @@ const receiverAnswer = (c: Calculation): Answer => {
   const needed = c.needed('/line/airDrops/0/pressure', 'gaugePressure');
   if (high === undefined || arrives === undefined || needed === undefined) return { have };
   // what may still be lost at the receiver before the drop has too little
-  const low = c.derive([arrives, high, needed], (now, from, least) => from - (now - least));
+  const low = c.run(receiverLeastSheet, { receiver: high, arrives, needed })?.least;
   if (low === undefined || low.value >= high.value) return { have, verdict: 'short' };
   return {
     have,
@@ -91,7 +93,7 @@ const startsAnswer = (c: Calculation): Answer => {
   const band: Known | undefined =
     cutOut === undefined
       ? { value: usualBand, from: { path: `${path}/cutOut`, assumed: true } }
-      : c.derive([cutOut, low], (out, into) => out - into);
+      : c.run(switchingBandSheet, { cutOut, cutIn: low })?.band;
   if (cutOut === undefined) c.assume(`${path}/cutOut`);
   return {
     demand,

@@ -1,3 +1,4 @@
+import { cutInPressureSheet } from '../../../sheets/air/cut-in-pressure.ts';
 import { filterLossSheet } from '../../../sheets/air/filter-loss.ts';
 import { regulatorOutletSheet } from '../../../sheets/air/regulator-outlet.ts';
 import type { Calculation } from '../calculation.ts';
@@ -18,7 +19,7 @@ export const receiverLow = (c: Calculation): Known | undefined => {
   if (cutIn !== undefined) return cutIn;
   const delivered = c.needed(`${path}/pressure`, 'gaugePressure');
   c.assume(`${path}/cutIn`);
-  return c.derive([delivered], (p) => Math.max(0, p - usualBand), { path: `${path}/cutIn`, assumed: true });
+  return c.run(cutInPressureSheet, { cutOut: delivered })?.cutIn;
 };
 
 const afterTreatment = (c: Calculation, flow: Known | undefined): Known | undefined => {

@@ -1,5 +1,7 @@
+import { footDiameterSheet } from '../../../sheets/building/foot-diameter.ts';
 import { footLoadSheet } from '../../../sheets/building/foot-load.ts';
 import { liquidMassSheet } from '../../../sheets/building/liquid-mass.ts';
+import { massAboardSheet } from '../../../sheets/building/mass-aboard.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
 import type { Answer, UtilityLever } from '../need.ts';
@@ -30,10 +32,7 @@ const footLoad = (c: Calculation, at: SectionAt, foot: Known | undefined) => {
   const { path } = at;
   const mass = c.needed(`${path}/mass`, 'mass');
   const full = c.number(`${path}/full`, 'mass');
-  const liquid =
-    full === undefined
-      ? liquidMass(c, at)
-      : c.derive([full, mass], (standing, travels) => Math.max(0, standing - travels), full.from);
+  const liquid = full === undefined ? liquidMass(c, at) : c.run(massAboardSheet, { full, empty: mass })?.mass;
   const feet = c.plain(`${path}/feet`);
   if (feet === undefined) c.miss(`${path}/feet`);
   return c.run(footLoadSheet, {
@@ -46,7 +45,7 @@ const footLoad = (c: Calculation, at: SectionAt, foot: Known | undefined) => {
 
 /** Diameter of a round foot of the area that the book gives. */
 const footDiameter = (c: Calculation, { path }: SectionAt): Known | undefined =>
-  c.derive([c.needed(`${path}/foot`, 'area')], (area) => Math.sqrt((4 * area) / Math.PI));
+  c.run(footDiameterSheet, { area: c.needed(`${path}/foot`, 'area') })?.diameter;
 
 export const pressureAnswer = (c: Calculation, at: SectionAt): Answer => ({
   demand: c.needed(`${c.floorPath}/room/slab/bearing`, 'pressureDifference'),

@@ -1,4 +1,5 @@
 import { heatUpTimeSheet } from '../../../sheets/heat/heat-up-time.ts';
+import { lossPerKelvinSheet } from '../../../sheets/heat/loss-per-kelvin.ts';
 import { airTemperature } from '../air/site-air.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
@@ -13,7 +14,7 @@ const lossPerKelvin = (c: Calculation, at: ZoneAt, end: Known | undefined): Know
   const loss = bathLoss(c, at)?.total;
   const room = airTemperature(c);
   if ((end?.value ?? 0) - room.value < 1) return undefined;
-  return c.derive([loss, end, room], (lost, warm, around) => lost / (warm - around));
+  return c.run(lossPerKelvinSheet, { loss, bath: end, room })?.heatTransfer;
 };
 
 /** Volume that is warmed: that of the zone, else what its heater names. */

@@ -1,6 +1,7 @@
 import { contactGatedSheet } from '../../../sheets/hygiene/contact-gated.ts';
 import { contactShareSheet } from '../../../sheets/hygiene/contact-share.ts';
 import { contactSoakSheet } from '../../../sheets/hygiene/contact-soak.ts';
+import { wettedShareSheet } from '../../../sheets/hygiene/wetted-share.ts';
 import { agreedPeriod } from '../agreed-period.ts';
 import type { Calculation } from '../calculation.ts';
 import { greatestOf } from '../greatest-of.ts';
@@ -39,10 +40,7 @@ export const contactAt = (c: Calculation, at: ZoneAt): Known | undefined =>
       return c.run(contactShareSheet, {
         stations,
         index: here?.index,
-        share: c.derive(
-          [share, here?.dwellHere, here?.index],
-          (part, dwell, index) => (part * dwell) / index,
-        ),
+        share: c.run(wettedShareSheet, { part: share, dwell: here?.dwellHere, index: here?.index })?.share,
       })?.contact;
     }
     if (dead === undefined) c.assume(`${path}/sprayFraction`);

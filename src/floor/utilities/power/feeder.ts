@@ -5,6 +5,7 @@ import { impedanceUsSheet } from '../../../sheets/power/impedance-us.ts';
 import { largestStartSheet } from '../../../sheets/power/largest-start.ts';
 import { parallelConductorsSheet } from '../../../sheets/power/parallel-conductors.ts';
 import { resistanceIecSheet } from '../../../sheets/power/resistance-iec.ts';
+import { startingCurrentSheet } from '../../../sheets/power/starting-current.ts';
 import { usSizes } from '../../../sheets/power/us-conductors.ts';
 import { voltageDropSheet } from '../../../sheets/power/voltage-drop.ts';
 import { wireGaugeSheet } from '../../../sheets/power/wire-gauge.ts';
@@ -17,8 +18,6 @@ import { ampacityEdition, rulesOf } from './rule-set.ts';
 const usualPowerFactor = 0.85;
 /** Of a cable of low voltage, 0.08 mohm/m: IEC 60364-5-52 annex G. */
 const usualReactance = 0.08e-3;
-/** Motors started straight on the line draw six times their current, common practice. */
-const startOverRated = 6;
 const startPowerFactor = 0.3;
 
 /** Size as the tables write it: `16mm²` is `16 mm2`, `#4` and `4 awg` are `4 AWG`. */
@@ -125,10 +124,13 @@ export const startingDrop = (c: Calculation) =>
       if (given !== undefined || current === undefined) return given;
       c.assume(`/line/drives/${i}/startingCurrent`);
       const share = drive.starter === 'star-delta' ? 1 / 3 : 1;
-      return c.derive([current], (rated) => startOverRated * share * rated, {
-        path: `/line/drives/${i}/startingCurrent`,
-        assumed: true,
-      });
+      return c.run(startingCurrentSheet, {
+        current,
+        share: {
+          value: share,
+          from: { path: `/line/drives/${i}/starter`, assumed: drive.starter === undefined },
+        },
+      })?.start;
     });
     const largest = starts.reduce<Known | undefined>(
       (a, b) => (b !== undefined && (a === undefined || b.value > a.value) ? b : a),

@@ -1,4 +1,5 @@
 import { gravitySupplySheet } from '../../../sheets/water/gravity-supply.ts';
+import { heightAboveSheet } from '../../../sheets/water/height-above.ts';
 import { mainSupplySheet } from '../../../sheets/water/main-supply.ts';
 import { pumpedSupplySheet } from '../../../sheets/water/pumped-supply.ts';
 import { tieInPressureSheet } from '../../../sheets/water/tie-in-pressure.ts';
@@ -48,7 +49,7 @@ const atSource = (c: Calculation, path: string, flow: Known | undefined): Known 
       const height = c.number(`${path}/height`, 'length');
       return c.run(pumpedSupplySheet, {
         suctionHeight:
-          height === undefined ? surface : c.derive([surface, height], (from, gauge) => from - gauge),
+          height === undefined ? surface : c.run(heightAboveSheet, { surface, point: height })?.height,
         flows: points.map((_, i) => c.needed(`${path}/curve/${i}/flow`, 'volumeFlow')),
         heads: points.map((_, i) => c.needed(`${path}/curve/${i}/head`, 'length')),
         ratedFrequency: rated,

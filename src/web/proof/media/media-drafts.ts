@@ -6,12 +6,23 @@ import type { Page } from '../../state/page.ts';
 export const mediaDrafts = (
   page: Pick<Page, 'newId' | 'now'>,
   attached: readonly AttachedMedia[],
-  about: { readonly of: readonly string[]; readonly by: string; readonly floor: string },
+  {
+    floor,
+    ...about
+  }: { readonly of: readonly string[]; readonly by: string; readonly floor?: string | undefined },
 ): readonly RecordDraft[] =>
   attached.map(({ sha256, mediaType, bytes, moment }) => ({
     id: page.newId(),
     kind: 'media',
     version: 1,
     at: page.now(),
-    body: { sha256, mediaType, bytes, ...about, ...(moment === undefined ? {} : { moment }) },
+    body: {
+      sha256,
+      mediaType,
+      bytes,
+      ...about,
+      // a book that has no floor yet names none
+      ...(floor === undefined ? {} : { floor }),
+      ...(moment === undefined ? {} : { moment }),
+    },
   }));
