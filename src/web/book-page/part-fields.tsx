@@ -1,4 +1,4 @@
-import { type ReactElement, useState } from 'react';
+import { memo, type ReactElement, useState } from 'react';
 import { type Form, formFor } from '../../book/form.ts';
 import { valueAt } from '../../book/index.ts';
 import { removePart } from '../commands/change-list.ts';
@@ -151,8 +151,8 @@ const rankOf = (path: string): number => {
   return early.includes(key) ? early.indexOf(key) - early.length : late.indexOf(key) + 1;
 };
 
-/** All fields of a part, then its lists, then the parts within it. */
-export const PartFields = ({ path }: { readonly path: string }): ReactElement | null => {
+/** All fields of a part, then its lists, then the parts within it; a key in one of them draws none of the others anew. */
+export const PartFields = memo(({ path }: { readonly path: string }): ReactElement | null => {
   const book = usePagePart((state) => state.book);
   const place = placeAt(book, path);
   if (place === undefined) return null;
@@ -194,7 +194,9 @@ export const PartFields = ({ path }: { readonly path: string }): ReactElement | 
       {noteLast && rows}
     </div>
   );
-};
+});
+
+PartFields.displayName = 'PartFields';
 
 /** A short list among the fields. */
 const SimpleList = ({ path, place }: FieldProps): ReactElement => {
