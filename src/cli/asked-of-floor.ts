@@ -7,6 +7,7 @@ import {
   type OpenQuestion,
   openQuestions,
   questionText,
+  type SheetWords,
 } from '../floor/questions/index.ts';
 import type { Call } from './command.ts';
 import { questionWords } from './question-words.ts';
@@ -21,12 +22,16 @@ export interface Asked {
 }
 
 /** The open questions of the floor of a call, each with its words. */
-export const askedOfFloor = (book: Book, { values: { floor, format } }: Call): Asked => {
+export const askedOfFloor = (
+  book: Book,
+  { values: { floor, format } }: Call,
+  words: SheetWords = questionWords,
+): Asked => {
   const assessment = assessBook(book, format === undefined ? {} : { format });
   const tag = floorBoundFor(book, floor);
   const questions = openQuestions(book, assessment, tag).map((question) => ({
     ...question,
-    text: questionText(book, question.path, questionWords),
+    text: questionText(book, question.path, words),
   }));
   return { floor: assessment.floors.find((one) => one.floor === tag)!, format: assessment.format, questions };
 };

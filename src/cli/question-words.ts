@@ -1,6 +1,36 @@
 import { schemaWords } from '../book/schema-words.ts';
 import { questionSheetWords, type SheetWords } from '../floor/questions/index.ts';
-import { fieldWords, makeCatalogue } from '../text/index.ts';
+import type { Tab } from '../table/index.ts';
+import {
+  fieldWords,
+  type Language,
+  languages,
+  loadTranslation,
+  makeCatalogue,
+  type Parts,
+} from '../text/index.ts';
+
+const english = makeCatalogue([schemaWords(), fieldWords, questionSheetWords]);
 
 /** Words of the questions themselves: names of fields, and what the schema of the book says of each. */
-export const questionWords: SheetWords = makeCatalogue([schemaWords(), fieldWords, questionSheetWords]);
+export const questionWords: SheetWords = english;
+
+/** The same in a language, in which a sheet can go out and come back. */
+export const questionWordsIn = async (language: Language): Promise<SheetWords> => {
+  const spoken = english.translated(await loadTranslation(language));
+  return {
+    say: (key, parts?: Parts) => spoken.say(key, parts, language),
+    has: (key) => spoken.has(key, language),
+  };
+};
+
+/** Words of the language whose headings stand in a sheet; English where none of ours do. */
+export const questionWordsOf = async (tabs: readonly Tab[]): Promise<SheetWords> => {
+  const stands = (heading: string): boolean =>
+    tabs.some(({ rows }) => rows.some((row) => row.some((cell) => cell.trim() === heading)));
+  for (const language of languages) {
+    const words = await questionWordsIn(language);
+    if (stands(words.say('questionSheet.column.answer'))) return words;
+  }
+  return questionWords;
+};

@@ -9,6 +9,8 @@ export const questionsText: Bundle = {
     'option.questions.format': 'which format of the book; the first where it is left out',
     'option.questions.who': 'only what this side can answer; a sheet is for the site where it is left out',
     'option.questions.out': 'write the questions as a sheet to fill in, .xlsx or .csv',
+    'option.questions.language':
+      'language of the questions: en where it is left out; a sheet is read back in its own',
     'command.answers': 'what a question sheet that came back puts into the book, row by row',
     'option.answers.floor': 'which floor was asked; the one that the line is bound for where it is left out',
     'option.answers.format': 'which format of the book; the first where it is left out',

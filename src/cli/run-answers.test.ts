@@ -51,13 +51,17 @@ const now = () => {
 };
 
 /** The sheet that the tool writes, filled in by id, as it would come back. */
-const filledIn = async (kind: 'xlsx' | 'csv', answers: Readonly<Record<string, readonly string[]>>) => {
+const filledIn = async (
+  kind: 'xlsx' | 'csv',
+  answers: Readonly<Record<string, readonly string[]>>,
+  ...argv: string[]
+) => {
   const file = join(folder, `sheet.${kind}`);
-  await call(['questions', book, '--out', file]);
+  await call(['questions', book, '--out', file, ...argv]);
   const tabs = readTable(readFileSync(file));
   if (!tabs.ok) throw new Error(JSON.stringify(tabs.problems));
   const rows = tabs.value[0]!.rows;
-  const at = rows.findIndex((row) => row.includes('id'));
+  const at = rows.findIndex((row) => row.some((cell) => /^id$/i.test(cell)));
   const [head, ...body] = rows.slice(at);
   const cells = body.map((row) => {
     const filled = head!.map((_, i) => row[i] ?? '');
@@ -103,6 +107,24 @@ describe('questions', () => {
       expect([read.taken, read.notUnderstood, read.missing, read.written]).toEqual([[], [], [], false]);
     },
   );
+
+  it('goes out in a language and is read back in it, choices and all', async () => {
+    const { questions } = await questionsOf('--who', 'builder');
+    const load = questions.find(({ path }) => path.endsWith('/load'))!.path;
+    const file = await filledIn(
+      'csv',
+      { [load]: ['quadratisches Drehmoment'] },
+      '--language',
+      'de',
+      '--who',
+      'builder',
+    );
+    const text = readFileSync(file, 'utf8');
+    expect(text).toContain('Frage,Antwort,Einheit');
+    const read = await answersOf(file);
+    expect(read.notUnderstood).toEqual([]);
+    expect(read.taken.map(({ path, value }) => [path, value])).toEqual([[load, 'square torque']]);
+  });
 
   it.each([
     [

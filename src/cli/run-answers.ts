@@ -11,7 +11,7 @@ import { askedInVain } from './asked-in-vain.ts';
 import { askedOfFloor, onSheet } from './asked-of-floor.ts';
 import type { Call, Ended } from './command.ts';
 import { cliProblem } from './problems.ts';
-import { questionWords } from './question-words.ts';
+import { questionWordsOf } from './question-words.ts';
 import { headingOf, readBookFile } from './read-book-file.ts';
 import { words } from './words.ts';
 import type { World } from './world.ts';
@@ -22,19 +22,20 @@ const wrongCall = ({ operands: [path, sheet], flags }: Call): readonly Problem[]
 ];
 
 /** Reads a sheet for a floor; what is missing of it is told for the side that was asked. */
-const readSheet = (
+const readSheet = async (
   book: Book,
   bytes: Uint8Array,
   call: Call,
-): Result<{ readonly read: AnswersRead; readonly floor: string }> => {
+): Promise<Result<{ readonly read: AnswersRead; readonly floor: string }>> => {
   const tabs = readTable(bytes);
   if (!tabs.ok) return tabs;
-  const { floor, questions } = askedOfFloor(book, call);
+  const sheetWords = await questionWordsOf(tabs.value);
+  const { floor, questions } = askedOfFloor(book, call, sheetWords);
   const asked = questions.filter(onSheet);
-  const { rows } = questionTab(tabs.value, questionWords);
+  const { rows } = questionTab(tabs.value, sheetWords);
   // said once, not of every row of what is something else
-  if (findColumns(rows, questionWords) === undefined) return refuse(problemOf('ANSWER_NO_HEADER', ''));
-  const read = readAnswers(rows, book, { words: questionWords, questions: asked });
+  if (findColumns(rows, sheetWords) === undefined) return refuse(problemOf('ANSWER_NO_HEADER', ''));
+  const read = readAnswers(rows, book, { words: sheetWords, questions: asked });
   const there = new Set([...read.taken, ...read.notUnderstood, ...read.empty].map(({ path }) => path));
   const whoOf = new Map(asked.map(({ path, who }) => [path, who]));
   const sides = new Set(asked.filter(({ path }) => there.has(path)).map(({ who }) => who));
@@ -68,7 +69,7 @@ export const runAnswers = async (call: Call, world: World): Promise<Ended> => {
   if (vain.length > 0) return { problems: vain };
   const bytes = await world.readBytes(sheet, limits.file);
   if (!bytes.ok) return { problems: bytes.problems };
-  const result = readSheet(book, bytes.value, call);
+  const result = await readSheet(book, bytes.value, call);
   if (!result.ok) return { problems: result.problems, heading: sheet };
   const { read, floor } = result.value;
   const report = (isWritten: boolean): string =>

@@ -1,11 +1,12 @@
-import { questionTable } from '../floor/questions/index.ts';
+import { questionTable, type SheetWords } from '../floor/questions/index.ts';
 import type { Problem } from '../quantity/problem.ts';
 import { type Table, writeCsv, writeXlsx } from '../table/index.ts';
+import type { Language } from '../text/index.ts';
 import { askedInVain } from './asked-in-vain.ts';
 import { askedOfFloor, onSheet } from './asked-of-floor.ts';
 import type { Call, Ended } from './command.ts';
 import { cliProblem } from './problems.ts';
-import { questionWords } from './question-words.ts';
+import { questionWordsIn } from './question-words.ts';
 import { questionsDocument } from './questions-document.ts';
 import { questionsList } from './questions-list.ts';
 import { headingOf, readBookFile } from './read-book-file.ts';
@@ -18,10 +19,10 @@ const wrongOut = ({ values: { out } }: Call): readonly Problem[] =>
     ? []
     : [cliProblem('CLI_OPTION_VALUE', '--out', { given: out, allowed: words.say('cli.sheetFile') })];
 
-const bytesOf = (table: Table, out: string): Uint8Array =>
+const bytesOf = (table: Table, out: string, sheetWords: SheetWords): Uint8Array =>
   /\.csv$/i.test(out)
     ? new TextEncoder().encode(writeCsv(table))
-    : writeXlsx(table, questionWords.say('questionSheet.lists'));
+    : writeXlsx(table, sheetWords.say('questionSheet.lists'));
 
 /** Prints what a floor is still asked, or writes it as a sheet. */
 export const runQuestions = async (call: Call, world: World): Promise<Ended> => {
@@ -33,8 +34,9 @@ export const runQuestions = async (call: Call, world: World): Promise<Ended> => 
   const book = file.value;
   const problems = [...wrong, ...askedInVain(book, path, call)];
   if (problems.length > 0) return { problems };
-  const { who, out } = values;
-  const all = askedOfFloor(book, call);
+  const { who, out, language } = values;
+  const sheetWords = await questionWordsIn((language ?? 'en') as Language);
+  const all = askedOfFloor(book, call, sheetWords);
   const asked = {
     ...all,
     questions: all.questions.filter((question) => who === undefined || question.who === who),
@@ -43,8 +45,8 @@ export const runQuestions = async (call: Call, world: World): Promise<Ended> => 
   let written: { path: string; bytes: number; questions: number } | undefined;
   if (out !== undefined) {
     const system = book.about?.system;
-    const table = questionTable(forSheet, questionWords, system === undefined ? {} : { system });
-    const bytes = bytesOf(table, out);
+    const table = questionTable(forSheet, sheetWords, system === undefined ? {} : { system });
+    const bytes = bytesOf(table, out, sheetWords);
     const done = await world.writeBytes(out, bytes);
     if (!done.ok) return { problems: done.problems };
     written = { path: out, bytes: bytes.length, questions: forSheet.length };
