@@ -7,6 +7,7 @@ export const fillCommand: Command = {
   options: [
     { name: 'lot', value: 'FILE' },
     { name: 'samples', value: 'FILE' },
+    { name: 'stated', value: 'VOLUME' },
     { name: 'format', value: 'TAG' },
     { name: 'from', value: 'FLOOR' },
     { name: 'to', value: 'FLOOR' },
@@ -24,6 +25,9 @@ export const fillCommand: Command = {
     { name: 'label', value: 'VOLUME' },
     { name: 'mav', value: 'VOLUME' },
     { name: 'edition', value: 'EDITION' },
+    { name: 'tares', value: 'COUNT' },
+    { name: 'table', value: 'TABLE', oneOf: ['Australia', 'New Zealand'] },
+    { name: 'plan', value: 'PLAN' },
     { name: 'sheet', value: 'FILE' },
     { name: 'units', value: 'SYSTEM', oneOf: ['metric', 'us'] },
   ],

@@ -11,6 +11,8 @@ export const fillText: Bundle = {
       'what weighed trials say of each lane, the counts to set, what they foretell of the other floor; or whether a lot passes',
     'option.fill.lot': 'judge the weighed bottles of this lot by the rule of contents, instead of trials',
     'option.fill.samples': 'bottles of the customer that were measured: what they hold to their level',
+    'option.fill.stated':
+      'what the bottles state to the brim where they are measuring containers, such as "2.09 L": judges them by OIML R 138',
     'option.fill.format': 'which format of the book; the first where it is left out',
     'option.fill.from': 'floor of the trials; the one that the line is built on where it is left out',
     'option.fill.to': 'floor that is foretold; the one that the line is bound for where it is left out',
@@ -28,7 +30,12 @@ export const fillText: Bundle = {
     'option.fill.label': 'what the label states, such as "2 L"; as the book says where it is left out',
     'option.fill.mav':
       'maximum allowable variation of the label, such as "15 mL", read in the handbook: none is held here',
-    'option.fill.edition': 'edition from which it was read',
+    'option.fill.edition': 'edition from which it was read, as are the tares and the plan',
+    'option.fill.tares':
+      'packages to open for the tare in all, read in table 2-3 of NIST Handbook 133 for the ratio that the worksheet gives: no copy is held here',
+    'option.fill.table': 'whose sampling table of OIML R 87 holds; that of Australia where it is left out',
+    'option.fill.plan':
+      'plan of OIML R 87 from an edition that is not held here, such as "12; 0.826; 1": packages, factor, how many may be short',
     'option.fill.sheet':
       'write the trials, bottles or lot that are given as a sheet (.csv or .xlsx); where none are given an empty one of trials for the lanes, to be filled in',
     'option.fill.units': 'units to print; those of the book where it is left out',
@@ -69,6 +76,7 @@ export const fillText: Bundle = {
     'fill.sampled.level': 'contents to the level',
     'fill.sampled.height': 'height',
     'fill.sampled.bore': 'bore of the neck',
+    'fill.sampled.finish': 'outside of the finish',
     'fill.sampled.body': 'body',
     'fill.sampled.mass': 'empty bottle',
     'fill.sampled.lean': 'lean',
@@ -79,6 +87,13 @@ export const fillText: Bundle = {
     'fill.head.mean': 'mean',
     'fill.head.spread': 'spread',
     'fill.head.nearlyAll': 'nearly all lie between',
+    'fill.against.unlike':
+      '{of}: the book says {said}, nearly all of these bottles lie between {low} and {high}. Is it the bottle of the book?',
+    'fill.against.boreNotWritten':
+      'the book has no bore of the neck: its {said} are the outside. By the bottles the bore is {mean}: write it there',
+    'fill.against.boreOverNeck':
+      'the bore of these bottles, {mean}, is not under the outside of the neck, {said} by the book. Measure again, or mend the book',
+    'fill.container': 'as measuring containers of {capacity} to the brim, by OIML R 138: {verdict}',
     'fill.millimetre': 'one millimetre of level is {volume}',
     'fill.both.both':
       'one level also means one volume: at the level they differ by {spread}, and {wanted} is wanted at most',

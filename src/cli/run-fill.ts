@@ -7,6 +7,7 @@ import {
   fillStory,
   lotInSi,
   samplesOfFormat,
+  typedPlan,
   type WeighedTrial,
 } from '../floor/fill/index.ts';
 import type { UnitSystem } from '../quantity/index.ts';
@@ -35,6 +36,9 @@ interface Options {
   readonly preset?: number;
   readonly variation?: number;
   readonly label?: number;
+  readonly stated?: number;
+  readonly tareSample?: number;
+  readonly typedPlan?: NonNullable<ReturnType<typeof typedPlan>>;
   readonly measured?: NonNullable<FillAsk['measured']>;
 }
 
@@ -72,7 +76,7 @@ const optionsOf = ({ values }: Call): Options | readonly Problem[] => {
     preset = /^\d{1,7}$/.test(values.preset) ? Number(values.preset) : 0;
     if (preset < 1) wrong('preset', values.preset, 'a whole number from 1');
   }
-  const volumeOf = (option: 'mav' | 'label', example: string): number | undefined => {
+  const volumeOf = (option: 'mav' | 'label' | 'stated', example: string): number | undefined => {
     const typed = values[option];
     if (typed === undefined) return undefined;
     const read = parseQuantity(typed, 'volume', { path: `--${option}` });
@@ -80,6 +84,18 @@ const optionsOf = ({ values }: Call): Options | readonly Problem[] => {
   };
   const variation = volumeOf('mav', 'a volume such as 15 mL');
   const label = volumeOf('label', 'a volume such as 2 L');
+  const stated = volumeOf('stated', 'a volume such as 2.09 L');
+  const tareSample =
+    values.tares === undefined
+      ? undefined
+      : /^[1-9]\d{0,4}$/.test(values.tares)
+        ? Number(values.tares)
+        : wrong('tares', values.tares, 'a whole number from 1');
+  const plan =
+    values.plan === undefined
+      ? undefined
+      : (typedPlan(values.plan) ??
+        wrong('plan', values.plan, 'packages; factor; short, such as 12; 0.826; 1'));
   const measured = values.measured === undefined ? undefined : measuredOf(values.measured);
   if (values.measured !== undefined && measured === undefined) {
     wrong('measured', values.measured, `${measurable.join(', ')}, each as valve-air=3 % ± 1 %`);
@@ -91,6 +107,9 @@ const optionsOf = ({ values }: Call): Options | readonly Problem[] => {
         ...(preset === undefined ? {} : { preset }),
         ...(variation === undefined ? {} : { variation }),
         ...(label === undefined ? {} : { label }),
+        ...(stated === undefined ? {} : { stated }),
+        ...(tareSample === undefined ? {} : { tareSample }),
+        ...(plan === undefined ? {} : { typedPlan: plan }),
         ...(measured === undefined ? {} : { measured }),
       };
 };
@@ -143,6 +162,9 @@ const runLots = async (book: Book, call: Call, options: Options, world: World): 
       ...(edition === undefined ? {} : { edition }),
       ...(options.variation === undefined ? {} : { variation: options.variation }),
       ...(options.label === undefined ? {} : { label: options.label }),
+      ...(options.tareSample === undefined ? {} : { tareSample: options.tareSample }),
+      ...(options.typedPlan === undefined ? {} : { typedPlan: options.typedPlan }),
+      ...(values.table === undefined ? {} : { table: values.table as 'Australia' | 'New Zealand' }),
     });
     if (!read.ok) return { problems: read.problems, heading: values.lot };
     const { lot } = read.value;
@@ -201,7 +223,9 @@ const runTrials = async (book: Book, call: Call, options: Options, world: World)
     file: file.value,
     wishes,
     locale: world.locale,
-    ...(samples === undefined ? {} : { samples: samplesOfFormat(book, samples.value.values, format) }),
+    ...(samples === undefined
+      ? {}
+      : { samples: samplesOfFormat(book, samples.value.values, format, options.stated) }),
   };
   world.out(
     flags.has('json')

@@ -9,6 +9,7 @@ import { problemDocument, problemSchema } from './problem-document.ts';
 import { sentenceOf } from './sentence.ts';
 import { textTable } from './text-table.ts';
 import { words } from './words.ts';
+import { workingDocument, workingSchema } from './working-document.ts';
 
 const number = z.number();
 
@@ -40,6 +41,21 @@ export const samplesSchema = z
         levelSpread: number.optional().describe('Standard deviation of the level at one volume, m'),
       })
       .optional(),
+    against: z
+      .array(
+        z.strictObject({
+          code: z.enum(['unlike', 'boreNotWritten', 'boreOverNeck']),
+          of: z.enum(sampledNames),
+          said: number,
+          low: number,
+          high: number,
+          mean: number,
+        }),
+      )
+      .describe('Where the book says another than the bottles, or nothing though it should; SI'),
+    measuringContainer: workingSchema
+      .optional()
+      .describe('As measuring containers, where they state a capacity'),
     accepts: z
       .array(
         z.strictObject({
@@ -53,6 +69,12 @@ export const samplesSchema = z
   })
   .describe('What the measured bottles of the customer say');
 
+/** The step that judges the bottles as measuring containers. */
+const containerOf = ({ measuringContainer, steps }: FormatSamples['found']) => {
+  if (measuringContainer === undefined) return undefined;
+  return { ...steps[measuringContainer]!, from: {} };
+};
+
 const kindOf = (name: SampledName): Kind =>
   name === 'brimful' || name === 'level'
     ? 'volume'
@@ -64,8 +86,10 @@ export const samplesDocument = ({
   bottles,
   found,
   refused,
+  against,
 }: FormatSamples): z.infer<typeof samplesSchema> => {
   const { quantities, millimetre, levelAgainstVolume, accepts } = found;
+  const container = containerOf(found);
   return {
     bottles,
     refused: refused.map(({ bottle, problems }) => ({
@@ -91,13 +115,15 @@ export const samplesDocument = ({
               : { levelSpread: levelAgainstVolume.levelSpread }),
           },
         }),
+    against: against.map((one) => ({ ...one })),
+    ...(container === undefined ? {} : { measuringContainer: workingDocument(container) }),
     accepts: accepts.map((one) => ({ ...one })),
   };
 };
 
 /** What the bottles hold, how they differ, and what the machine must take. */
 export const samplesText = (
-  { bottles, found, refused }: FormatSamples,
+  { bottles, found, refused, against }: FormatSamples,
   { wishes, locale }: { readonly wishes: UnitWishes; readonly locale: string },
 ): readonly string[] => {
   const small = wishes.system === 'us' ? 'oz' : 'g';
@@ -120,6 +146,8 @@ export const samplesText = (
         ];
   });
   const { millimetre, levelAgainstVolume: both } = found;
+  const container = containerOf(found);
+  const verdict = container?.outputs.verdict;
   const header = ['', ...['n', 'mean', 'spread', 'nearlyAll'].map((name) => words.say(`fill.head.${name}`))];
   const lines = [
     words.say('fill.samples', { n: bottles }),
@@ -141,5 +169,27 @@ export const samplesText = (
           })}`,
         ]),
   ];
-  return [lines.join('\n')];
+  return [
+    [
+      ...lines,
+      ...against.map(
+        ({ code, of, said, low, high, mean }) =>
+          `  ${words.say(`fill.against.${code}`, {
+            of: words.say(`fill.sampled.${of}`),
+            said: value(said, of, 4),
+            low: value(low, of, 4),
+            high: value(high, of, 4),
+            mean: value(mean, of, 4),
+          })}`,
+      ),
+      ...(container === undefined || typeof verdict !== 'string'
+        ? []
+        : [
+            `  ${words.say('fill.container', {
+              capacity: shown(container.inputs.capacity as number, 'volume', wishes, locale, 4),
+              verdict: words.say(`fill.verdict.${verdict}`, { more: Number(container.outputs.more) }),
+            })}`,
+          ]),
+    ].join('\n'),
+  ];
 };

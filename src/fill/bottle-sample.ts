@@ -10,6 +10,8 @@ export interface BottleSample {
   readonly height?: number;
   /** Of the neck at the level. */
   readonly bore?: number;
+  /** Outside diameter of the finish, over which the cap goes. */
+  readonly finish?: number;
   readonly body?: number;
   /** How far the mouth stands beside the middle of the foot. */
   readonly lean?: number;

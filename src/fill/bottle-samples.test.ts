@@ -100,7 +100,7 @@ describe('bad input', () => {
       expect(quantities).toEqual({});
       expect(accepts).toEqual([]);
       expect(missing.every(({ code }) => Object.hasOwn(bottleSamplesText.en, code))).toBe(true);
-      expect(missing).toHaveLength(10);
+      expect(missing).toHaveLength(11);
     }
   });
 

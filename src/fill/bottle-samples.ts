@@ -25,6 +25,7 @@ export const sampledNames = [
   'level',
   'height',
   'bore',
+  'finish',
   'body',
   'mass',
   'lean',
@@ -155,6 +156,7 @@ const meets: readonly (readonly [Accepts['part'], SampledName])[] = [
   ['grippers', 'body'],
   ['nozzle', 'bore'],
   ['nozzle', 'lean'],
+  ['cap head', 'finish'],
   ['cap head', 'closedHeight'],
   ['cap chute', 'closureHeight'],
 ];
@@ -195,6 +197,7 @@ export const bottleSamples = (
     level: capacities('levelMass'),
     height: known(samples.map(({ height }) => height)),
     bore: known(samples.map(({ bore }) => bore)),
+    finish: known(samples.map(({ finish }) => finish)),
     body: known(samples.map(({ body }) => body)),
     mass: known(samples.map(({ mass }) => mass)),
     lean: known(samples.map(({ lean }) => lean)),

@@ -18,6 +18,7 @@ const handbook: WeighedLot = {
   // weighed in air on the same balance: buoyancy cancels
   density: { value: 1037.5, temperature: 293.15, inAir: true },
   variation: 15e-6,
+  tareSample: 2,
   edition: 'example of the test, no handbook',
 };
 
@@ -56,6 +57,25 @@ describe('a lot under Handbook 133', () => {
     const { variation: _, edition: __, ...rest } = handbook;
     expect(judgeLot(rest).verdict).toBe('not decided');
     expect(codes(judgeLot(rest).missing)).toEqual(['LOT_VARIATION_MISSING', 'LOT_EDITION_MISSING']);
+  });
+
+  it('wants the number of tares that its table gives for their ratio, or all packages opened', () => {
+    const { tareSample: _, tares: __, ...rest } = handbook;
+    const opened = {
+      ...rest,
+      packages: grams(twelve).map((one, i) => (i < 2 ? { ...one, tare: 0.0246 + i / 2000 } : one)),
+    };
+    const [asked] = judgeLot(opened).missing;
+    // 3.7 g over 0.5 g
+    expect([asked!.code, asked!.allowed]).toEqual(['LOT_TARES_WANTED_MISSING', '7.40']);
+    expect(codes(judgeLot({ ...opened, tareSample: 5 }).missing)).toEqual(['LOT_TARES_FEW']);
+    expect(judgeLot({ ...opened, tareSample: 2 }).verdict).toBe('accept');
+    const all = { ...rest, packages: grams(twelve).map((one) => ({ ...one, tare: 0.02485 })) };
+    expect(judgeLot(all).verdict).toBe('accept');
+    // in a sample under twelve those opened first are all
+    expect(judgeLot({ ...opened, size: 9, packages: opened.packages.slice(0, 9) }).verdict).not.toBe(
+      'not decided',
+    );
   });
 
   it('is judged at 4.4 degC where the product is kept refrigerated, and wants its expansion for that', () => {
@@ -118,6 +138,13 @@ describe('a lot under an average system', () => {
     const small = judgeLot(juice(many(30, 502), { rule: 'OIML R 87', size: 60 }));
     expect(small.verdict).toBe('not decided');
     expect(codes(small.problems)).toEqual(['LOT_OIML_SMALL']);
+    const there = judgeLot(juice(many(12, 502), { rule: 'OIML R 87', size: 60, table: 'New Zealand' }));
+    expect(there.verdict).toBe('accept');
+    const plan = { sample: 12, factor: 0.826, allowed: 1 };
+    const typed = juice(many(11, 502), { rule: 'OIML R 87', size: 60, typedPlan: plan });
+    expect(codes(judgeLot(typed).missing)).toEqual(['LOT_PLAN_EDITION_MISSING']);
+    const read = judgeLot({ ...typed, edition: 'example of the test' });
+    expect([read.verdict, read.more]).toEqual(['take more', 1]);
   });
 });
 

@@ -3,7 +3,7 @@ import { densityInAirSheet } from '../sheets/contents/density-in-air.ts';
 import { euLotSheet } from '../sheets/contents/eu-lot.ts';
 import { handbook133LotSheet } from '../sheets/contents/handbook-133-lot.ts';
 import type { LotVerdict } from '../sheets/contents/lot-verdicts.ts';
-import { oimlSmallestLot } from '../sheets/contents/oiml-constants.ts';
+import { oimlSmallestLots } from '../sheets/contents/oiml-constants.ts';
 import { oimlLotSheet } from '../sheets/contents/oiml-lot.ts';
 import { packageVolumesSheet } from '../sheets/contents/package-volumes.ts';
 import { referenceTemperature, referenceTemperatureSheet } from '../sheets/contents/reference-temperature.ts';
@@ -12,6 +12,7 @@ import { ukLotSheet } from '../sheets/contents/uk-lot.ts';
 import { lotDensity } from './lot-density.ts';
 import { lotMassProblems, lotMissing } from './lot-questions.ts';
 import { averageScaleFits, handbookScaleFits } from './lot-scale.ts';
+import { lotTares } from './lot-tares.ts';
 import type { WeighedLot } from './weighed-lot.ts';
 import {
   makeWorksheet,
@@ -57,6 +58,7 @@ const places = {
   gross: 'packages',
   volumes: 'packages',
   variation: 'variation',
+  typedSample: 'typedPlan',
   density: 'density',
   tares: 'tares',
   airDensity: 'airDensity',
@@ -136,7 +138,17 @@ const byAverage = (
   if (!deficiency.ok || !contents.ok) return {};
   const given = { quantity: label, lotSize: size, volumes: outputOf(contents.value, 'volumes') };
   if (rule === 'OIML R 87') {
-    const step = sheet.run(oimlLotSheet, given, places);
+    const { table, typedPlan } = lot;
+    const plan =
+      typedPlan === undefined
+        ? { table }
+        : {
+            table: 'typed in',
+            typedSample: typedPlan.sample,
+            typedFactor: typedPlan.factor,
+            typedAllowed: typedPlan.allowed,
+          };
+    const step = sheet.run(oimlLotSheet, { ...given, ...plan }, places);
     return step.ok ? { step: step.value } : {};
   }
   const scaleFits =
@@ -155,9 +167,16 @@ const byAverage = (
 };
 
 /** What the rule cannot speak of, before any figure. */
-const unreached = ({ rule, size, plan, packages }: WeighedLot): readonly Problem[] => [
-  ...(rule === 'OIML R 87' && size !== undefined && size < oimlSmallestLot
-    ? [{ code: 'LOT_OIML_SMALL', path: 'size', given: size, allowed: `>= ${oimlSmallestLot}` }]
+const unreached = ({
+  rule,
+  size,
+  plan,
+  packages,
+  table = 'Australia',
+  typedPlan,
+}: WeighedLot): readonly Problem[] => [
+  ...(rule === 'OIML R 87' && typedPlan === undefined && size !== undefined && size < oimlSmallestLots[table]
+    ? [{ code: 'LOT_OIML_SMALL', path: 'size', given: size, allowed: `>= ${oimlSmallestLots[table]}` }]
     : []),
   ...(rule === 'EU average system' && plan === 'single'
     ? [{ code: 'LOT_PLAN_UNKNOWN', path: 'plan', given: plan, allowed: ['double', 'destructive'] }]
@@ -172,7 +191,7 @@ const remarksOf = (
   reference: number,
   scaleFits: boolean | undefined,
 ): readonly Problem[] => {
-  const { agreedReference, scale, rule, edition } = lot;
+  const { agreedReference, scale, rule, edition, typedPlan } = lot;
   const assumed =
     scale !== undefined && (scale.calibration === undefined || scale.repeatability === undefined);
   return [
@@ -194,6 +213,9 @@ const remarksOf = (
       : []),
     ...(edition !== undefined && rule === 'NIST Handbook 133'
       ? [{ code: 'LOT_EDITION', path: 'edition', given: edition }]
+      : []),
+    ...(edition !== undefined && rule === 'OIML R 87' && typedPlan !== undefined
+      ? [{ code: 'LOT_PLAN_EDITION', path: 'edition', given: edition }]
       : []),
   ];
 };
@@ -220,6 +242,8 @@ export const judgeLot = (lot: WeighedLot): LotJudgement => {
   }
   const { density, missing: unknown } = lotDensity(sheet, lot, reference.from, reference.at);
   if (density === undefined) return undecided(sheet, unknown);
+  const opened = lot.rule === 'NIST Handbook 133' ? lotTares(sheet, lot) : [];
+  if (opened.length > 0) return undecided(sheet, opened);
   const { step, scaleFits } =
     lot.rule === 'NIST Handbook 133'
       ? byHandbook(sheet, lot, density)

@@ -7,7 +7,11 @@ const missing = (code: string, path: string, asked: boolean): readonly Problem[]
 /** What a lot still wants before its rule can judge it. */
 export const lotMissing = (lot: WeighedLot): readonly Problem[] => {
   const handbook = lot.rule === 'NIST Handbook 133';
-  const tared = lot.packages.every(({ tare }) => tare !== undefined) || (lot.tares ?? []).length > 0;
+  const own = lot.packages.filter(({ tare }) => tare !== undefined).length;
+  // the handbook weighs with one average tare, of those that were opened
+  const tared =
+    own >= (handbook ? Math.min(1, lot.packages.length) : lot.packages.length) ||
+    (lot.tares ?? []).length > 0;
   return [
     ...missing('LOT_PACKAGES_MISSING', 'packages', lot.packages.length === 0),
     ...missing('LOT_LABEL_MISSING', 'label', lot.label === undefined),
@@ -15,6 +19,11 @@ export const lotMissing = (lot: WeighedLot): readonly Problem[] => {
     ...missing('LOT_DENSITY_MISSING', 'density', lot.density === undefined),
     ...missing('LOT_TARE_MISSING', 'tares', !tared),
     ...missing('LOT_VARIATION_MISSING', 'variation', handbook && lot.variation === undefined),
+    ...missing(
+      'LOT_PLAN_EDITION_MISSING',
+      'edition',
+      lot.rule === 'OIML R 87' && lot.typedPlan !== undefined && (lot.edition ?? '').trim() === '',
+    ),
     ...missing('LOT_EDITION_MISSING', 'edition', handbook && (lot.edition ?? '').trim() === ''),
   ];
 };

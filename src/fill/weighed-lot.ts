@@ -1,3 +1,4 @@
+import type { OimlPlan, OimlTable } from '../sheets/contents/oiml-constants.ts';
 import type { ContentsProduct, ContentsRule } from '../sheets/contents/reference-temperature.ts';
 
 /** One filled bottle as it was weighed; masses in kg as the balance showed them. */
@@ -55,8 +56,14 @@ export interface WeighedLot {
   readonly agreedReference?: number;
   /** kg/m3; 1.2 where it is not known. */
   readonly airDensity?: number;
-  /** Maximum allowable variation, m3, and the edition of the handbook from which it was typed. */
+  /** Maximum allowable variation, m3, and the edition from which whatever is typed in was read. */
   readonly variation?: number;
   readonly edition?: string;
+  /** Packages to open for the tare in all, typed in from the handbook's table 2-3. */
+  readonly tareSample?: number;
+  /** Whose sampling table of OIML R 87; that of Australia where nothing is said. */
+  readonly table?: Exclude<OimlTable, 'typed in'>;
+  /** Plan of OIML R 87 that was typed in from the edition, in the place of a table. */
+  readonly typedPlan?: Omit<OimlPlan, 'most'>;
   readonly scale?: LotScale;
 }

@@ -14,8 +14,10 @@ export type { CountRange, FillGoal, GoalPresets, NoPreset } from './goal-presets
 export { type LotAsk, type LotRead, lotInSi } from './lot-in-si.ts';
 export type { MeasuredAllowance } from './measured-between.ts';
 export { type FillProblemCode, fillProblems } from './problems.ts';
+export { type AgainstBook, samplesAgainstBook } from './samples-against-book.ts';
 export { type FormatSamples, samplesOfFormat } from './samples-of-format.ts';
 export type { TrialNote, TrialNoteCode, TrialRefused } from './trial-note.ts';
 export { slipGround, type TrialSlips, trialSlips } from './trial-slips.ts';
 export { type TrialInSi, type TrialsInSi, trialsInSi } from './trials-in-si.ts';
+export { typedPlan } from './typed-plan.ts';
 export type { MeasuredSample, WeighedLot, WeighedPackage, WeighedTrial } from './weighed.ts';

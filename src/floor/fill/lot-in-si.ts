@@ -19,6 +19,9 @@ export interface LotAsk {
   readonly variation?: number;
   /** m3, in the place of what the book says that the label states. */
   readonly label?: number;
+  readonly tareSample?: LotInSi['tareSample'];
+  readonly table?: LotInSi['table'];
+  readonly typedPlan?: LotInSi['typedPlan'];
 }
 
 /** A lot that no rule can judge: the agreement speaks of the level only, or of a rule that is not held. */
@@ -133,6 +136,9 @@ export const lotInSi = (book: Book, lot: WeighedLot, ask: LotAsk = {}): Result<L
       ...(agreed.referenceTemperature === undefined ? {} : { agreedReference: agreed.referenceTemperature }),
       ...(ask.variation === undefined ? {} : { variation: ask.variation }),
       ...(edition === undefined ? {} : { edition }),
+      ...(ask.tareSample === undefined ? {} : { tareSample: ask.tareSample }),
+      ...(ask.table === undefined ? {} : { table: ask.table }),
+      ...(ask.typedPlan === undefined ? {} : { typedPlan: ask.typedPlan }),
       ...(division?.ok ? { scale: { division: division.value.value } } : {}),
     },
   });

@@ -9,6 +9,7 @@ export const sampleKinds = {
   temperature: 'temperature',
   height: 'length',
   bore: 'length',
+  finish: 'length',
   body: 'length',
   lean: 'length',
   closureMass: 'mass',

@@ -7,6 +7,7 @@ import { ratePathOf } from '../rate-path.ts';
 import { formatOf } from '../read-floor.ts';
 import { agreedContents, deficiencyOf } from './agreed-contents.ts';
 import { sampleKinds } from './sample-kinds.ts';
+import { type AgainstBook, samplesAgainstBook } from './samples-against-book.ts';
 import { typedNumber } from './typed-number.ts';
 import type { MeasuredSample } from './weighed.ts';
 
@@ -14,6 +15,8 @@ import type { MeasuredSample } from './weighed.ts';
 export interface FormatSamples {
   readonly bottles: number;
   readonly found: BottleSamples;
+  /** Where the book says another, or nothing though it should. */
+  readonly against: readonly AgainstBook[];
   readonly refused: readonly { readonly bottle: string; readonly problems: readonly Problem[] }[];
 }
 
@@ -40,12 +43,14 @@ const oneInForty = 1.959963984540054;
  *
  * Method   `bottleSamples`; the spread of volume that is wanted is the deficiency of the agreed rule over 1.96, since one
  *          bottle in forty may lie below the label less that
+ * Symbols  statedBrimful  m3, that the bottles state where they are measuring containers
  * Returns  bottles that can't be read are named and left out whole
  */
 export const samplesOfFormat = (
   book: Book,
   samples: readonly MeasuredSample[],
   formatTag?: string,
+  statedBrimful?: number,
 ): FormatSamples => {
   const reader = bookReader(book);
   const { format, path } = formatOf(book, formatTag);
@@ -55,9 +60,14 @@ export const samplesOfFormat = (
   const label = reader.number(`${path}/label`, 'volume');
   const agreed = agreedContents(reader, ratePathOf(book, path));
   const deficiency = label === undefined ? undefined : deficiencyOf(agreed, label, undefined);
+  const found = bottleSamples(good, {
+    ...(deficiency === undefined ? {} : { wantedSpread: deficiency / oneInForty }),
+    ...(statedBrimful === undefined ? {} : { statedBrimful }),
+  });
   return {
     bottles: good.length,
-    found: bottleSamples(good, deficiency === undefined ? {} : { wantedSpread: deficiency / oneInForty }),
+    found,
+    against: samplesAgainstBook(reader, path, found),
     refused: read.flatMap(({ sample, problems }) =>
       problems.length === 0 ? [] : [{ bottle: sample.bottle, problems }],
     ),

@@ -7,6 +7,12 @@ export const guideRectangular: Source = {
   place: '4.3.7, not read',
   mark: 'memory',
 };
+export const guideStated: Source = {
+  title: 'JCGM 100, Guide to the expression of uncertainty in measurement',
+  edition: '2008',
+  place: '4.3.4, an interval that is stated with 95 %, not read',
+  mark: 'memory',
+};
 export const allowanceHabit: Source = {
   title: 'trade knowledge of meters, air valves and thin syrups',
   place: 'a figure to begin with; nobody measured this valve or this meter',

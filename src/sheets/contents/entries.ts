@@ -17,6 +17,9 @@ import { combinedUncertaintySheet } from './combined-uncertainty.ts';
 import { commonPresetCases } from './common-preset.cases.ts';
 import { commonPresetText } from './common-preset.text.ts';
 import { commonPresetSheet } from './common-preset.ts';
+import { correlatedUncertaintyCases } from './correlated-uncertainty.cases.ts';
+import { correlatedUncertaintyText } from './correlated-uncertainty.text.ts';
+import { correlatedUncertaintySheet } from './correlated-uncertainty.ts';
 import { cusumChartCases } from './cusum-chart.cases.ts';
 import { cusumChartText } from './cusum-chart.text.ts';
 import { cusumChartSheet } from './cusum-chart.ts';
@@ -38,6 +41,9 @@ import { ewmaChartSheet } from './ewma-chart.ts';
 import { fillVarianceCases } from './fill-variance.cases.ts';
 import { fillVarianceText } from './fill-variance.text.ts';
 import { fillVarianceSheet } from './fill-variance.ts';
+import { firstBottlesCases } from './first-bottles.cases.ts';
+import { firstBottlesText } from './first-bottles.text.ts';
+import { firstBottlesSheet } from './first-bottles.ts';
 import { gaugeStudyCases } from './gauge-study.cases.ts';
 import { gaugeStudyText } from './gauge-study.text.ts';
 import { gaugeStudySheet } from './gauge-study.ts';
@@ -50,6 +56,9 @@ import { handbook133LotSheet } from './handbook-133-lot.ts';
 import { handbook133ScaleCases } from './handbook-133-scale.cases.ts';
 import { handbook133ScaleText } from './handbook-133-scale.text.ts';
 import { handbook133ScaleSheet } from './handbook-133-scale.ts';
+import { handbook133TaresCases } from './handbook-133-tares.cases.ts';
+import { handbook133TaresText } from './handbook-133-tares.text.ts';
+import { handbook133TaresSheet } from './handbook-133-tares.ts';
 import { individualsChartCases } from './individuals-chart.cases.ts';
 import { individualsChartText } from './individuals-chart.text.ts';
 import { individualsChartSheet } from './individuals-chart.ts';
@@ -89,6 +98,9 @@ import { massSpreadSheet } from './mass-spread.ts';
 import { meanRangeChartCases } from './mean-range-chart.cases.ts';
 import { meanRangeChartText } from './mean-range-chart.text.ts';
 import { meanRangeChartSheet } from './mean-range-chart.ts';
+import { measuredAllowanceCases } from './measured-allowance.cases.ts';
+import { measuredAllowanceText } from './measured-allowance.text.ts';
+import { measuredAllowanceSheet } from './measured-allowance.ts';
 import { measuringContainerCases } from './measuring-container.cases.ts';
 import { measuringContainerText } from './measuring-container.text.ts';
 import { measuringContainerSheet } from './measuring-container.ts';
@@ -180,6 +192,7 @@ export const contentsEntries: readonly SheetEntry[] = [
   sheetEntry(ukLotSheet, ukLotCases, ukLotText),
   sheetEntry(handbook133LotSheet, handbook133LotCases, handbook133LotText),
   sheetEntry(handbook133ScaleSheet, handbook133ScaleCases, handbook133ScaleText),
+  sheetEntry(handbook133TaresSheet, handbook133TaresCases, handbook133TaresText),
   sheetEntry(averageScaleSheet, averageScaleCases, averageScaleText),
   sheetEntry(measuringContainerSheet, measuringContainerCases, measuringContainerText),
   sheetEntry(gaugeStudySheet, gaugeStudyCases, gaugeStudyText),
@@ -213,8 +226,11 @@ export const contentsEntries: readonly SheetEntry[] = [
   sheetEntry(outlierTestSheet, outlierTestCases, outlierTestText),
   sheetEntry(normalityTestSheet, normalityTestCases, normalityTestText),
   sheetEntry(combinedUncertaintySheet, combinedUncertaintyCases, combinedUncertaintyText),
+  sheetEntry(correlatedUncertaintySheet, correlatedUncertaintyCases, correlatedUncertaintyText),
   sheetEntry(timeIntervalSheet, timeIntervalCases, timeIntervalText),
   sheetEntry(meterAllowanceSheet, meterAllowanceCases, meterAllowanceText),
   sheetEntry(valveAirAllowanceSheet, valveAirAllowanceCases, valveAirAllowanceText),
   sheetEntry(kvAllowanceSheet, kvAllowanceCases, kvAllowanceText),
+  sheetEntry(measuredAllowanceSheet, measuredAllowanceCases, measuredAllowanceText),
+  sheetEntry(firstBottlesSheet, firstBottlesCases, firstBottlesText),
 ];

@@ -24,6 +24,17 @@ export const guideGauge: Source = {
   place: 'H.1, end gauge: contributions and effective degrees of freedom, public transcription',
   mark: 'read',
 };
+export const guideCorrelated: Source = {
+  title: 'JCGM 100, Guide to the expression of uncertainty in measurement',
+  edition: '2008',
+  place: 'H.2, resistance and reactance: values, uncertainties and correlations, public transcription',
+  mark: 'read',
+};
+export const meanTheory: Source = {
+  title: 'mean of like readings with Student’s quantile',
+  place: 'derived',
+  mark: 'computed',
+};
 export const eurachem: Source = {
   title: 'Eurachem/CITAC Guide, Quantifying uncertainty in analytical measurement',
   place: 'example A1, a standard made up in a flask; public transcription',

@@ -39,7 +39,7 @@ export const handbook133LotText: SheetText = {
       HANDBOOK_VARIATION_TYPED:
         'The maximum allowable variation was typed in: we hold no table of it. Name the edition beside the result.',
       HANDBOOK_TARES:
-        'How many packages must be opened for the tare is not judged here: see table 2-3 of your edition.',
+        'How many packages must be opened for the tare is worked out on a sheet of its own, with the number that table 2-3 of your edition gives.',
       HANDBOOK_MEAN_ON_LIMIT:
         'The average error equals the sample error limit. The handbook leaves this open; it was taken as a pass.',
     },

@@ -6,7 +6,7 @@ import { runSheet } from '../frame.ts';
 import { euLotSheet } from './eu-lot.ts';
 import { handbookPlans } from './handbook-133-constants.ts';
 import { handbook133LotSheet } from './handbook-133-lot.ts';
-import { oimlPlans } from './oiml-constants.ts';
+import { oimlPlan } from './oiml-constants.ts';
 import { oimlLotSheet } from './oiml-lot.ts';
 import { type DeficiencyRule, deficiencyRules, tolerableDeficiency } from './tolerable-deficiency.ts';
 import { ukLotSheet } from './uk-lot.ts';
@@ -40,6 +40,9 @@ describe('a tolerable deficiency', () => {
     for (const [rule, label] of beyond) expect(tolerableDeficiency(rule, label)).toBeUndefined();
   });
 });
+
+/** One lot of each row of the table that begins with lots of 100. */
+const oimlPlans = [500, 3200, 3201].map((lot) => oimlPlan('Australia', lot));
 
 describe('the plans', () => {
   it('of OIML accept a lot at 2.5 and at 9 % defective as often as the binomial says', () => {

@@ -1,5 +1,11 @@
 import type { SheetCase } from '../sheet-case.ts';
-import { oimlExamples, oimlTransposed, ruleArithmetic, studentFactors } from './rule-sources.ts';
+import {
+  oimlExamples,
+  oimlNewZealand,
+  oimlTransposed,
+  ruleArithmetic,
+  studentFactors,
+} from './rule-sources.ts';
 
 /** Packages, mL: so many at each. */
 const packages = (...groups: readonly (readonly [many: number, millilitres: number])[]): readonly number[] =>
@@ -73,5 +79,60 @@ export const oimlLotCases: readonly SheetCase[] = [
     inputs: { quantity: 5e-4, lotSize: 400, volumes: packages([4, 484], [10, 501]) },
     outputs: { verdict: 'reject', below: 4, allowed: 3 },
     tolerance: exact,
+  },
+  ...(
+    [
+      [39, 12, 0.7462, 0],
+      [79, 12, 0.82572, 1],
+      [149, 12, 0.85974, 2],
+      [399, 32, 0.46521, 3],
+      [4000, 32, 0.48313, 4],
+    ] as const
+  ).flatMap(([lotSize, sample, factor, allowed]): readonly SheetCase[] => [
+    {
+      name: `New Zealand, lot of ${lotSize}: t(0.995)/sqrt n for a finite lot`,
+      source: { ...studentFactors, place: 'independent script, times the root of 1 - n/N' },
+      inputs: { quantity: 5e-4, lotSize, table: 'New Zealand', volumes: packages([5, 501]) },
+      outputs: { factor },
+      tolerance: { absolute: 1e-3, reason: 'the rule prints the factor to three decimals' },
+    },
+    {
+      name: `New Zealand, schedule 7A: a lot of ${lotSize} takes ${sample}, and lets ${allowed} be short`,
+      source: oimlNewZealand,
+      inputs: { quantity: 5e-4, lotSize, table: 'New Zealand', volumes: packages([5, 501]) },
+      outputs: { sample, allowed, more: sample - 5 },
+      tolerance: exact,
+      notes: ['OIML_FINITE_LOT'],
+    },
+  ]),
+  {
+    name: 'New Zealand, schedule 7A: a lot of 8 is weighed whole, and its mean has nothing allowed for',
+    source: oimlNewZealand,
+    inputs: { quantity: 5e-4, lotSize: 8, table: 'New Zealand', volumes: packages([7, 500], [1, 499]) },
+    outputs: { verdict: 'reject', sample: 8, factor: 0, allowed: 0, below: 0 },
+    tolerance: exact,
+  },
+  {
+    name: 'a plan that was typed in: twelve of sixty, mean 0.25 mL short, 0.826 x 0.45227 mL put on it: passes',
+    source: ruleArithmetic,
+    inputs: {
+      quantity: 5e-4,
+      lotSize: 60,
+      table: 'typed in',
+      typedSample: 12,
+      typedFactor: 0.826,
+      typedAllowed: 1,
+      volumes: packages([3, 499], [9, 500]),
+    },
+    outputs: {
+      verdict: 'accept',
+      sample: 12,
+      allowed: 1,
+      meanError: -0.25e-6,
+      spread: 0.452267e-6,
+      correctedError: 0.1235725e-6,
+    },
+    tolerance: { absolute: 1e-12, reason: 'printed digits' },
+    notes: ['OIML_PLAN_TYPED'],
   },
 ];

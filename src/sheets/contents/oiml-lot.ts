@@ -1,19 +1,23 @@
+import type { Problem } from '../../quantity/problem.ts';
 import { univariate } from '../../statistics/univariate.ts';
 import { choiceField, numberField, weighedField, weighedList } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { drawnProblems } from './lot-problems.ts';
 import { type LotVerdict, lotVerdicts } from './lot-verdicts.ts';
-import { oimlPlans, oimlSmallestLot } from './oiml-constants.ts';
-import { planOfLot } from './plan-of-lot.ts';
-import { oimlExamples, oimlTransposed } from './rule-sources.ts';
+import { type OimlPlan, type OimlTable, oimlPlan, oimlSmallestLots, oimlTables } from './oiml-constants.ts';
+import { oimlExamples, oimlNewZealand, oimlTransposed } from './rule-sources.ts';
 import { countBelow, isBelow } from './short-packages.ts';
 import { tolerableDeficiency } from './tolerable-deficiency.ts';
-import { labels, someVolumes } from './weighing-bounds.ts';
+import { labels, lotSizes, someVolumes } from './weighing-bounds.ts';
 
 interface OimlLotInputs {
   readonly quantity: number;
   readonly lotSize: number;
   readonly volumes: readonly number[];
+  readonly table: OimlTable;
+  readonly typedSample: number;
+  readonly typedFactor: number;
+  readonly typedAllowed: number;
 }
 
 interface OimlLotOutputs {
@@ -30,6 +34,23 @@ interface OimlLotOutputs {
   readonly belowTwice: number;
 }
 
+const planOf = ({ lotSize, table, typedSample, typedFactor, typedAllowed }: OimlLotInputs): OimlPlan =>
+  table === 'typed in'
+    ? { most: lotSize, sample: typedSample, factor: typedFactor, allowed: typedAllowed }
+    : oimlPlan(table, lotSize);
+
+/** What the table does not reach, or a plan lacks that was typed in. */
+const planProblems = ({ lotSize, table, typedSample }: OimlLotInputs): readonly Problem[] => {
+  if (lotSize < oimlSmallestLots[table]) {
+    return [
+      { code: 'OIML_LOT_SMALL', path: 'lotSize', given: lotSize, allowed: `>= ${oimlSmallestLots[table]}` },
+    ];
+  }
+  return table === 'typed in' && !(typedSample >= 1 && typedSample <= lotSize)
+    ? [{ code: 'OIML_PLAN_MISSING', path: 'typedSample', given: typedSample, allowed: `1 to ${lotSize}` }]
+    : [];
+};
+
 /**
  * Lot of packages under OIML R 87. All three must hold; more than may be short is never made good by further packages.
  *
@@ -37,12 +58,14 @@ interface OimlLotOutputs {
  * Symbols  volumes   [n]     m3 at the reference temperature, in the order drawn; the first ones of the plan count
  *          quantity  scalar  m3, Q, on the label
  *          lotSize   scalar  packages in the lot
+ *          table             whose sampling table; `typed in`: n, SCF and c as they were read in an edition
  * Returns  verdict with all that it rests on
  * Cost     O(n)
- * Source   OIML R 87 as transposed in Australia, regulations 4.34 to 4.36
+ * Source   OIML R 87 as transposed in Australia, regulations 4.34 to 4.36; in New Zealand, schedule 7A
  */
-const judgeOimlLot = ({ quantity, lotSize, volumes }: OimlLotInputs): OimlLotOutputs => {
-  const plan = planOfLot(oimlPlans, lotSize);
+const judgeOimlLot = (i: OimlLotInputs): OimlLotOutputs => {
+  const { quantity, volumes } = i;
+  const plan = planOf(i);
   const judged = volumes.slice(0, plan.sample);
   const { mean, sd = 0 } = univariate(judged);
   const T = tolerableDeficiency('OIML R 87', quantity)!;
@@ -72,11 +95,15 @@ const judgeOimlLot = ({ quantity, lotSize, volumes }: OimlLotInputs): OimlLotOut
 
 export const oimlLotSheet = defineSheet<OimlLotInputs, OimlLotOutputs>({
   id: 'contents/oiml-lot',
-  version: 1,
+  version: 2,
   inputs: {
     quantity: weighedField('volume', 'Q', labels),
-    lotSize: numberField('count', 'N', { least: oimlSmallestLot, most: 1e6 }),
+    lotSize: numberField('count', 'N', { ...lotSizes, least: 2 }),
     volumes: weighedList('volume', 'V_i', { ...someVolumes, fewest: 2 }),
+    table: choiceField<OimlTable>('\\text{table}', oimlTables, 'Australia'),
+    typedSample: numberField('count', 'n', { least: 0, most: 1e6, assumed: 0 }),
+    typedFactor: numberField('ratio', 'f', { least: 0, most: 10, assumed: 0 }),
+    typedAllowed: numberField('count', 'c', { least: 0, most: 1e6, assumed: 0 }),
   },
   outputs: {
     verdict: choiceField<LotVerdict>('\\text{verdict}', lotVerdicts),
@@ -97,6 +124,8 @@ export const oimlLotSheet = defineSheet<OimlLotInputs, OimlLotOutputs>({
   ],
   limits: [
     { code: 'RULE_AUTHORITY', broken: () => true },
+    { code: 'OIML_PLAN_TYPED', broken: ({ table }) => table === 'typed in' },
+    { code: 'OIML_FINITE_LOT', broken: ({ table }) => table === 'New Zealand' },
     { code: 'LOT_SURPLUS', broken: ({ volumes }, { sample }) => volumes.length > sample },
     { code: 'LOT_BARRED', broken: (_, { belowTwice }) => belowTwice > 0 },
     {
@@ -104,7 +133,7 @@ export const oimlLotSheet = defineSheet<OimlLotInputs, OimlLotOutputs>({
       broken: ({ quantity }, { correctedError }) => Math.abs(correctedError) <= 1e-9 * quantity,
     },
   ],
-  sources: [oimlTransposed, oimlExamples],
-  check: ({ lotSize, volumes }) => drawnProblems(lotSize, volumes.length, 'volumes'),
+  sources: [oimlTransposed, oimlNewZealand, oimlExamples],
+  check: (i) => [...drawnProblems(i.lotSize, i.volumes.length, 'volumes'), ...planProblems(i)],
   compute: judgeOimlLot,
 });

@@ -7,6 +7,12 @@ export const oimlTransposed: Source = {
   place: 'regulations 4.34 and 4.36, public transcription',
   mark: 'read',
 };
+export const oimlNewZealand: Source = {
+  title: 'OIML R 87, as transposed in the Weights and Measures Regulations 1999, New Zealand, SR 1999/373',
+  edition: 'as amended',
+  place: 'schedule 7A, public transcription',
+  mark: 'read',
+};
 export const oimlExamples: Source = {
   title: 'Examples of average quantity system testing, National Measurement Institute, Australia',
   place: 'butter and wine, public page',

@@ -1,9 +1,18 @@
 import type { ReactElement } from 'react';
 import { GoLink } from '../shell/go-link.tsx';
-import { fillAddress } from '../shell/route.ts';
+import { fillAddress, sheetAddress } from '../shell/route.ts';
 import { usePagePart, useWords } from '../state/page-context.ts';
 import { useBottleUnits } from './bottle-units.ts';
 import { useAnswer } from './with-answer.tsx';
+
+/** Enough that the sheet gives the line's own figure. */
+const decimals = 3;
+
+/** The sheet of the first bottles, with these in it. */
+const firstBottlesSheet = (misses: readonly number[]): string =>
+  sheetAddress('contents/first-bottles', {
+    misses: misses.map((miss) => `${(miss * 1e6).toFixed(decimals)} mL`).join('; '),
+  });
 
 /** Air that gathers in the manifold while the line stands: the intervals speak of a running line, this of its first bottles. */
 export const AfterStopLine = (): ReactElement => {
@@ -28,14 +37,14 @@ export const AfterStopLine = (): ReactElement => {
         </>
       ) : (
         <>
-          <span>
+          <GoLink to={firstBottlesSheet(misses)}>
             {say(mean < 0 ? 'allowance.air-after-stop.less' : 'allowance.air-after-stop.more', {
               by: text(Math.abs(mean)),
               low: text(Math.min(...misses)),
               high: text(Math.max(...misses)),
               n: misses.length,
             })}
-          </span>{' '}
+          </GoLink>{' '}
           <span className="quiet">{say('allowance.source.measured')}</span>
         </>
       )}

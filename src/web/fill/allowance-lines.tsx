@@ -36,8 +36,7 @@ const Amount = ({
   const { say, percent } = useWords();
   const { moves, shift, deviation } = line;
   const text = `${say(`allowance.moves.${moves}`)} ${shift === 0 ? '' : `${shift > 0 ? '+' : ''}${percent(shift)} `}± ${percent(deviation)}`;
-  const sheet = allowanceSheet(line, change);
-  return sheet === undefined ? <span>{text}</span> : <GoLink to={sheet}>{text}</GoLink>;
+  return <GoLink to={allowanceSheet(line, change)}>{text}</GoLink>;
 };
 
 /** Who measured it and when. */

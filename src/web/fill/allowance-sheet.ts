@@ -6,12 +6,20 @@ import { sheetAddress } from '../shell/route.ts';
 const digits = 9;
 const share = (value: number): string => `${(100 * value).toPrecision(digits)} %`;
 
-/** The sheet by which the amount of a line came about, with its numbers in it; what was measured needs none. */
+/** Half width of 95 % of a normal distribution, in standard deviations: as a measured share is written. */
+const normal95 = 1.959963984540054;
+
+/** The sheet by which the amount of a line came about, with its numbers in it. */
 export const allowanceSheet = (
-  { code, source }: Allowance,
+  { code, source, shift, deviation }: Allowance,
   { flowRatio, viscosityRatio, airRatio = 1, meterClass }: FloorAllowances,
-): string | undefined => {
-  if (source === 'measured') return undefined;
+): string => {
+  if (source === 'measured') {
+    return sheetAddress('contents/measured-allowance', {
+      shift: share(shift),
+      halfWidth: share(normal95 * deviation),
+    });
+  }
   switch (code) {
     case 'meter-flow':
       return sheetAddress('contents/meter-allowance', {

@@ -1,7 +1,7 @@
 import { type ReactElement, useMemo, useState } from 'react';
 import { judgeLot, type LotJudgement } from '../../fill/judge-lot.ts';
 import type { Step } from '../../fill/worksheet.ts';
-import { type LotRead, lotInSi } from '../../floor/fill/index.ts';
+import { type LotRead, lotInSi, typedPlan } from '../../floor/fill/index.ts';
 import type { Problem } from '../../quantity/problem.ts';
 import { lotsOf, type RecordedLot } from '../../record/lots.ts';
 import { type ContentsRule, contentsRules } from '../../sheets/contents/reference-temperature.ts';
@@ -19,7 +19,16 @@ import { LotStrip } from './lot-strip.tsx';
 import { readVolume } from './read-volume.ts';
 import { stepAddress } from './step-address.ts';
 
-type Texts = { readonly rule?: ContentsRule; readonly variation?: string; readonly edition?: string };
+const typed = ['variation', 'tareSample', 'table', 'plan', 'edition'] as const;
+type Texts = { readonly rule?: ContentsRule } & Readonly<Partial<Record<(typeof typed)[number], string>>>;
+
+/** What a rule wants typed in, since no copy of it is held. */
+const wantedBy = (rule: string | undefined): readonly (typeof typed)[number][] =>
+  rule === 'NIST Handbook 133'
+    ? ['variation', 'tareSample', 'edition']
+    : rule === 'OIML R 87'
+      ? ['plan', 'edition']
+      : [];
 
 interface Judged {
   readonly read: LotRead | undefined;
@@ -107,15 +116,20 @@ const LotAnswer = ({ lot, texts }: { readonly lot: RecordedLot; readonly texts: 
   const { book } = useFillPlace();
   const { read, judgement, problems } = useMemo((): Judged => {
     const variation = readVolume(texts.variation, numbers);
+    const tareSample = words.readNumber(texts.tareSample ?? '');
+    const plan = typedPlan(texts.plan ?? '');
     const inSi = lotInSi(book, lot, {
       ...(texts.rule === undefined ? {} : { rule: texts.rule }),
       ...(texts.edition === undefined || texts.edition === '' ? {} : { edition: texts.edition }),
       ...(variation === undefined ? {} : { variation }),
+      ...(tareSample === undefined || !(tareSample >= 1) ? {} : { tareSample: Math.round(tareSample) }),
+      ...(plan === undefined ? {} : { typedPlan: plan }),
+      ...(texts.table === 'New Zealand' ? { table: texts.table } : {}),
     });
     if (!inSi.ok) return { read: undefined, judgement: undefined, problems: inSi.problems };
     const { lot: plain } = inSi.value;
     return { read: inSi.value, judgement: plain && judgeLot(plain), problems: [] };
-  }, [book, lot, texts, numbers]);
+  }, [book, lot, texts, numbers, words]);
   if (problems.length > 0) {
     return (
       <ul className="notes">
@@ -196,18 +210,33 @@ export const LotView = (): ReactElement => {
             ))}
           </select>
         </label>
-        {rule === 'NIST Handbook 133' &&
-          (['variation', 'edition'] as const).map((name) => (
-            <label key={name}>
-              <span>{say(`lot.${name}`)}</span>
-              <input
-                type="text"
-                data-lot={name}
-                value={texts[name] ?? ''}
-                onChange={({ target }) => change({ [name]: target.value })}
-              />
-            </label>
-          ))}
+        {rule === 'OIML R 87' && (
+          <label>
+            <span>{say('lot.table')}</span>
+            <select
+              data-lot="table"
+              value={texts.table ?? 'Australia'}
+              onChange={({ target }) => change({ table: target.value })}
+            >
+              {(['Australia', 'New Zealand'] as const).map((one) => (
+                <option key={one} value={one}>
+                  {say(`sheet.contents/oiml-lot.options.table.${one}`)}
+                </option>
+              ))}
+            </select>
+          </label>
+        )}
+        {wantedBy(rule).map((name) => (
+          <label key={name}>
+            <span>{say(`lot.${name}`)}</span>
+            <input
+              type="text"
+              data-lot={name}
+              value={texts[name] ?? ''}
+              onChange={({ target }) => change({ [name]: target.value })}
+            />
+          </label>
+        ))}
         {lots.length > 1 && (
           <label>
             <span>{say('lot.which')}</span>

@@ -11,6 +11,7 @@ export const sampleFields = [
   'temperature',
   'height',
   'bore',
+  'finish',
   'body',
   'lean',
   'closureMass',

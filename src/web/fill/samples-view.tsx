@@ -1,20 +1,22 @@
-import { type ReactElement, useMemo } from 'react';
+import { type ReactElement, useMemo, useState } from 'react';
 import type { SampledName, SampledQuantity } from '../../fill/bottle-samples.ts';
 import { type BottleSamples, bottleSamples, sampledNames } from '../../fill/bottle-samples.ts';
 import { bookReader } from '../../floor/book-reader.ts';
-import { agreedContents } from '../../floor/fill/index.ts';
+import { type AgainstBook, agreedContents, samplesAgainstBook } from '../../floor/fill/index.ts';
 import { ratePathOf } from '../../floor/rate-path.ts';
 import { samplesOf } from '../../record/samples.ts';
 import { tolerableDeficiency } from '../../sheets/contents/tolerable-deficiency.ts';
 import { ShownQuantity } from '../field/shown-quantity.tsx';
 import { useFindSheet } from '../sheets/sheet-context.ts';
 import { GoLink } from '../shell/go-link.tsx';
+import { bookPageAddress } from '../shell/route.ts';
 import { ScrollRegion } from '../shell/scroll-region.tsx';
 import { useKeptRecords } from '../state/kept-records.tsx';
-import { usePagePart, useWords } from '../state/page-context.ts';
+import { usePage, usePagePart, useWords } from '../state/page-context.ts';
 import { useBottleUnits } from './bottle-units.ts';
 import { type FillPlace, useFillPlace } from './fill-place.tsx';
 import { ImportPart } from './import-part.tsx';
+import { readVolume } from './read-volume.ts';
 import { sampleInSi } from './sample-fields.ts';
 import { SampleForm } from './sample-form.tsx';
 import { SampleList } from './sample-list.tsx';
@@ -139,9 +141,80 @@ const LevelSentence = ({ of }: { readonly of: BottleSamples }): ReactElement => 
   );
 };
 
+/** Where the book says another than the bottles, with the way to the place. */
+const AgainstLines = ({ against }: { readonly against: readonly AgainstBook[] }): ReactElement | null => {
+  const words = useWords();
+  const { say } = words;
+  const id = usePagePart((state) => state.id);
+  const units = usePagePart((state) => state.units);
+  const book = usePagePart((state) => state.book);
+  const small = useBottleUnits();
+  if (against.length === 0) return null;
+  return (
+    <ul className="notes">
+      {against.map(({ code, of, said, low, high, mean }) => {
+        const text = (value: number): string =>
+          words.quantity(value, kindOf(of), { units, book, unit: small[kindOf(of)], digits: 4 }).text;
+        return (
+          <li key={code + of} data-against={of}>
+            {say(`samples.against.${code}`, {
+              of: say(`samples.of.${of}`),
+              said: text(said),
+              low: text(low),
+              high: text(high),
+              mean: text(mean),
+            })}{' '}
+            <GoLink to={bookPageAddress(id, '/line/formats')}>{say('samples.against.write')}</GoLink>
+          </li>
+        );
+      })}
+    </ul>
+  );
+};
+
+/** What the bottles state to the brim, and the step that judges them as measuring containers by it. */
+const ContainerPart = ({
+  of,
+  stated,
+  change,
+}: {
+  readonly of: BottleSamples;
+  readonly stated: string;
+  readonly change: (text: string) => void;
+}): ReactElement => {
+  const words = useWords();
+  const { say } = words;
+  const findSheet = useFindSheet();
+  const step = of.measuringContainer === undefined ? undefined : of.steps[of.measuringContainer];
+  const verdict = step?.outputs.verdict;
+  return (
+    <p className="lot-rule">
+      <label>
+        <span>{say('samples.stated')}</span>
+        <input
+          type="text"
+          data-samples="stated"
+          value={stated}
+          onChange={({ target }) => change(target.value)}
+        />
+      </label>{' '}
+      {step !== undefined && typeof verdict === 'string' && (
+        <GoLink to={stepAddress(words, step, findSheet(step.sheet))}>
+          {say(`lot.verdict.${verdict.replace(' ', '-')}`, {
+            rule: 'OIML R 138',
+            n: Number(step.outputs.more),
+          })}
+        </GoLink>
+      )}
+    </p>
+  );
+};
+
 /** The customer's bottles: what they hold, how they differ, and what the machine must take. */
 export const SamplesView = (): ReactElement => {
-  const { say, problem } = useWords();
+  const page = usePage();
+  const { say, problem, numbers } = page.words;
+  const id = usePagePart((state) => state.id);
   const place = useFillPlace();
   const { length } = useBottleUnits();
   const { format } = place;
@@ -150,10 +223,23 @@ export const SamplesView = (): ReactElement => {
     () => samplesOf(records).filter((sample) => sample.format === format?.tag),
     [records, format?.tag],
   );
+  const note = `samples-stated/${id}/${format?.tag}`;
+  const [stated, setStated] = useState(() => {
+    const kept = page.notes.read(note);
+    return typeof kept === 'string' ? kept : '';
+  });
   const of = useMemo(() => {
     const wanted = wantedSpread(place);
-    return bottleSamples(samples.map(sampleInSi), wanted === undefined ? {} : { wantedSpread: wanted });
-  }, [samples, place]);
+    const brimful = readVolume(stated, numbers);
+    return bottleSamples(samples.map(sampleInSi), {
+      ...(wanted === undefined ? {} : { wantedSpread: wanted }),
+      ...(brimful === undefined || !(brimful > 0) ? {} : { statedBrimful: brimful }),
+    });
+  }, [samples, place, stated, numbers]);
+  const against = useMemo(() => {
+    const index = (place.book.line?.formats ?? []).findIndex((one) => one.tag === format?.tag);
+    return samplesAgainstBook(bookReader(place.book), `/line/formats/${index}`, of);
+  }, [place.book, format?.tag, of]);
   return (
     <div className="samples-view">
       <p className="small quiet">{say('samples.about')}</p>
@@ -170,7 +256,18 @@ export const SamplesView = (): ReactElement => {
       {Object.keys(of.quantities).length > 0 && (
         <>
           <Quantities of={of} />
+          <AgainstLines against={against} />
           <LevelSentence of={of} />
+          {of.quantities.brimful !== undefined && (
+            <ContainerPart
+              of={of}
+              stated={stated}
+              change={(text) => {
+                setStated(text);
+                page.notes.write(note, text);
+              }}
+            />
+          )}
           {of.accepts.length > 0 && (
             <section className="fill-part">
               <h3>{say('samples.accepts')}</h3>
