@@ -10,7 +10,7 @@ import type { RebuildStage } from './schedule/stage.ts';
 type Words<K extends string> = Readonly<Record<K, string>>;
 
 const fault: Words<JoinFaultCode> = {
-  JOIN_END_MISSING: '{join} has no partner: its {side} is not said',
+  JOIN_END_MISSING: '{join} has no partner: nothing is said of its “{side}”',
   JOIN_ENDS_SAME: '{join} begins and ends in {terminal}: one of its ends is another',
   JOIN_TERMINAL_FULL: '{terminal} is made for {allowed} and {given} end in it',
   JOIN_TERMINAL_SHARED:
@@ -100,7 +100,7 @@ export const energisingLackWords: Words<EnergisingLack> = {
   'insulation low': 'insulation read below 1 Mohm',
 };
 
-const side: Words<Side> = { from: 'first end', to: 'second end' };
+const side: Words<Side> = { from: 'one end', to: 'other end' };
 
 const mark: Words<RuleMark> = {
   read: 'read',
