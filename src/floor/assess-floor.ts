@@ -138,6 +138,7 @@ export const assessFloor = (
     get workings() {
       return workings();
     },
+    workingAt: tracer.workingAt,
     notes: notesOf(inputs, solution),
     ...(inputs.liquid === undefined ? {} : { liquid: inputs.liquid.product }),
     ...(hold === undefined ? {} : { hold }),

@@ -87,6 +87,8 @@ export interface FloorAssessment {
   /** Tank over the agreed hour: time, surface level or share of volume left. */
   readonly tank: readonly { readonly time: number; readonly level: number }[];
   readonly workings: readonly Working[];
+  /** One of them that something looked at names; no utility is worked out for it that was not. */
+  readonly workingAt: (working: number) => Working | undefined;
   readonly notes: readonly Note[];
 }
 

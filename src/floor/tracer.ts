@@ -38,6 +38,8 @@ export interface Tracer {
   ) => Result<Kept>;
   /** Made when they are looked at: notes and origins are for a reader. */
   readonly workings: readonly Working[];
+  /** One of them, as far as it is kept by now. */
+  readonly workingAt: (working: number) => Working | undefined;
   readonly output: (working: number | undefined, output: string) => number | undefined;
 }
 
@@ -100,9 +102,16 @@ export const makeTracer = (): Tracer => {
     drafts.push(draft);
     return accept(draft);
   };
+  const workingAt = (working: number): Working | undefined => {
+    const draft = drafts[working];
+    if (draft === undefined) return undefined;
+    workings[working] ??= workingOf(draft);
+    return workings[working];
+  };
   return {
+    workingAt,
     get workings() {
-      for (let i = workings.length; i < drafts.length; i++) workings.push(workingOf(drafts[i]!));
+      for (const { working } of drafts) workingAt(working);
       return workings;
     },
     keep,

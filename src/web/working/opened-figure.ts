@@ -17,6 +17,11 @@ export interface OpenedFigure {
 export const drawnId = ({ id, of }: Pick<UtilityFigure, 'id' | 'of'>): string =>
   of === undefined ? id : `${id} ${of}`;
 
+/** A finding by its id; for one of the line's own no utility is worked out. */
+const findingOf = ({ findings, figures, utilities }: FloorAssessment, id: string): AnyFinding | undefined =>
+  findings.find((one) => one.id === id) ??
+  (figures[id] === undefined ? utilities.findings.find((one) => one.id === id) : undefined);
+
 /** Looks up what is opened in the assessment of this moment; it may have gone since. */
 export const openedFigure = (
   floors: readonly FloorAssessment[],
@@ -25,8 +30,7 @@ export const openedFigure = (
   const floor = floors.find((one) => one.floor === opened?.floor);
   if (opened === undefined || floor === undefined) return undefined;
   const { id } = opened;
-  const findings: readonly AnyFinding[] = [...floor.findings, ...floor.utilities.findings];
-  const finding = id === undefined ? undefined : findings.find((one) => one.id === id);
+  const finding = id === undefined ? undefined : findingOf(floor, id);
   const own = finding?.have ?? (id === undefined ? undefined : floor.figures[id]);
   const drawn =
     own !== undefined || id === undefined
@@ -36,7 +40,7 @@ export const openedFigure = (
   // where what is there is written and not worked out, what is asked may be
   const index =
     opened.working ?? figure?.working ?? (drawn === undefined ? finding?.demand.working : undefined);
-  const working = index === undefined ? undefined : floor.workings[index];
+  const working = index === undefined ? undefined : floor.workingAt(index);
   return {
     floor,
     ...(id === undefined ? {} : { id }),

@@ -22,7 +22,7 @@ const useTitle = (): ((opened: Opened) => string) => {
   return (opened) => {
     if (opened.working === undefined && opened.id !== undefined) return figureName(words, opened.id);
     const floor = assessment?.floors.find((one) => one.floor === opened.floor);
-    return words.say(`sheet.${floor?.workings[opened.working ?? -1]?.sheet ?? ''}.title`);
+    return words.say(`sheet.${floor?.workingAt(opened.working ?? -1)?.sheet ?? ''}.title`);
   };
 };
 

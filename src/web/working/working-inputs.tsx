@@ -60,7 +60,7 @@ export const WorkingInputs = ({ floor, working, sheet }: WorkingInputsProps): Re
   const page = usePage();
   const { shown } = usePageState();
   const { words } = page;
-  const titleOf = (index: number): string => words.say(`sheet.${floor.workings[index]?.sheet ?? ''}.title`);
+  const titleOf = (index: number): string => words.say(`sheet.${floor.workingAt(index)?.sheet ?? ''}.title`);
   const originsOf = (name: string): readonly Origin[] =>
     Object.entries(working.from)
       .filter(([key]) => key === name || key.startsWith(`${name}.`) || key.startsWith(`${name}/`))
