@@ -176,7 +176,7 @@ const unreached = ({
   typedPlan,
 }: WeighedLot): readonly Problem[] => [
   ...(rule === 'OIML R 87' && typedPlan === undefined && size !== undefined && size < oimlSmallestLots[table]
-    ? [{ code: 'LOT_OIML_SMALL', path: 'size', given: size, allowed: `>= ${oimlSmallestLots[table]}` }]
+    ? [{ code: 'LOT_OIML_SMALL', path: 'size', given: size, allowed: `${oimlSmallestLots[table]}` }]
     : []),
   ...(rule === 'EU average system' && plan === 'single'
     ? [{ code: 'LOT_PLAN_UNKNOWN', path: 'plan', given: plan, allowed: ['double', 'destructive'] }]

@@ -41,6 +41,6 @@ export const lotTares = (sheet: Worksheet, lot: WeighedLot): readonly Problem[] 
   }
   const wanted = Math.min(sample, tareSample);
   return opened < wanted
-    ? [{ code: 'LOT_TARES_FEW', path: 'tares', given: opened, allowed: `>= ${wanted}` }]
+    ? [{ code: 'LOT_TARES_FEW', path: 'tares', given: opened, allowed: `${wanted}` }]
     : [];
 };

@@ -43,7 +43,7 @@ const planOf = ({ lotSize, table, typedSample, typedFactor, typedAllowed }: Oiml
 const planProblems = ({ lotSize, table, typedSample }: OimlLotInputs): readonly Problem[] => {
   if (lotSize < oimlSmallestLots[table]) {
     return [
-      { code: 'OIML_LOT_SMALL', path: 'lotSize', given: lotSize, allowed: `>= ${oimlSmallestLots[table]}` },
+      { code: 'OIML_LOT_SMALL', path: 'lotSize', given: lotSize, allowed: `${oimlSmallestLots[table]}` },
     ];
   }
   return table === 'typed in' && !(typedSample >= 1 && typedSample <= lotSize)
