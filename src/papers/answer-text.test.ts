@@ -53,7 +53,7 @@ describe('what a lever is turned to, on paper', () => {
       value: 253.15,
       text: 'desiccant, -20 degC',
     };
-    expect(answerText(word, inUnits('us'))).toBe('desiccant, -20 degC');
+    expect(answerText(word, inUnits('us'))).toBe('desiccant, -20 °C');
     const pipe: RemedyChange = { ...opening, lever: 'bore', value: 0.0348, text: '1 1/2 in' };
     expect(plain(answerText(pipe, inUnits('metric')))).toBe('34.8 mm (1 1/2 in)');
     expect(smallerText(remedy(pipe, '1 in'), inUnits('metric'))).toBe('1 in');

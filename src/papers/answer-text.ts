@@ -1,5 +1,5 @@
 import type { Remedy, RemedyChange } from '../floor/assessment.ts';
-import { formatQuantity, type Kind, si } from '../quantity/index.ts';
+import { formatQuantity, handwritten, type Kind, si } from '../quantity/index.ts';
 import { readEntry } from '../quantity/read-entry.ts';
 import type { PaperWords } from './paper-words.ts';
 
@@ -20,24 +20,24 @@ const both = (value: number, kind: Kind, text: string, unit: string, paper: Pape
   const printed = paper.quantity(value, kind, 4);
   const inBook = formatQuantity(si(kind, value), kind, { locale: paper.locale, unit });
   return printed.unit === inBook.unit
-    ? text
-    : paper.say('paper.answer.both', { printed: printed.text, text });
+    ? handwritten(text)
+    : paper.say('paper.answer.both', { printed: printed.text, text: handwritten(text) });
 };
 
 /** What a lever is turned to, in the units of the reader. */
 export const answerText = ({ kind, value, text }: RemedyChange, paper: PaperWords): string => {
   const said = saidIn(text, kind);
-  return said === undefined ? text : both(value, kind, text, said.unit, paper);
+  return said === undefined ? handwritten(text) : both(value, kind, text, said.unit, paper);
 };
 
 /** The same of the step before, which has its text alone. */
 export const smallerText = ({ changes, nextSmaller }: Remedy, paper: PaperWords): string => {
   const text = nextSmaller?.text ?? '';
   const [change] = changes;
-  if (change === undefined) return text;
+  if (change === undefined) return handwritten(text);
   const now = saidIn(change.text, change.kind);
   const before = saidIn(text, change.kind);
   return now === undefined || before === undefined || isNominal(change.value, now.value)
-    ? text
+    ? handwritten(text)
     : both(before.value, change.kind, text, before.unit, paper);
 };

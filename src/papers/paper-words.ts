@@ -34,6 +34,8 @@ export interface PaperWords {
   readonly number: (value: number, digits: number) => string;
   /** A day as the readers of the paper write one. */
   readonly day: (iso: string) => string;
+  /** A moment to the minute, by the clock that it was written with. */
+  readonly moment: (iso: string) => string;
   /** A place of the book in words. */
   readonly place: (path: string) => string;
   readonly name: (figure: string) => string;
@@ -106,6 +108,7 @@ export const makePaperWords = (
       say('paper.percent', { n: formatNumber(Number((share * 100).toPrecision(2)), locale, 2) }),
     number: (value, digits) => formatNumber(value, locale, digits),
     day: (iso) => dayText(iso, locale),
+    moment: (iso) => [dayText(iso.slice(0, 10), locale), iso.slice(11, 16)].join(' ').trim(),
     place: (path) =>
       placeName(book, path)
         .map((part) => {

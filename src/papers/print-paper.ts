@@ -16,6 +16,7 @@ import type { FillAsked } from './fill/fill-content.ts';
 import { fillOf } from './fill/fill-of.ts';
 import type { Typesetter } from './frame/typst-compiler.ts';
 import { labelStock } from './labels/label-stock.ts';
+import { namedHeads } from './named-heads.ts';
 import { type PageSize, type PaperOptions, pageOf } from './paper-head.ts';
 import { makePaperWords, type PaperWords } from './paper-words.ts';
 import { facing } from './prediction/prediction-content.ts';
@@ -77,7 +78,8 @@ export const printPaper = (
   options: PaperOptions,
   typesetter: Typesetter,
 ): PrintedPaper => {
-  const { paper: kind, book, records, heads = [], floor, format, units } = asked;
+  const { paper: kind, book, records, floor, format, units } = asked;
+  const heads = namedHeads(asked.heads ?? [], records ?? []);
   const whole = assessBook(book, format === undefined ? {} : { format });
   const { translation, beside } = asked;
   const wishes = bookUnits(book, units);

@@ -1,3 +1,4 @@
+import { headSize, typesOf } from '../media/index.ts';
 import type { Envelope } from '../record/envelope.ts';
 import type { Typesetter } from './frame/typst-compiler.ts';
 import type { PaperOptions } from './paper-head.ts';
@@ -16,7 +17,7 @@ export interface ScheduleSources {
   readonly floor?: string | undefined;
 }
 
-/** The connection schedule; a photograph that no paper can carry is as one that is not at hand. */
+/** The connection schedule; of a photograph that no paper can carry it says what it is. */
 export const schedulePaper = (
   { records, pictures, floor }: ScheduleSources,
   options: PaperOptions,
@@ -24,17 +25,21 @@ export const schedulePaper = (
   { heightByWidth }: Pick<Typesetter, 'heightByWidth'>,
 ): PaperSource => {
   const shown = new Map<string, ShownPicture>();
+  const unprintable = new Map<string, string>();
   const named = new Map<string, Uint8Array>();
   for (const [digest, bytes] of pictures) {
     const height = heightByWidth(bytes);
-    if (height === undefined) continue;
+    if (height === undefined) {
+      unprintable.set(digest, typesOf(bytes.subarray(0, headSize))[0] ?? '');
+      continue;
+    }
     const name = `p${named.size}`;
     named.set(name, bytes);
     shown.set(digest, { name, heightByWidth: height });
   }
   return {
     template: schedule,
-    content: scheduleContent({ records, pictures: shown, floor }, options, paper),
+    content: scheduleContent({ records, pictures: { shown, unprintable }, floor }, options, paper),
     pictures: named,
   };
 };

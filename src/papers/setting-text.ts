@@ -33,6 +33,10 @@ const inReadersUnits = (text: string, kind: Kind, usual: string, paper: PaperWor
   });
 };
 
+/** A reading as it was typed, in the units of the reader; what is counted stays as it is. */
+export const typedText = (text: string, kind: Kind, paper: PaperWords): string =>
+  asTyped.includes(kind) ? handwritten(text) : inReadersUnits(text, kind, '', paper);
+
 /** What a setting was typed as, in the units of the reader; words, counts and what is named as it is made stay as they are. */
 export const settingText = (form: Form, text: string | undefined, paper: PaperWords): string => {
   if (text === undefined) return '';

@@ -33,6 +33,8 @@ const small = (kind: Kind, value: number, us: boolean): string | undefined => {
   if (size === 0) return undefined;
   if (kind === 'length' && size < 0.3) return us ? 'in' : 'mm';
   if (kind === 'volume' && size < 1e-4) return us ? 'in3' : 'mL';
+  // an insulation in ohms would be a row of zeros
+  if (kind === 'resistance' && size >= 1e5) return 'Mohm';
   if (kind === 'time' && size < 0.1) return 'ms';
   if (kind === 'time' && size >= 5400) return 'h';
   if (kind === 'time' && size >= 600) return 'min';

@@ -4,12 +4,14 @@ import demoText from '../../book/demo/flagon-line.json?raw';
 import { assessBook } from '../../floor/index.ts';
 import { settingRegister } from '../../proof/settings/index.ts';
 import { recorded } from '../../proof/testing/demo-proof.ts';
+import { languages } from '../../text/languages/languages.ts';
+import { loadTranslation } from '../../text/languages/load-translation.ts';
 import { makeTypesetter } from '../frame/typst-compiler.ts';
 import { makePaperWords } from '../paper-words.ts';
 import { printCard } from '../print-card.ts';
 import { printRegister } from '../print-register.ts';
 import { bookOf, date, hash } from '../testing/books.ts';
-import { outside, type ReadPdf, readPdf } from '../testing/read-pdf.ts';
+import { outside, overlapping, type ReadPdf, readPdf } from '../testing/read-pdf.ts';
 
 const typesetter = makeTypesetter();
 const demo = bookOf(demoText);
@@ -32,6 +34,21 @@ const register = settingRegister(
   ]),
 );
 const noKeys = /\b(?:card|register|setting|paper)\.[a-z]|\{[a-z]+\}|undefined|NaN/;
+
+describe.each(languages)('in %s', (language) => {
+  it('the card stays one page, and its pressures beside what they may be', async () => {
+    const translation = await loadTranslation(language);
+    const words = makePaperWords(demo, bookUnits(demo, undefined), language, translation);
+    for (const page of ['a4', 'letter'] as const) {
+      const pdf = await readPdf(
+        printCard({ register, floor: larkmoor }, assessment.floors, { date, hash, page }, words, typesetter),
+      );
+      expect(pdf.pages[0]!.text).toContain(words.say('card.signed'));
+      expect(pdf.pages[1]!.text).toContain(words.say('workings.title'));
+      expect(overlapping(pdf)).toEqual([]);
+    }
+  });
+});
 
 describe.each(['a4', 'letter'] as const)('on %s', (page) => {
   let card: ReadPdf;

@@ -1,5 +1,5 @@
 import type { FillStory, WeighedTrial } from '../../floor/fill/index.ts';
-import type { Head } from '../../record/envelope.ts';
+import type { NamedHead } from '../named-heads.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
 import { headLines } from '../proof-lines.ts';
@@ -16,7 +16,7 @@ export interface FillAsked {
   readonly fill: FillOf;
   /** All trials of the records, in their order. */
   readonly trials: readonly WeighedTrial[];
-  readonly heads: readonly Head[];
+  readonly heads: readonly NamedHead[];
 }
 
 export interface FillContent {

@@ -7,6 +7,7 @@ import { words } from '../words.ts';
 import type { Citations, Marks } from '../workings/citations.ts';
 import { valueText } from '../workings/printed-working.ts';
 import type { CertifiedLot } from './fill-of.ts';
+import { type LotChart, lotChart } from './lot-chart.ts';
 
 export interface PrintedLot {
   readonly title: string;
@@ -20,6 +21,7 @@ export interface PrintedLot {
   /** Marks of all steps, which stand in the appendix with their numbers. */
   readonly worksheet: Marks;
   readonly remarks: readonly string[];
+  readonly chart?: LotChart;
 }
 
 const cameOut = (
@@ -35,12 +37,10 @@ const cameOut = (
 };
 
 /** A lot that was weighed, with the verdict of its rule and the whole way to it. */
-export const printedLot = (
-  { given, lot, judged, problems }: CertifiedLot,
-  citations: Citations,
-  paper: PaperWords,
-): PrintedLot => {
+export const printedLot = (certified: CertifiedLot, citations: Citations, paper: PaperWords): PrintedLot => {
   const { say, book, quantity } = paper;
+  const { given, lot, judged, problems } = certified;
+  const chart = lotChart(certified, paper);
   const format = book.line?.formats?.find(({ tag }) => tag === given.format)?.name ?? given.format;
   const steps = judged?.steps ?? [];
   const marks = citations.worksheet(given.floor, steps);
@@ -55,7 +55,9 @@ export const printedLot = (
     ['edition', lot?.edition],
     [
       'by',
-      [given.by, given.at?.slice(0, 16).replace('T', ' ')].filter((one) => one !== undefined).join(', '),
+      [given.by, given.at === undefined ? undefined : paper.moment(given.at)]
+        .filter((one) => one !== undefined)
+        .join(', '),
     ],
     ['remark', given.remark],
   ];
@@ -77,6 +79,7 @@ export const printedLot = (
     })),
     came: step === undefined ? [] : cameOut(step.outputs, step.sheet, paper),
     worksheet: marks,
+    ...(chart === undefined ? {} : { chart }),
     remarks: [
       ...problems,
       ...(judged?.problems ?? []),

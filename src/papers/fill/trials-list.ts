@@ -84,7 +84,7 @@ export const trialsList = (
         tare: written(one?.tare),
         contents: fill.volume === undefined ? '' : paper.quantity(fill.volume, 'volume', 4).text,
         overflow: one?.overflow === undefined ? '' : say(`filled.overflow.${one.overflow}`),
-        told: [one?.by, one?.at?.slice(0, 16).replace('T', ' '), one?.remark]
+        told: [one?.by, one?.at === undefined ? undefined : paper.moment(one.at), one?.remark]
           .filter((part) => part !== undefined)
           .join(', '),
       };

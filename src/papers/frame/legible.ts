@@ -1,5 +1,8 @@
-/** Longer runs without a place to break would stand out of their column. */
+/** Longer runs without a place to break would stand out of their column; such as are no words go into a narrow one. */
 const longestRun = 14;
+const narrow = 8;
+/** Words up to this are broken by the rules of their language (frame.typ). */
+const longestWord = 40;
 const breakHere = '\u200b';
 
 const marked = (code: number): string => `‹U+${code.toString(16).toUpperCase().padStart(4, '0')}›`;
@@ -7,15 +10,22 @@ const marked = (code: number): string => `‹U+${code.toString(16).toUpperCase()
 /** Controls, marks that turn the direction, and halves of characters: invisible, or not what they seem. */
 const hidden = /[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Cn}\p{Zl}\p{Zp}]/u;
 
-/** A long run of letters, such as a made-up name, may be broken anywhere after so many. */
+const inPieces = (run: string, most: number): string => {
+  const letters = [...run];
+  const pieces: string[] = [];
+  for (let i = 0; i < letters.length; i += most) pieces.push(letters.slice(i, i + most).join(''));
+  return pieces.join(breakHere);
+};
+
+/** What is longer than any word, such as a digest or a made-up name, may be broken anywhere after so many letters. */
 const breakable = (text: string): string =>
-  text.replace(/[^\s\u00a0\u202f\u2009]{15,}/gu, (run) => {
-    const letters = [...run];
-    const parts: string[] = [];
-    for (let i = 0; i < letters.length; i += longestRun)
-      parts.push(letters.slice(i, i + longestRun).join(''));
-    return parts.join(breakHere);
-  });
+  text.replace(/[^\s\u00a0\u202f\u2009]{15,}/gu, (run) =>
+    // a line may end behind these anyway
+    run.replace(/[^-/]{15,}/gu, (part) => {
+      if (part.length > longestWord) return inPieces(part, narrow);
+      return /^\p{L}+\p{P}?$/u.test(part) ? part : inPieces(part, longestRun);
+    }),
+  );
 
 /**
  * A text as the fonts can print it. A character that they have no picture for stands there by its number, so that

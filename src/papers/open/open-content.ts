@@ -1,6 +1,6 @@
 import { type CheckSentences, checkSentences, isOver, type PunchPoint } from '../../proof/index.ts';
 import type { BookProof, FloorProof } from '../../proof/proof-of-book.ts';
-import type { Head } from '../../record/envelope.ts';
+import type { NamedHead } from '../named-heads.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
 import { headLines } from '../proof-lines.ts';
@@ -11,7 +11,7 @@ export interface OpenAsked {
   readonly proof: BookProof;
   /** Tag; absent, what is open on any floor. */
   readonly floor?: string | undefined;
-  readonly heads: readonly Head[];
+  readonly heads: readonly NamedHead[];
 }
 
 /** A point that is open, with room to write how it was put right. */
@@ -75,8 +75,6 @@ const keepsOf = ({ class: named }: PunchPoint): (typeof keeps)[number] =>
 
 const isPast = (due: string | undefined, date: string): boolean => due !== undefined && due < date;
 
-const minute = (moment: string): string => moment.slice(0, 16).replace('T', ' ');
-
 const wordKeys = [
   'care.text',
   'punch',
@@ -108,7 +106,7 @@ const openPunch = (
   proof: BookProof,
   sentences: CheckSentences,
   { date }: PaperOptions,
-  { say }: PaperWords,
+  { say, day, moment }: PaperWords,
 ): OpenPunch => {
   const place = proof.floors.find((one) => one.floor === floor)?.name ?? floor;
   return {
@@ -117,10 +115,10 @@ const openPunch = (
     about: [
       ...of.map(sentences.thing),
       ...(place === undefined ? [] : [say('open.at', { floor: place })]),
-      say('open.found', { by: found.by, at: minute(found.at) }),
+      say('open.found', { by: found.by, at: moment(found.at) }),
     ].join('; '),
     owner,
-    due,
+    due: day(due),
     past: isPast(due === '' ? undefined : due, date),
     again: why === undefined ? '' : say('open.again', { by, why }),
   };
@@ -176,7 +174,7 @@ export const openContent = (
       .map(({ point, text, by, at, why = '', evidence }) => ({
         point,
         text,
-        told: say('open.shut.by', { by, at: minute(at) }),
+        told: say('open.shut.by', { by, at: paper.moment(at) }),
         why,
         evidence: evidence.map((digest) => digest.slice(0, tellingLetters)),
       })),
@@ -188,7 +186,7 @@ export const openContent = (
       .map(({ what, wait, owner, due = '', state }) => ({
         what: what ?? wait,
         owner: owner === undefined ? '' : sentences.thing(owner),
-        due,
+        due: paper.day(due),
         past: isPast(due === '' ? undefined : due, options.date),
         state: say(`open.wait.${state}`),
       })),

@@ -3,7 +3,7 @@ import type { Lift } from '../../packing/lifts.ts';
 import { type PackedCrate, thingText } from '../../packing/packing-list.ts';
 import type { Packing } from '../../packing/packing-of.ts';
 import type { VisitTool } from '../../packing/visit-tools.ts';
-import { readEntry } from '../../quantity/index.ts';
+import { handwritten, readEntry } from '../../quantity/index.ts';
 import { utilityName } from '../../text/words/utility-name.ts';
 import { askedText, figureText, hasText, utilityVerdictText } from '../finding-texts.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
@@ -180,7 +180,7 @@ const factsOf = ({ crate, added }: PackedCrate, mark: Marks, paper: PaperWords):
   ];
   return facts.map(([key, text, working = []]) => ({
     name: say(`packing.fact.${key}`),
-    text: text ?? '',
+    text: handwritten(text ?? ''),
     mark: working,
   }));
 };

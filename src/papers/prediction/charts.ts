@@ -50,7 +50,7 @@ export const chartWorkings = (
     .filter(({ marks }) => marks.length > 0);
 
 /** The way from SI to the unit that the paper prints for a kind. */
-const printedIn = (kind: Kind, most: number, { quantity }: PaperWords) => {
+export const printedIn = (kind: Kind, most: number, { quantity }: PaperWords) => {
   const { unit } = quantity(most, kind);
   const scale = (value: number): number => fromSi(si(kind, value), kind, unit);
   return { unit, scale };

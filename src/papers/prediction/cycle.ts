@@ -1,4 +1,5 @@
 import type { CycleBar } from '../../floor/assessment.ts';
+import { shortened } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
 import type { Citations } from '../workings/citations.ts';
 import { type ChartWorkings, chartWorkings } from './charts.ts';
@@ -29,6 +30,9 @@ export interface CyclePart {
     readonly workings: readonly ChartWorkings[];
   };
 }
+
+/** Letters of a station's name that its column has room for, in three lines. */
+const roomForStation = 48;
 
 /** Share of the chart's width that a letter of a label takes, on the narrower page. */
 const letterWidth = 0.0088;
@@ -70,7 +74,7 @@ export const cyclePart = (
           cycle: paper.quantity(Math.max(...floor.cycle.map(({ to }) => to)), 'time', 3).text,
         }),
         stations: [...new Set(floor.cycle.map(({ station }) => station))].map((station) => ({
-          name: paper.station(station),
+          name: shortened(paper.station(station), roomForStation),
           bars: floor.cycle
             .filter((bar) => bar.station === station)
             .map((bar) => ({

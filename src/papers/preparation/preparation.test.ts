@@ -97,9 +97,9 @@ describe('the preparation of a site', () => {
 
   it('asks in sentences, what settles most first, and nothing of the builder', () => {
     const text = flat(pdf.text);
-    expect(text).toContain('Power, readings 1, between 1: L1 to L2.');
+    expect(text).toContain('Power, reading 1, L1–L2: L1 to L2.');
     expect(text).toContain('nothing is said; settles unbalance of the three voltages');
-    expect(text.indexOf('readings 1, between 1: L1')).toBeLessThan(text.indexOf('X/R'));
+    expect(text.indexOf('reading 1, L1–L2')).toBeLessThan(text.indexOf('X/R'));
     const builders = openQuestions(demo, assessment, 'LARKMOOR').filter(({ who }) => who === 'builder');
     expect(builders.length).toBeGreaterThan(0);
     const unbroken = pdf.text.replace(/\s+/g, '');

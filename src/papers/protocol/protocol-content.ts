@@ -10,10 +10,12 @@ import {
   type PunchPoint,
   stages,
 } from '../../proof/index.ts';
-import type { Head } from '../../record/envelope.ts';
+import { handwritten, type Kind } from '../../quantity/index.ts';
+import type { NamedHead } from '../named-heads.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
 import { countsLine, headLines } from '../proof-lines.ts';
+import { typedText } from '../setting-text.ts';
 import type { Citations, Marks } from '../workings/citations.ts';
 import { sayingOnPaper } from './saying-on-paper.ts';
 
@@ -24,7 +26,7 @@ export interface ProtocolAsked {
   /** The floors as they were assessed, in the order of their hues: the workings of limits are theirs. */
   readonly assessed: readonly FloorAssessment[];
   /** Last record of each writer: what was there when it was printed. */
-  readonly heads: readonly Head[];
+  readonly heads: readonly NamedHead[];
 }
 
 /** One condition of a check, with what was read of it, or room to write it. */
@@ -112,17 +114,20 @@ const wordKeys = [
   'heads.none',
 ] as const;
 
-const readingsOf = ({ result }: JudgedResult, paper: PaperWords): string => {
+const readingsOf = ({ result }: JudgedResult, kind: Kind | undefined, paper: PaperWords): string => {
   const seen =
     result.seen === undefined
       ? []
       : [paper.say(result.seen ? 'protocol.asExpected' : 'protocol.notAsExpected')];
-  return [...seen, ...(result.readings ?? [])].join(', ');
+  const read = (result.readings ?? []).map((text) =>
+    kind === undefined ? handwritten(text) : typedText(text, kind, paper),
+  );
+  return [...seen, ...read].join(', ');
 };
 
 const toldOf = ({ result }: JudgedResult, paper: PaperWords): string =>
   [
-    paper.say('protocol.told', { by: result.by, at: result.at.slice(0, 16).replace('T', ' ') }),
+    paper.say('protocol.told', { by: result.by, at: paper.moment(result.at) }),
     ...(result.instrument === undefined
       ? []
       : [paper.say('protocol.told.with', { instrument: result.instrument })]),
@@ -132,7 +137,7 @@ const toldOf = ({ result }: JudgedResult, paper: PaperWords): string =>
   ].join('; ');
 
 const resultOf = (
-  { state, inForce, earlier }: ProvedCheck,
+  { check, state, inForce, earlier }: ProvedCheck,
   why: string,
   paper: PaperWords,
 ): ProtocolResult | undefined => {
@@ -142,7 +147,7 @@ const resultOf = (
     verdict: paper.say(`proof.state.${state}`),
     failed: state === 'failed' || state === 'stale',
     why,
-    readings: readingsOf(inForce, paper),
+    readings: readingsOf(inForce, check.limits[0]?.figure.kind, paper),
     told: toldOf(inForce, paper),
     earlier: earlier.length,
     ...(remark === undefined ? {} : { remark }),
@@ -183,7 +188,7 @@ const checkOf = (
   const result = resultOf(one, sentences.why(one), paper);
   return {
     name: sentences.name(check),
-    expected: sentences.expected(check),
+    expected: handwritten(sentences.expected(check)),
     point: check.point === 'none' ? '' : paper.say(`protocol.point.${check.point}`),
     hold: check.point === 'hold',
     limit: sentences.limits(check),

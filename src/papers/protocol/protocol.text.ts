@@ -50,6 +50,8 @@ export const protocolText: Bundle = {
     'protocol.sign.day': 'day',
     'protocol.heads': 'Records that this paper was made from, the last of each device',
     'protocol.heads.none': 'No record was there when this paper was made.',
+    'protocol.device': 'device {device}',
+    'protocol.device.of': 'device {device} of {people}',
     'protocol.head': '{writer}, number {sequence}: {hash}',
   },
 };

@@ -3,6 +3,7 @@ import { type RegisterRow, type SettingRegister, settingWords } from '../../proo
 import { settingMoments } from '../../record/setting-moments.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
+import { settingName } from '../setting-name.ts';
 import { allowedText, settingText } from '../setting-text.ts';
 import type { Citations, Marks } from '../workings/citations.ts';
 
@@ -37,10 +38,8 @@ const lineOf = (
   const { row } = one;
   const texts = settingMoments.map((moment) => one.at[moment]);
   const last = texts.findLast((at) => at !== undefined);
-  const format = paper.book.line?.formats?.find(({ tag }) => tag === row.format)?.name ?? row.format;
   return {
-    what:
-      format === undefined ? names.name(row) : paper.say('register.for', { what: names.name(row), format }),
+    what: settingName(row, names, paper),
     allowed: allowedText(one, paper),
     mark: mark(one),
     designed: settingText(row.form, row.designed, paper),

@@ -16,6 +16,13 @@ export interface ShownPicture {
   readonly heightByWidth: number;
 }
 
+/** The photographs whose bytes are at hand, by their digest. */
+export interface PicturesAtHand {
+  readonly shown: ReadonlyMap<string, ShownPicture>;
+  /** Those that no paper can carry, by the type of their file; empty where it is none that is known. */
+  readonly unprintable: ReadonlyMap<string, string>;
+}
+
 /** A code on a photograph: where its end is and where it is written, shares of the photograph. */
 interface LaidCode {
   readonly code: string;
@@ -37,8 +44,8 @@ export interface ScheduledPicture {
 
 export interface StopPictures {
   readonly shown: readonly ScheduledPicture[];
-  /** What is said in an empty frame. */
-  readonly frame?: string;
+  /** What is said in the empty frames: one for each photograph that cannot stand there, or for the one that is missing. */
+  readonly frames: readonly string[];
 }
 
 /** Room for a photograph beside the table, mm. */
@@ -58,7 +65,7 @@ interface Found {
  */
 export const pictureParts = (
   byBox: ReadonlyMap<string, readonly BoxPicture[]>,
-  pictures: ReadonlyMap<string, ShownPicture>,
+  { shown: pictures, unprintable }: PicturesAtHand,
   codes: ReadonlyMap<string, string>,
   boxText: (box: string) => string,
   { say }: PaperWords,
@@ -95,6 +102,17 @@ export const pictureParts = (
         : { conflict: say('schedule.picture.conflict', { codes: differing.join(', ') }) }),
     };
   };
+  /** In place of a photograph that cannot stand there: what it is, and how one comes to see it. */
+  const frameOf = ({ box, picture: { picture } }: Found): string => {
+    const type = unprintable.get(picture);
+    return type === undefined || type === ''
+      ? say('schedule.picture.gone', { box: boxText(box), digest: picture })
+      : say('schedule.picture.unprintable', {
+          box: boxText(box),
+          digest: picture,
+          form: type.slice(type.indexOf('/') + 1).toUpperCase(),
+        });
+  };
   return (box, joins, first) => {
     const tags = new Set(joins.map(({ tag }) => tag));
     const near = new Set([
@@ -113,13 +131,10 @@ export const pictureParts = (
     const [here, far] = [own, found.filter((one) => one.box !== box)].map((some) =>
       laidOf(some.filter(({ ends }) => ends.length > 0)),
     ) as [readonly ScheduledPicture[], readonly ScheduledPicture[]];
-    if (box === undefined || here.length > 0 || !first) return { shown: [...here, ...far] };
-    // nobody has placed an end of it here: the photograph alone still tells where one is
-    const plain = laidOf(own);
-    if (plain.length > 0) return { shown: [...plain, ...far] };
-    const frame = say(own.length > 0 ? 'schedule.picture.gone' : 'schedule.picture.none', {
-      box: boxText(box),
-    });
-    return { shown: far, frame };
+    if (box === undefined || !first) return { shown: [...here, ...far], frames: [] };
+    const frames = own.filter(({ picture }) => !pictures.has(picture.picture)).map(frameOf);
+    if (own.length === 0) frames.push(say('schedule.picture.none', { box: boxText(box) }));
+    // where nobody has placed an end of it here, the photograph alone still tells where one is
+    return { shown: [...(here.length > 0 ? here : laidOf(own)), ...far], frames };
   };
 };

@@ -21,7 +21,7 @@ import { type BookQuantity, readEntry } from '../../quantity/index.ts';
 import type { Envelope } from '../../record/envelope.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
-import { pictureParts, type ScheduledPicture, type ShownPicture } from './picture-parts.ts';
+import { type PicturesAtHand, pictureParts, type ScheduledPicture } from './picture-parts.ts';
 
 /** Whether something was done, by the records; `open` has a box to tick. */
 interface Done {
@@ -50,8 +50,8 @@ interface StopPart {
   /** What keeps the box from being energised; only where conductors are joined. */
   readonly lacks?: string;
   readonly pictures: readonly ScheduledPicture[];
-  /** A frame for a photograph that is not there. */
-  readonly frame?: string;
+  /** Frames for photographs that are not there. */
+  readonly frames: readonly string[];
   readonly lines: readonly JoinLine[];
 }
 
@@ -74,10 +74,10 @@ export interface ScheduleContent {
   readonly words: Readonly<Record<string, string>>;
 }
 
-/** Photographs that can stand on the paper, by their digest. */
+/** What the schedule is made from besides the book. */
 export interface ScheduleAsked {
   readonly records: readonly Envelope[];
-  readonly pictures: ReadonlyMap<string, ShownPicture>;
+  readonly pictures: PicturesAtHand;
   /** Name of the floor on which the line is rebuilt. */
   readonly floor?: string | undefined;
 }
@@ -212,7 +212,7 @@ export const scheduleContent = (
     const here = tags.flatMap((tag) => byTag.get(tag) ?? []);
     const first = box !== undefined && !framed.has(box);
     if (box !== undefined) framed.add(box);
-    const { shown, frame } = partsOf(box, here, first);
+    const { shown, frames } = partsOf(box, here, first);
     const own = electric.has(stage) ? boxes.find((one) => one.box === box) : undefined;
     const lacks = own === undefined || states.size === 0 ? '' : namedLacks(own, codes, paper);
     const named = say(`joins.stage.${stage}`);
@@ -223,8 +223,8 @@ export const scheduleContent = (
           : say('schedule.stop', { stage: named, box: boxText(box) }),
       caution: say(`schedule.caution.${stage}`),
       pictures: shown,
+      frames,
       lines: here.map(lineOf),
-      ...(frame === undefined ? {} : { frame }),
       ...(lacks === '' ? {} : { lacks: say('schedule.stop.lacks', { box: box ?? '', lacks }) }),
     };
   };

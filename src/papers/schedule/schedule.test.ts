@@ -235,16 +235,27 @@ describe('the connection schedule', () => {
 
   it('stands with a frame where a photograph is broken or not at hand', async () => {
     const records = placed('+JB2', digest('a'), [[0.5, 0.5]]);
-    for (const pictures of [
-      none,
-      new Map([[digest('a'), writtenByOthers.png.subarray(0, 100)]]),
-      new Map([[digest('a'), new TextEncoder().encode('no picture at all')]]),
-    ]) {
+    const [gone, broken] = ['A photograph of +JB2 filler terminal box is not at hand', 'can’t be printed'];
+    for (const [pictures, said] of [
+      [none, gone],
+      [new Map([[digest('a'), writtenByOthers.png.subarray(0, 100)]]), broken],
+      [new Map([[digest('a'), new TextEncoder().encode('no picture at all')]]), gone],
+    ] as const) {
       const { text } = await readPdf(print(records, pictures));
-      expect(text.replace(/\s+/g, ' ')).toContain(
-        'The photograph of +JB2 filler terminal box is not at hand',
-      );
+      expect(text.replace(/\s+/g, ' ')).toContain(said);
     }
+  });
+
+  it('says of a photograph that no paper can carry what it is, by which digest, and how one comes to see it', async () => {
+    const records = placed('+JB2', digest('a'), [[0.5, 0.5]]);
+    // the head of a file of an ISO container with the registered brand of HEIC
+    const heic = Uint8Array.from([0, 0, 0, 24, ...[...'ftypheic'].map((letter) => letter.charCodeAt(0))]);
+    const { text } = await readPdf(print(records, new Map([[digest('a'), heic]])));
+    const said = text.replace(/\s+/g, ' ');
+    expect(said).toContain('There is a photograph of +JB2 filler terminal box');
+    expect(said).toContain('of the format HEIC, can’t be printed');
+    expect(said.replace(/\s/g, '')).toContain(digest('a'));
+    expect(said).not.toContain('No photograph of +JB2');
   });
 
   it('prints whatever a book says, and a book that says nothing', async () => {

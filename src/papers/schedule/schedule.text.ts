@@ -58,7 +58,9 @@ export const scheduleText: Bundle = {
     'schedule.picture.alt': 'Photograph of {box} with the codes {codes}',
     'schedule.picture.none': 'No photograph of {box} yet',
     'schedule.picture.gone':
-      'The photograph of {box} is not at hand here, or of a form that no paper carries',
+      'A photograph of {box} is not at hand here. SHA-256 {digest}: look for a file of this digest where it was taken, or in the archive of the book.',
+    'schedule.picture.unprintable':
+      'There is a photograph of {box}, but its file, of the format {form}, can’t be printed. In the archive of the book it lies in the folder media under its SHA-256 {digest}: open it there with a program for photographs, or attach a JPEG of it and print anew.',
     'schedule.picture.conflict': '{codes} placed differently by two: look before you connect.',
     'schedule.col.code': 'code',
     'schedule.col.what': 'what',

@@ -145,3 +145,20 @@ export const linksOf = async (bytes: Uint8Array, { items }: ReadPdf): Promise<re
   }
   return links;
 };
+
+/** Texts of one line that run into each other: a column was too narrow for what stands in it. */
+export const overlapping = ({ items }: ReadPdf): readonly (readonly [string, string])[] => {
+  const lines = new Map<string, PdfText[]>();
+  for (const item of items) {
+    const line = `${item.page} ${Math.round(item.baseline)}`;
+    lines.set(line, [...(lines.get(line) ?? []), item]);
+  }
+  return [...lines.values()].flatMap((line) => {
+    const inOrder = line.toSorted((a, b) => a.left - b.left);
+    // a letter may lean over its neighbour by less than a point
+    return inOrder.slice(1).flatMap((item, i) => {
+      const before = inOrder[i]!;
+      return before.right > item.left + 1 ? [[before.text, item.text] as const] : [];
+    });
+  });
+};
