@@ -4,6 +4,8 @@ export interface Chances {
   readonly begin: (seed: number, shift: number) => void;
   /** 0 to 2^32 - 1 of the stream of that number. */
   readonly next: (stream: number) => number;
+  /** The same, one after the other into a part of a list. */
+  readonly fill: (stream: number, into: Float64Array, from: number, to: number) => void;
 }
 
 /** FNV-1a over the UTF-16 units of a name. */
@@ -63,5 +65,8 @@ export const chancesOf = (names: readonly string[]): Chances => {
       }
     },
     next: (stream) => nextOf(state, 4 * stream),
+    fill: (stream, into, from, to) => {
+      for (let i = from; i < to; i++) into[i] = nextOf(state, 4 * stream);
+    },
   };
 };

@@ -42,7 +42,7 @@ export class ContactSums {
   }
 
   /** The stand before stroke number `stroke`, and what the rows that leave a zone by it had; `put` by row. */
-  stood(stroke: number, seconds: number, put: Int32Array, counts: boolean): void {
+  stood(stroke: number, seconds: number, put: Float64Array, counts: boolean): void {
     const { sums, zones } = this;
     for (let zone = 0; zone < zones.length; zone++) {
       const { rows, leaves, share, dead, timeOut, soaks, emptying } = zones[zone]!;

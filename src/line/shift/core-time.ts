@@ -1,5 +1,5 @@
 import { isBegun, nothing, setOf } from './belt-code.ts';
-import { noRoom, notSetUp, own, ruled, type ShiftEvents, standing, supplied } from './shift-events.ts';
+import { notSetUp, own, ruled, type ShiftEvents, standing, supplied } from './shift-events.ts';
 import { caps, running, type ShiftLayout, states, stepOf, steps, stopped } from './shift-layout.ts';
 import { capWait, type StationClocks } from './station-clocks.ts';
 
@@ -202,7 +202,7 @@ export class CoreTime {
           break;
         case event.loadStart:
           at = rows.loadStart[n]!;
-          if (rows.whyLoad[n] === noRoom) {
+          if (rows.loadStart[n]! > (n === 0 ? 0 : rows.loaded[n - 1]!)) {
             what = event.stroke;
             n -= layout.rowsLoaded;
           } else {
@@ -265,7 +265,7 @@ export class CoreTime {
           break;
         case event.start:
           at = sets.start[n]!;
-          if (sets.whyStart[n] === supplied) {
+          if (at > (n === 0 ? 0 : sets.cleared[n - 1]!)) {
             what = event.arrived;
             n = sets.row[n]!;
           } else {
@@ -286,7 +286,7 @@ export class CoreTime {
           break;
         case event.clearStart:
           at = sets.clearStart[n]!;
-          if (sets.whyClear[n] === noRoom) {
+          if (at > sets.released[n]!) {
             if (layout.closing >= 0) {
               what = event.left;
               n -= layout.setsBeforeHeads;
@@ -309,7 +309,7 @@ export class CoreTime {
           break;
         case event.capStart:
           at = sets.capStart[n]!;
-          if (sets.whyCap[n] === supplied) {
+          if (at > (n === 0 ? 0 : sets.left[n - 1]!)) {
             this.charge(stepOf.convey, at - this.transitToHeads, at);
             at -= this.transitToHeads;
             if (layout.fill >= 0) what = event.cleared;
@@ -329,14 +329,14 @@ export class CoreTime {
           break;
         case event.left:
           at = sets.left[n]!;
-          if (sets.whyLeft[n] === noRoom) {
+          if (at > sets.capped[n]!) {
             what = event.taken;
             n -= layout.setsBeforeTakeOff;
           } else what = event.capped;
           break;
         case event.takeStart:
           at = sets.takeStart[n]!;
-          if (sets.whyTake[n] === supplied) {
+          if (at > (n === 0 ? 0 : sets.taken[n - 1]!)) {
             this.charge(stepOf.convey, at - this.transitToTakeOff, at);
             at -= this.transitToTakeOff;
             if (layout.closing >= 0) what = event.left;

@@ -1,6 +1,6 @@
 import { ContactSums } from './contact-sums.ts';
 import { event } from './core-time.ts';
-import { sampled, struckBottles } from './sampled.ts';
+import { type StruckBottles, sampled, struckBottles } from './sampled.ts';
 import { noRoom, notSetUp, own, ruled, standing, supplied } from './shift-events.ts';
 import { blocked, held, starved, stepOf } from './shift-layout.ts';
 import { type ShiftState, streamOf } from './shift-state.ts';
@@ -23,10 +23,10 @@ export class RowPass {
   private readonly clocks: ShiftState['clocks'];
   private readonly core: ShiftState['core'];
   private readonly events: ShiftState['events'];
-  private readonly missing: ReturnType<typeof struckBottles>;
-  private readonly fallen: ReturnType<typeof struckBottles>;
+  readonly missing: StruckBottles;
+  readonly fallen: StruckBottles;
   private readonly loadSeconds: () => number;
-  private readonly index: number;
+  readonly index: number;
 
   constructor(state: ShiftState) {
     const { line, layout, clocks, chances } = state;
@@ -62,7 +62,6 @@ export class RowPass {
     const back = row - layout.rowsLoaded;
     const room = back >= 0 ? rows.stroke[back]! : 0;
     const start = Math.max(room, ready);
-    rows.whyLoad[row] = room > ready ? noRoom : own;
     rows.loadStart[row] = start;
     clocks.spend(layout.load, blocked, ready, start);
     let seconds = 0;

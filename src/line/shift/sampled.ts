@@ -8,19 +8,37 @@ const whole = 4294967296;
 /** Strictly between 0 and 1. */
 const unit = (number: number): number => (number + 0.5) / whole;
 
+/** s, from a whole number of 32 bits by chance */
+const timeOf = (draw: Exclude<Draw, number>): ((number: number) => number) => {
+  if (draw.kind === 'exponential') return (number) => draw.mean * unitExponential(number);
+  if (draw.kind === 'uniform') return (number) => draw.low + (draw.high - draw.low) * unit(number);
+  const { quantiles } = draw;
+  const pieces = quantiles.length - 1;
+  return (number) => {
+    const at = unit(number) * pieces;
+    const i = Math.floor(at);
+    return quantiles[i]! + (at - i) * (quantiles[i + 1]! - quantiles[i]!);
+  };
+};
+
 /** s; a time that is always the same takes nothing from its stream */
 export const sampled = (draw: Draw, chances: Chances, stream: number): (() => number) => {
   if (typeof draw === 'number') return () => draw;
-  if (draw.kind === 'exponential') return () => draw.mean * unitExponential(chances.next(stream));
-  if (draw.kind === 'uniform') {
-    return () => draw.low + (draw.high - draw.low) * unit(chances.next(stream));
-  }
-  const { quantiles } = draw;
-  const pieces = quantiles.length - 1;
-  return () => {
-    const at = unit(chances.next(stream)) * pieces;
-    const i = Math.floor(at);
-    return quantiles[i]! + (at - i) * (quantiles[i + 1]! - quantiles[i]!);
+  const time = timeOf(draw);
+  return () => time(chances.next(stream));
+};
+
+/** The same times, one after the other into a part of a list. */
+export const sampledInto = (
+  draw: Draw,
+  chances: Chances,
+  stream: number,
+): ((into: Float64Array, from: number, to: number) => void) => {
+  if (typeof draw === 'number') return (into, from, to) => into.fill(draw, from, to);
+  const time = timeOf(draw);
+  return (into, from, to) => {
+    chances.fill(stream, into, from, to);
+    for (let i = from; i < to; i++) into[i] = time(into[i]!);
   };
 };
 
@@ -58,18 +76,25 @@ export const stopTimes = (
   return () => step * (1 + Math.floor(scale * unitExponential(chances.next(stream))));
 };
 
+/** Bottles that something strikes, bottle after bottle. */
+export interface StruckBottles {
+  /** Puts it at the start of a shift. */
+  readonly begin: () => void;
+  /** Of so many bottles more, how many are struck. */
+  readonly of: (bottles: number) => number;
+  /** Bottles that come before the next one that is struck, at least. */
+  readonly spared: () => number;
+}
+
 /**
  * Whether something strikes a bottle that it strikes with a chance, bottle after bottle.
  *
  * Method   bottles to the next one struck are geometric, so a number by chance is wanted for those alone
- * Returns  of the next bottles how many are struck, and what puts it at the start
  */
-export const struckBottles = (
-  chance: number,
-  chances: Chances,
-  stream: number,
-): { readonly begin: () => void; readonly of: (bottles: number) => number } => {
-  if (!(chance > 0)) return { begin: () => undefined, of: () => 0 };
+export const struckBottles = (chance: number, chances: Chances, stream: number): StruckBottles => {
+  if (!(chance > 0)) {
+    return { begin: () => undefined, of: () => 0, spared: () => Number.POSITIVE_INFINITY };
+  }
   const scale = chance < 1 ? -1 / Math.log1p(-chance) : 0;
   let spared = 0;
   const next = (): void => {
@@ -77,6 +102,7 @@ export const struckBottles = (
   };
   return {
     begin: next,
+    spared: () => spared,
     of: (bottles) => {
       if (spared >= bottles) {
         spared -= bottles;

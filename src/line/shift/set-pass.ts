@@ -1,10 +1,11 @@
 import { ChuteLevel } from './chute-level.ts';
 import { event } from './core-time.ts';
-import { sampled, struckBottles } from './sampled.ts';
-import { grow, noRoom, own, supplied } from './shift-events.ts';
+import { type StruckBottles, sampled, sampledInto, struckBottles } from './sampled.ts';
 import { blocked, caps as noCaps, starved, stepOf, turnsOf } from './shift-layout.ts';
 import { type ShiftState, streamOf } from './shift-state.ts';
 import { SupplyLevel } from './supply-level.ts';
+
+const drawnAtOnce = 64;
 
 /**
  * Sets of bottles from where they are gathered to the end of the line: fill station, heads, take-off.
@@ -24,14 +25,16 @@ export class SetPass {
   private readonly clocks: ShiftState['clocks'];
   private readonly core: ShiftState['core'];
   private readonly events: ShiftState['events'];
-  private readonly rejected: ReturnType<typeof struckBottles>;
-  private readonly fillSeconds: () => number;
+  readonly rejected: StruckBottles;
+  private readonly drawFills: ReturnType<typeof sampledInto>;
   private readonly capSeconds: () => number;
   private readonly takeSeconds: () => number;
-  private readonly opening: number;
-  private readonly lowering: number;
+  readonly opening: number;
+  readonly lowering: number;
   /** Bottles that stand before the first station and are no set yet. */
   private gathered = 0;
+  /** Sets whose fills are drawn. */
+  private ahead = 0;
 
   constructor(state: ShiftState) {
     const { line, layout, clocks, chances } = state;
@@ -52,7 +55,7 @@ export class SetPass {
           });
     this.supply = fill?.supply === undefined ? undefined : new SupplyLevel(fill.supply);
     this.rejected = struckBottles(closing?.rejected ?? 0, chances, streamOf.rejected);
-    this.fillSeconds = sampled(fill?.filling ?? 0, chances, streamOf.fill);
+    this.drawFills = sampledInto(fill?.filling ?? 0, chances, streamOf.fill);
     this.capSeconds = sampled(closing?.perBottle ?? 0, chances, streamOf.closing);
     this.takeSeconds = sampled(takeOff?.perBottle ?? 0, chances, streamOf['take-off']);
     this.opening = (fill?.travelIn ?? 0) + (fill?.lift ?? 0) + (fill?.lag ?? 0);
@@ -61,12 +64,12 @@ export class SetPass {
 
   begin(): void {
     this.gathered = 0;
+    this.ahead = 0;
     this.rejected.begin();
     this.chute?.begin();
     this.supply?.begin();
   }
 
-  /** A set from where it is gathered to the end of the line. */
   /** Bottles of a row that came to the end of the way, and every set that is whole with them. */
   gather(row: number, bottles: number): void {
     const { state, layout } = this;
@@ -87,7 +90,7 @@ export class SetPass {
     const { state, layout } = this;
     const set = state.setCount;
     const { sets, rows } = this.events;
-    if (set + 1 >= sets.start.length) grow(sets);
+    if (set + 1 >= sets.start.length) sets.grow();
     state.setCount = set + 1;
     sets.row[set] = row;
     sets.bottles[set] = bottles;
@@ -109,13 +112,12 @@ export class SetPass {
     const station = layout.fill;
     const ready = set === 0 ? 0 : sets.cleared[set - 1]!;
     const start = Math.max(arrived, ready);
-    sets.whyStart[set] = arrived > ready ? supplied : own;
     sets.start[set] = start;
     clocks.spend(station, starved, ready, start);
     state.waiting[station]! -= layout.load >= 0 || layout.washer >= 0 ? bottles * state.left(start) : 0;
     const logged = clocks.log.count;
     const opened = clocks.work(station, start, this.opening);
-    const drawn = this.fillSeconds();
+    const drawn = this.drawn(set);
     const filled = clocks.work(
       station,
       opened,
@@ -126,7 +128,6 @@ export class SetPass {
     const released = clocks.work(station, filled, this.lowering);
     const room = this.roomAfter(set, layout.closing >= 0);
     const clearStart = Math.max(room, released);
-    sets.whyClear[set] = room > released ? noRoom : own;
     clocks.spend(station, blocked, released, clearStart);
     const cleared = clocks.work(station, clearStart, this.line.fill!.clearOut);
     const firstStop = clocks.log.count > logged ? logged : -1;
@@ -147,6 +148,16 @@ export class SetPass {
     return cleared;
   }
 
+  /** s that chance gives to the fill of a set; drawn some sets ahead, since nothing else takes from that stream. */
+  drawn(set: number): number {
+    const { filling } = this.events.sets;
+    if (set >= this.ahead) {
+      this.ahead = Math.min(set + drawnAtOnce, filling.length);
+      this.drawFills(filling, set, this.ahead);
+    }
+    return filling[set]!;
+  }
+
   /** When there is room for a set before the heads, or at the take-off. */
   private roomAfter(set: number, beforeHeads: boolean): number {
     const { layout } = this;
@@ -157,7 +168,7 @@ export class SetPass {
     return layout.takeOff >= 0 ? sets.taken[back]! : 0;
   }
 
-  private closeSet(set: number, from: number, bottles: number): number {
+  closeSet(set: number, from: number, bottles: number): number {
     const { state, chute, layout, clocks, core } = this;
     const { sets } = this.events;
     const closing = this.line.closing!;
@@ -165,7 +176,6 @@ export class SetPass {
     const came = from + closing.transit;
     const ready = set === 0 ? 0 : sets.left[set - 1]!;
     const start = Math.max(came, ready);
-    sets.whyCap[set] = came > ready ? supplied : own;
     sets.capStart[set] = start;
     clocks.spend(station, starved, ready, start);
     if (layout.fill >= 0) state.waiting[station]! += bottles * state.left(came);
@@ -190,7 +200,6 @@ export class SetPass {
     sets.rejected[set] = this.rejected.of(bottles);
     const room = this.roomAfter(set, false);
     const left = Math.max(room, at);
-    sets.whyLeft[set] = room > at ? noRoom : own;
     clocks.spend(station, blocked, at, left);
     sets.capped[set] = at;
     sets.left[set] = left;
@@ -204,7 +213,7 @@ export class SetPass {
     return left;
   }
 
-  private takeSet(set: number, from: number, bottles: number): number {
+  takeSet(set: number, from: number, bottles: number): number {
     const { state, layout, clocks, core } = this;
     const { sets } = this.events;
     const takeOff = this.line.takeOff!;
@@ -212,7 +221,6 @@ export class SetPass {
     const came = from + takeOff.transit;
     const ready = set === 0 ? 0 : sets.taken[set - 1]!;
     const start = Math.max(came, ready);
-    sets.whyTake[set] = came > ready ? supplied : own;
     sets.takeStart[set] = start;
     clocks.spend(station, starved, ready, start);
     if (layout.fill >= 0 || layout.closing >= 0) state.waiting[station]! += bottles * state.left(came);

@@ -6,82 +6,126 @@ export const noRoom = 3;
 export const notSetUp = 4;
 export const standing = 5;
 
-const first = 4096;
-const times = (): Float64Array => new Float64Array(first);
-const numbers = (): Int32Array => new Int32Array(first);
+/** Instead of an entry of the stop log where nothing stopped it. */
+const noStop = -1;
 
-const longer = (column: Float64Array | Int32Array): Float64Array | Int32Array => {
-  const grown =
-    column instanceof Float64Array ? new Float64Array(2 * column.length) : new Int32Array(2 * column.length);
-  grown.set(column);
-  return grown;
-};
+/** Rows or sets that have room at first. No power of two: columns that lie so far apart push one another out of a cache. */
+const first = 4120;
 
-/** Gives every column of a list of events twice the room; a shift longer than any before is rare. */
-export const grow = (events: RowEvents | SetEvents): void => {
-  for (const [name, column] of Object.entries(events)) Object.assign(events, { [name]: longer(column) });
-};
+/**
+ * Columns of equal length that are windows onto one block of memory, so that a loop that writes into most of them has one
+ * place to find its way from. Whole numbers stand in them exactly.
+ */
+class Columns {
+  block: Float64Array;
+  /** What stands in a column until something happens to its row or set; undefined where every one is written. */
+  protected readonly usual: (number | undefined)[] = [];
+  /** Bottles of a row or set in which none is missing. */
+  protected readonly whole: number;
+
+  constructor(columns: number, whole: number) {
+    this.whole = whole;
+    this.block = new Float64Array(columns * first);
+  }
+
+  protected column(usual?: number): Float64Array {
+    const at = (this.usual.push(usual) - 1) * first;
+    return this.block.subarray(at, at + first).fill(usual ?? 0);
+  }
+
+  /** Before a shift, when the one before had so many rows or sets. */
+  begin(used: number): void {
+    const { block, usual } = this;
+    const room = block.length / usual.length;
+    for (let i = 0; i < usual.length; i++) {
+      if (usual[i] !== undefined) block.fill(usual[i]!, i * room, i * room + used);
+    }
+  }
+
+  /** Gives every column twice the room; a shift longer than any before is rare. */
+  grow(): void {
+    const { block, usual } = this;
+    const room = block.length / usual.length;
+    const grown = new Float64Array(2 * block.length);
+    const columns = Object.entries(this).filter(([, of]) => of instanceof Float64Array && of !== block);
+    columns.forEach(([name], i) => {
+      const column = grown.subarray(2 * i * room, 2 * (i + 1) * room);
+      column.fill(usual[i] ?? 0, room).set(block.subarray(i * room, (i + 1) * room));
+      Object.assign(this, { [name]: column });
+    });
+    this.block = grown;
+  }
+}
+
+/** Where a column begins in its block. */
+export const startOf = (column: Float64Array): number => column.byteOffset / Float64Array.BYTES_PER_ELEMENT;
 
 /**
  * Rows by the stroke of their number: the row that it takes in, and the row that it lets out. `...Stop` is the first entry
  * of the stop log that belongs to it, -1 where nothing stopped it. Columns are written out one by one, because what is
  * made by a loop over names is looked up by name each time.
  */
-export class RowEvents {
+export class RowEvents extends Columns {
   /** Of the row that goes in. */
-  put = numbers();
-  loadStart = times();
-  loaded = times();
-  whyLoad = numbers();
-  loadStop = numbers();
+  put = this.column(this.whole);
+  loadStart = this.column();
+  loaded = this.column(0);
+  loadStop = this.column(noStop);
   /** Of the stroke; `strokeFor` is the set that it waited for, or what let a belt run on. */
-  stroke = times();
-  whyStroke = numbers();
-  strokeFor = numbers();
-  stroked = times();
-  ready = times();
-  washStop = numbers();
+  stroke = this.column();
+  whyStroke = this.column();
+  strokeFor = this.column();
+  stroked = this.column();
+  ready = this.column();
+  washStop = this.column(noStop);
   /** Of the row that comes out; `out` are left of it when the `fallen` are taken away. */
-  fallen = numbers();
-  out = numbers();
-  discharged = times();
-  dischargeStop = numbers();
-  arrived = times();
+  fallen = this.column(0);
+  out = this.column(this.whole);
+  discharged = this.column();
+  dischargeStop = this.column(noStop);
+  arrived = this.column();
   /** Where a belt stands with what it carries: when the row came onto it, and what let it on. */
-  onto = times();
-  ontoCode = numbers();
+  onto = this.column();
+  ontoCode = this.column();
   /** When, where and by what the way ran on for the last time before it arrived, and the seconds left of that piece. */
-  restart = times();
-  restartCode = numbers();
-  restartPiece = numbers();
-  restartLeft = times();
+  restart = this.column();
+  restartCode = this.column();
+  restartPiece = this.column();
+  restartLeft = this.column();
+
+  /** For rows of so many places. */
+  constructor(places: number) {
+    super(21, places);
+  }
 }
 
 /** Sets of the lanes, from the fill station to the end. */
-export class SetEvents {
-  bottles = numbers();
-  rejected = numbers();
+export class SetEvents extends Columns {
+  bottles = this.column(this.whole);
+  rejected = this.column(0);
   /** Stroke that brought the last of its bottles. */
-  row = numbers();
-  start = times();
-  whyStart = numbers();
-  opened = times();
-  filled = times();
-  released = times();
-  clearStart = times();
-  whyClear = numbers();
-  cleared = times();
-  fillStop = numbers();
-  capStart = times();
-  whyCap = numbers();
-  capped = times();
-  capStop = numbers();
-  left = times();
-  whyLeft = numbers();
-  takeStart = times();
-  whyTake = numbers();
-  taken = times();
-  takeStop = numbers();
+  row = this.column();
+  start = this.column();
+  opened = this.column();
+  /** s that chance gave to the fill. */
+  filling = this.column();
+  filled = this.column();
+  released = this.column();
+  clearStart = this.column();
+  cleared = this.column();
+  fillStop = this.column(noStop);
+  capStart = this.column();
+  capped = this.column();
+  capStop = this.column(noStop);
+  left = this.column();
+  takeStart = this.column();
+  taken = this.column();
+  takeStop = this.column(noStop);
+
+  /** For sets of so many lanes. */
+  constructor(lanes: number) {
+    super(18, lanes);
+  }
 }
 
 /** All events of a shift. */

@@ -1,9 +1,10 @@
+import { CalmPass } from './calm-pass.ts';
 import { ChuteKnots } from './chute-knots.ts';
 import type { ContactSums } from './contact-sums.ts';
 import type { CoreTime } from './core-time.ts';
 import { RowPass } from './row-pass.ts';
 import { SetPass } from './set-pass.ts';
-import { grow, type ShiftEvents } from './shift-events.ts';
+import type { ShiftEvents } from './shift-events.ts';
 import type { ShiftLayout } from './shift-layout.ts';
 import type { ShiftLine } from './shift-line.ts';
 import { ShiftState } from './shift-state.ts';
@@ -15,7 +16,8 @@ import type { StationClocks } from './station-clocks.ts';
  * Method   each row of the washer and each set of the lanes at the earliest moment that all it waits for allows: the
  *          station before, its own station, room behind it, hold rules, caps, and stops, which stretch the work they
  *          strike. Nothing waits for something that comes later in the flow than itself but for room and rules, and these
- *          look back, so one pass along the line is exact and no calendar of events is wanted
+ *          look back, so one pass along the line is exact and no calendar of events is wanted. Rows to which nothing
+ *          happens are passed many at once
  * Assumes  `RowPass`, `SetPass`
  * Cost     O(rows), and O(bottles) where heads draw a time for each or take caps from a chute
  * Source   acceptance reference F2, recursion; stops that count working time, F9
@@ -34,13 +36,16 @@ export class ShiftMachine {
   private readonly state: ShiftState;
   private readonly rows: RowPass;
   private readonly sets: SetPass;
+  private readonly calm: CalmPass | undefined;
   private readonly to: number;
 
-  constructor(line: ShiftLine) {
+  /** `rowByRow`: no rows at once, for who wants to see that they come to the same. */
+  constructor(line: ShiftLine, { rowByRow = false } = {}) {
     this.line = line;
     this.state = new ShiftState(line);
     this.rows = new RowPass(this.state);
     this.sets = new SetPass(this.state);
+    this.calm = rowByRow ? undefined : CalmPass.of(this.state, this.rows, this.sets);
     this.layout = this.state.layout;
     this.events = this.state.events;
     this.clocks = this.state.clocks;
@@ -82,14 +87,19 @@ export class ShiftMachine {
 
   /** One shift; what it gave stands in `counts`, `clocks`, `core` and `contacts`, its events in `events`. */
   run(seed: number, shift: number): void {
-    const { state, rows, sets, layout, to } = this;
+    const { state, rows, sets, layout, calm, to } = this;
     const events = state.events.rows;
     state.begin(seed, shift);
     rows.begin();
     sets.begin();
     this.rowCount = 0;
     for (let row = 0; !this.isOver(row); row++) {
-      if (row + 1 >= events.stroke.length) grow(events);
+      if (calm !== undefined) {
+        row = calm.pass(row);
+        this.rowCount = row;
+        if (this.isOver(row)) break;
+      }
+      if (row + 1 >= events.stroke.length) events.grow();
       rows.load(row);
       rows.stroke(row);
       const out = rows.arrive(row);
@@ -103,7 +113,7 @@ export class ShiftMachine {
     if (layout.load >= 0) {
       // the load goes on as long as it has room, whatever comes of it later
       for (let row = this.rowCount; events.loaded[row - 1]! < to; row++) {
-        if (row + 1 >= events.stroke.length) grow(events);
+        if (row + 1 >= events.stroke.length) events.grow();
         rows.load(row);
         events.stroke[row] = Number.POSITIVE_INFINITY;
         state.loadedRows = row + 1;

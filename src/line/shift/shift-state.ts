@@ -26,7 +26,7 @@ interface Counts {
 export class ShiftState {
   readonly line: ShiftLine;
   readonly layout: ShiftLayout;
-  readonly events: ShiftEvents = { rows: new RowEvents(), sets: new SetEvents() };
+  readonly events: ShiftEvents;
   readonly chances: Chances;
   readonly clocks: StationClocks;
   readonly core: CoreTime;
@@ -42,13 +42,14 @@ export class ShiftState {
   setCount = 0;
   /** Places that were discharged so far. */
   places = 0;
-  private readonly from: number;
-  private readonly to: number;
+  readonly from: number;
+  readonly to: number;
 
   constructor(line: ShiftLine) {
     this.line = line;
     this.layout = layOut(line);
     const { layout } = this;
+    this.events = { rows: new RowEvents(layout.row), sets: new SetEvents(layout.lanes) };
     this.chances = chancesOf([...streams, ...layout.causes.map(({ cause }) => `stop ${cause}`)]);
     this.clocks = new StationClocks(layout, this.chances, streams.length);
     this.conveyorSeconds = line.conveyors.map(({ seconds }) => seconds);
@@ -66,6 +67,8 @@ export class ShiftState {
 
   begin(seed: number, shift: number): void {
     const { counts, from, to } = this;
+    this.events.rows.begin(this.loadedRows);
+    this.events.sets.begin(this.setCount);
     this.chances.begin(seed, shift);
     this.clocks.begin(from, to);
     this.core.begin(from, to);

@@ -58,11 +58,11 @@ export class StationClocks {
   done = 0;
   private readonly layout: ShiftLayout;
   /** Working seconds of a station, and at how many of them the next cause strikes, by station and by cause. */
-  private readonly worked: Float64Array;
-  private readonly nextStrike: Float64Array;
+  readonly worked: Float64Array;
+  readonly nextStrike: Float64Array;
   private readonly strikeAt: Float64Array;
   /** When the next stop by the clock begins, and its number. */
-  private readonly nextDown: Float64Array;
+  readonly nextDown: Float64Array;
   private readonly downNumber: Int32Array;
   private readonly own: readonly (readonly number[])[];
   private readonly between: readonly (() => number)[];

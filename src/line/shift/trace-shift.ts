@@ -1,14 +1,5 @@
 import type { ChuteTrace } from './chute-at.ts';
-import {
-  noRoom,
-  notSetUp,
-  own,
-  type RowEvents,
-  ruled,
-  type SetEvents,
-  standing,
-  supplied,
-} from './shift-events.ts';
+import { notSetUp, type RowEvents, ruled, type SetEvents, standing, supplied } from './shift-events.ts';
 import type { ShiftLayout } from './shift-layout.ts';
 import type { ShiftLine } from './shift-line.ts';
 import { ShiftMachine } from './shift-machine.ts';
@@ -164,7 +155,7 @@ export const traceShift = (line: ShiftLine, seed: number, shift: number): ShiftT
         of.work('fill', sets.opened[j]!, sets.filled[j]!, sets.fillStop[j]!);
         of.work('lower', sets.filled[j]!, sets.released[j]!, sets.fillStop[j]!);
         const waitsFor = tag(layout.closing, layout.takeOff);
-        if (sets.whyClear[j] === noRoom) of.add('blocked', 0, sets.clearStart[j]!, { waitsFor });
+        if (sets.clearStart[j]! > sets.released[j]!) of.add('blocked', 0, sets.clearStart[j]!, { waitsFor });
         of.work('clearOut', sets.clearStart[j]!, sets.cleared[j]!, sets.fillStop[j]!);
       }
     },
@@ -176,7 +167,8 @@ export const traceShift = (line: ShiftLine, seed: number, shift: number): ShiftT
       for (let j = 0; j < setCount; j++) {
         of.add('starved', 0, sets.capStart[j]!, { waitsFor: tag(layout.fill, layout.washer, layout.load) });
         of.work('cap', sets.capStart[j]!, sets.capped[j]!, sets.capStop[j]!);
-        if (sets.whyLeft[j] !== own) of.add('blocked', 0, sets.left[j]!, { waitsFor: tag(layout.takeOff) });
+        if (sets.left[j]! > sets.capped[j]!)
+          of.add('blocked', 0, sets.left[j]!, { waitsFor: tag(layout.takeOff) });
       }
     },
     'starved',
