@@ -20,10 +20,13 @@ const allEntries = async (): Promise<readonly SheetEntry[]> =>
   (await import('../sheets/registry.ts')).sheetEntries;
 
 const findEntry = async (id: string): Promise<Result<SheetEntry>> => {
+  const alone = await loadSheet(id);
+  if (alone !== undefined) return accept(alone);
+  const entries = await allEntries();
   // `pipe-loss` alone will do where only one discipline has it
-  const found = await loadSheet(id);
-  if (found !== undefined) return accept(found);
-  const ids = (await allEntries()).map(({ sheet }) => sheet.id);
+  const found = entries.filter(({ sheet }) => sheet.id === id || sheet.id.split('/')[1] === id);
+  if (found.length === 1 && found[0] !== undefined) return accept(found[0]);
+  const ids = entries.map(({ sheet }) => sheet.id);
   const nearest = nearestName(id, id.includes('/') ? ids : ids.map((one) => one.split('/')[1] ?? one));
   return refuse(
     nearest === undefined

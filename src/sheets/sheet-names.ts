@@ -1,4 +1,4 @@
-/** Names of the sheets by their discipline, so that one of them can be loaded without the others. */
+/** Names of the sheets by their discipline, so that one is loaded without the others. Made from the registry. */
 export const sheetNames = {
   water: [
     'water-density',
@@ -67,6 +67,7 @@ export const sheetNames = {
     'flows-together',
     'flow-left',
     'tie-in-pressure',
+    'height-above',
   ],
   rate: [
     'bottle-rate',
@@ -163,6 +164,10 @@ export const sheetNames = {
     'oil-class',
     'treatment-chain',
     'compressors-together',
+    'aftercooler-outlet',
+    'cut-in-pressure',
+    'switching-band',
+    'receiver-least',
   ],
   power: [
     'motor-current-us',
@@ -212,6 +217,7 @@ export const sheetNames = {
     'through-transformer',
     'parallel-conductors',
     'motors-input',
+    'starting-current',
   ],
   hygiene: [
     'sanitising-rule',
@@ -253,6 +259,7 @@ export const sheetNames = {
     'carry-over-ph',
     'caustic-make-up',
     'solution-concentration',
+    'wetted-share',
   ],
   heat: [
     'saturated-steam',
@@ -273,6 +280,7 @@ export const sheetNames = {
     'heat-together',
     'vapour-together',
     'wet-steam',
+    'loss-per-kelvin',
   ],
   building: [
     'foot-load',
@@ -287,6 +295,8 @@ export const sheetNames = {
     'liquid-mass',
     'lengths-together',
     'tipping-edge',
+    'foot-diameter',
+    'mass-aboard',
   ],
   lifting: ['two-point-weighing', 'corner-weighing', 'sling-leg', 'off-centre-sling', 'sling-plan'],
   contents: [
@@ -307,6 +317,7 @@ export const sheetNames = {
     'uk-lot',
     'handbook-133-lot',
     'handbook-133-scale',
+    'handbook-133-tares',
     'average-scale',
     'measuring-container',
     'gauge-study',
@@ -340,10 +351,13 @@ export const sheetNames = {
     'outlier-test',
     'normality-test',
     'combined-uncertainty',
+    'correlated-uncertainty',
     'time-interval',
     'meter-allowance',
     'valve-air-allowance',
     'kv-allowance',
+    'measured-allowance',
+    'first-bottles',
   ],
   safety: [
     'stop-time-used',
