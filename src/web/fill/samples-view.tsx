@@ -188,7 +188,7 @@ const ContainerPart = ({
   const step = of.measuringContainer === undefined ? undefined : of.steps[of.measuringContainer];
   const verdict = step?.outputs.verdict;
   return (
-    <p className="lot-rule">
+    <div className="lot-rule">
       <label>
         <span>{say('samples.stated')}</span>
         <input
@@ -206,7 +206,7 @@ const ContainerPart = ({
           })}
         </GoLink>
       )}
-    </p>
+    </div>
   );
 };
 
