@@ -63,6 +63,21 @@ it('an overload relay is read against the book, and one of which the book says n
   expect(floorOf(bare, 'LARKMOOR').checks.some(({ check }) => check.id === 'overload -M1')).toBe(false);
 });
 
+it('a counter whose maker says how far it may err is held against a weighed volume, within that and one pulse', () => {
+  const station = demo.line?.stations?.findIndex(({ kind }) => kind === 'fill');
+  const book = demoWith({ path: `/line/stations/${station}/lanes/0/meter/class`, value: '± 0.5 %' });
+  const { check } = checkOf(floorOf(proofOf(book), 'LARKMOOR'), 'pulses -Y11');
+  expect(floorOf(bare, 'LARKMOOR').checks.some((one) => one.check.sort === 'pulses')).toBe(false);
+  const state = (...readings: readonly string[]) =>
+    checkOf(
+      floorOf(proofOf(book, recorded([triedOn(book, 'LARKMOOR', check, { readings })])), 'LARKMOOR'),
+      check.id,
+    ).state;
+  // by hand: 402 pulses a litre, of a fill of 2.010 L one pulse is 0.498 a litre: 399.49 to 404.51
+  expect(state('399.6 /L', '402 /L', '404.4 /L')).toBe('proved');
+  expect(state('399.6 /L', '402 /L', '404.6 /L')).toBe('failed');
+});
+
 it('regulators, first flushes and counters come in the stages in which they can be tried', () => {
   const stageOf = (id: string) => checkOf(floorOf(bare, 'LARKMOOR'), id).check.stage;
   expect(stageOf('regulator AIR-1')).toBe('air');

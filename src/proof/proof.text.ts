@@ -52,6 +52,7 @@ const sort: Words<CheckSort> = {
   regulator: 'regulator: {a}',
   flush: 'flushed before it is joined: {a}',
   counter: 'counter: {a}',
+  pulses: 'counter against a known volume: {a}',
   utility: '{question}',
   effect: '{a} → {b}',
   noEffects: 'what {a} stops',
@@ -115,6 +116,8 @@ const expect: Words<CheckSort> = {
   flush:
     'Through an open end, before the line hangs on it, until it runs clean: no chips, rust, oil or sealing tape in a white cloth or a glass.',
   counter: 'Stands still with the lane shut, counts up with it open, and starts the next fill from nothing.',
+  pulses:
+    'Pulses that were counted, by the volume that was weighed or measured: at least one fill let through without a stop, no drop lost.',
   utility: 'Read where the site brings it, while the line draws.',
   effect: 'Cause given: {effect}{category}.',
   noEffects: 'The book does not say what it stops: that is asked before it can be tried.',

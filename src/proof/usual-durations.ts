@@ -20,6 +20,7 @@ const usual: Readonly<Record<CheckSort, number>> = {
   regulator: 10 * minute,
   flush: 30 * minute,
   counter: 5 * minute,
+  pulses: 20 * minute,
   utility: 20 * minute,
   effect: 5 * minute,
   noEffects: 5 * minute,

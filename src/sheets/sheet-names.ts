@@ -1,4 +1,5 @@
 /** Names of the sheets by their discipline, so that one is loaded without the others. Made from the registry. */
+// biome-ignore format: a name to the line, however many a discipline has
 export const sheetNames = {
   water: [
     'water-density',
@@ -298,7 +299,13 @@ export const sheetNames = {
     'foot-diameter',
     'mass-aboard',
   ],
-  lifting: ['two-point-weighing', 'corner-weighing', 'sling-leg', 'off-centre-sling', 'sling-plan'],
+  lifting: [
+    'two-point-weighing',
+    'corner-weighing',
+    'sling-leg',
+    'off-centre-sling',
+    'sling-plan',
+  ],
   contents: [
     'air-density',
     'density-in-air',
@@ -353,6 +360,7 @@ export const sheetNames = {
     'combined-uncertainty',
     'correlated-uncertainty',
     'time-interval',
+    'pulses-of-volume',
     'meter-allowance',
     'valve-air-allowance',
     'kv-allowance',

@@ -13,6 +13,7 @@ export const checkSorts = [
   'regulator',
   'flush',
   'counter',
+  'pulses',
   'utility',
   'effect',
   'noEffects',

@@ -1,7 +1,12 @@
+import { type Book, valueAt } from '../../book/index.ts';
+import type { Figure } from '../../floor/assessment.ts';
+import { readEntry } from '../../quantity/read-entry.ts';
+import { pulsesOfVolumeSheet } from '../../sheets/contents/pulses-of-volume.ts';
 import type { Check } from '../check.ts';
 import { makeCheck } from '../make-check.ts';
 import { placeFigure } from '../place-figure.ts';
 import type { ProofContext } from '../proof-context.ts';
+import { sheetLimit } from '../sheet-limit.ts';
 
 /** A dial of an overload relay or a gauge behind a regulator is set no nearer than this; common practice. */
 const dialShare = 0.05;
@@ -79,10 +84,50 @@ const counters = ({ book }: ProofContext): readonly Check[] =>
       : [],
   );
 
+/** The class of a meter as a share, where its maker's words are one: `0.5 %`, `± 0.5 %`. */
+const classShare = (book: Book, path: string): Figure | undefined => {
+  const said = valueAt(book, path);
+  if (typeof said !== 'string') return undefined;
+  const read = readEntry(said.replace(/^\s*(?:±|\+\/-)\s*/, ''), 'ratio', { path });
+  return read.ok
+    ? { id: path, kind: 'ratio', path, value: read.value.value, assumed: [], missing: [] }
+    : undefined;
+};
+
+/** Each meter whose maker says how far it may err: its count against a volume that was weighed or measured. */
+const knownVolumes = ({ book }: ProofContext): readonly Check[] =>
+  (book.line?.stations ?? []).flatMap((station, s) =>
+    (station.kind === 'fill' ? (station.lanes ?? []) : []).flatMap(({ tag, pulses, out }, l) => {
+      const lane = `/line/stations/${s}/lanes/${l}`;
+      const meterClass = classShare(book, `${lane}/meter/class`);
+      if (pulses === undefined || out === true || meterClass === undefined) return [];
+      const level = '/line/formats/0/level';
+      const given = {
+        pulses: placeFigure(book, `${lane}/pulses`, 'pulseDensity'),
+        volume: placeFigure(book, level, 'volume'),
+        meterClass,
+      };
+      const bound = (sense: 'least' | 'most', output: 'lowest' | 'highest') =>
+        sheetLimit(pulsesOfVolumeSheet, given, output, { sense, id: `${lane}/pulses`, kind: 'pulseDensity' });
+      const limits = [bound('least', 'lowest'), bound('most', 'highest')];
+      return [
+        makeCheck('pulses', [tag], 'wet', {
+          instrument: 'scale',
+          readings: 3,
+          limits,
+          missing: [...new Set(limits.flatMap(({ figure }) => figure.missing))],
+          places: [`${lane}/pulses`, `${lane}/meter/class`, level],
+          after: [`counter ${tag}`],
+        }),
+      ];
+    }),
+  );
+
 /** What stands between a line that was joined and its first start, beside bonds, insulation, voltage, rotation and signals. */
 export const firstStartChecks = (c: ProofContext): readonly Check[] => [
   ...overloads(c),
   ...regulators(c),
   ...flushes(c),
   ...counters(c),
+  ...knownVolumes(c),
 ];

@@ -128,6 +128,9 @@ import { presetOfLineSheet } from './preset-of-line.ts';
 import { productAtReferenceCases } from './product-at-reference.cases.ts';
 import { productAtReferenceText } from './product-at-reference.text.ts';
 import { productAtReferenceSheet } from './product-at-reference.ts';
+import { pulsesOfVolumeCases } from './pulses-of-volume.cases.ts';
+import { pulsesOfVolumeText } from './pulses-of-volume.text.ts';
+import { pulsesOfVolumeSheet } from './pulses-of-volume.ts';
 import { referenceTemperatureCases } from './reference-temperature.cases.ts';
 import { referenceTemperatureText } from './reference-temperature.text.ts';
 import { referenceTemperatureSheet } from './reference-temperature.ts';
@@ -228,6 +231,7 @@ export const contentsEntries: readonly SheetEntry[] = [
   sheetEntry(combinedUncertaintySheet, combinedUncertaintyCases, combinedUncertaintyText),
   sheetEntry(correlatedUncertaintySheet, correlatedUncertaintyCases, correlatedUncertaintyText),
   sheetEntry(timeIntervalSheet, timeIntervalCases, timeIntervalText),
+  sheetEntry(pulsesOfVolumeSheet, pulsesOfVolumeCases, pulsesOfVolumeText),
   sheetEntry(meterAllowanceSheet, meterAllowanceCases, meterAllowanceText),
   sheetEntry(valveAirAllowanceSheet, valveAirAllowanceCases, valveAirAllowanceText),
   sheetEntry(kvAllowanceSheet, kvAllowanceCases, kvAllowanceText),
