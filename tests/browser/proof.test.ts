@@ -312,7 +312,7 @@ describe('the file of a witness', () => {
       const check = far.page.locator('details.check').first();
       await check.locator('summary').click();
       await check.locator('textarea').fill('is the <third> foot down?');
-      await far.page.locator('[name="answers"]').selectOption({ label: 'Larkmoor: ready to energise' });
+      await far.page.locator('[name="answers"]').selectOption({ label: 'Larkmoor: Ready to energise' });
       await far.page.locator('[name="accepted"][value="with open points"]').check();
       await far.page.locator('#reply [type="submit"]').click();
       await far.page.locator('#reply-name').waitFor();
