@@ -43,6 +43,7 @@ export const ProofPage = ({
       <WithRecords>
         <WithProof
           asked={check}
+          coming={<p className="quiet">{say('page.loading')}</p>}
           absent={
             <p className="message">
               {say('proving.noFloor')}{' '}

@@ -1,5 +1,6 @@
 import { createContext, type ReactElement, type ReactNode, useContext, useMemo } from 'react';
 import type { Book } from '../../book/index.ts';
+import type { Assessment } from '../../floor/assessment.ts';
 import {
   type BookProof,
   type CheckSentences,
@@ -11,10 +12,12 @@ import { useKeptChoice } from '../state/kept-choice.ts';
 import { useKeptRecords } from '../state/kept-records.tsx';
 import { usePage, usePagePart, useWords } from '../state/page-context.ts';
 import { checkUnit } from './check-unit.ts';
+import { useWorkedOut } from './use-worked-out.ts';
 
 /** What the page speaks of: the floor that is chosen, and what its records say of the checks of the book. */
 export interface ShownProof {
   readonly book: Book;
+  readonly assessment: Assessment;
   readonly proof: BookProof;
   readonly floor: FloorProof;
   /** What is said of its checks, in the words and units of the reader. */
@@ -36,24 +39,30 @@ export const useProof = (): ShownProof => {
 export const WithProof = ({
   asked,
   absent,
+  coming,
   children,
 }: {
   readonly asked: string | undefined;
   readonly absent: ReactNode;
+  /** What stands there until it is worked out. */
+  readonly coming: ReactNode;
   readonly children: ReactNode;
 }): ReactElement => {
   const page = usePage();
   const id = usePagePart((state) => state.id);
-  const book = usePagePart((state) => state.book);
-  const assessment = usePagePart((state) => state.assessment);
+  const { book, assessment } = useWorkedOut() ?? {};
   const units = usePagePart((state) => state.units);
   const words = useWords();
-  const { standing } = useKeptRecords();
+  const { standing, load } = useKeptRecords();
+  // what is read in a moment is not judged without first
+  const isReading = load === 'loading';
   const [chosen, chooseFloor] = useKeptChoice<string>(page, `proof-floor/${id}`);
   const proof = useMemo(
     () =>
-      book === undefined || assessment === undefined ? undefined : proofOfRecords(book, assessment, standing),
-    [book, assessment, standing],
+      book === undefined || assessment === undefined || isReading
+        ? undefined
+        : proofOfRecords(book, assessment, standing),
+    [book, assessment, standing, isReading],
   );
   const says = useMemo(
     () =>
@@ -69,7 +78,9 @@ export const WithProof = ({
     [book, words, units],
   );
   const shown = useMemo((): ShownProof | undefined => {
-    if (book === undefined || proof === undefined || says === undefined) return undefined;
+    if (book === undefined || assessment === undefined || proof === undefined || says === undefined) {
+      return undefined;
+    }
     const floor =
       proof.floors.find((one) => one.floor === chosen) ??
       proof.floors.find(({ role }) => role === 'built on') ??
@@ -77,13 +88,14 @@ export const WithProof = ({
     if (floor === undefined) return undefined;
     return {
       book,
+      assessment,
       proof,
       floor,
       says,
       chooseFloor,
       asked,
     };
-  }, [book, proof, says, chosen, chooseFloor, asked]);
-  if (shown === undefined) return <>{absent}</>;
+  }, [book, assessment, proof, says, chosen, chooseFloor, asked]);
+  if (shown === undefined) return <>{proof === undefined ? coming : absent}</>;
   return <ProofContext value={shown}>{children}</ProofContext>;
 };

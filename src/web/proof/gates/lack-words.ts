@@ -19,13 +19,12 @@ const parentOf = (path: string): string => path.replace(/\/[^/]+$/, '');
 
 /** What each lack of a gate is called, and the door to where it is answered. */
 export const useLackWords = (): ((lack: Lack) => LackWords) => {
-  const { book, proof, floor, says } = useProof();
+  const { book, assessment, proof, floor, says } = useProof();
   const words = useWords();
   const id = usePagePart((state) => state.id);
-  const assessment = usePagePart((state) => state.assessment);
   return useMemo(() => {
     const waits = new Set(proof.waits.map(({ wait }) => wait));
-    const utilities = assessment?.floors.find((one) => one.floor === floor.floor)?.utilities.findings ?? [];
+    const utilities = assessment.floors.find((one) => one.floor === floor.floor)?.utilities.findings ?? [];
     const asUtility = new Set(utilities.map((one) => one.id));
     const rowOf = (path: string): { readonly row: string; readonly number?: string } => {
       const [, row = path, number] = /^(.*)\/(\d+)$/.exec(path) ?? [];

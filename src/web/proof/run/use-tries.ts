@@ -3,6 +3,7 @@ import { type ProvedCheck, triesOf } from '../../../proof/index.ts';
 import { type KnownTries, readTries } from '../../commands/read-records.ts';
 import { useKeptRecords } from '../../state/kept-records.tsx';
 import { usePage, usePagePart } from '../../state/page-context.ts';
+import { useProof } from '../with-proof.tsx';
 
 /** The tries before the one that counts, as far as they are here, and how many there are besides. */
 export interface EarlierTries {
@@ -17,7 +18,7 @@ export interface EarlierTries {
 export const useTries = (floor: string, { check, inForce, earlier: here }: ProvedCheck): EarlierTries => {
   const page = usePage();
   const id = usePagePart((state) => state.id);
-  const book = usePagePart((state) => state.book);
+  const { book } = useProof();
   const { standing, waiting } = useKeptRecords();
   const [told, setTold] = useState<KnownTries>();
   const last = inForce?.result.id;
@@ -33,7 +34,7 @@ export const useTries = (floor: string, { check, inForce, earlier: here }: Prove
       over = true;
     };
   }, [page, id, floor, check.id, last, isSent]);
-  if (book === undefined || told === undefined || told.of !== last) return { earlier: here, more: 0 };
+  if (told === undefined || told.of !== last) return { earlier: here, more: 0 };
   const known = new Set(standing.records.map((record) => record.id));
   const behind = told.records.filter(({ record }) => !known.has(record.id));
   const { results } = triesOf(book, {

@@ -18,14 +18,12 @@ export const WitnessPart = (): ReactElement => {
   const { say, translation } = page.words;
   const id = usePagePart((state) => state.id);
   const units = usePagePart((state) => state.units);
-  const assessment = usePagePart((state) => state.assessment);
-  const { book } = useProof();
+  const { book, assessment } = useProof();
   const { waiting } = useKeptRecords();
   const [refused, setRefused] = useState('');
   const [busy, setBusy] = useState(false);
   const [made, setMade] = useState<WitnessFile>();
   const make = async (): Promise<void> => {
-    if (assessment === undefined) return;
     setBusy(true);
     const all = await readRecords(page, id);
     if (all === 'unreachable' || 'refused' in all) {

@@ -8,7 +8,7 @@ import {
 } from '../../../proof/settings/index.ts';
 import type { SettingMoment } from '../../../record/setting-moments.ts';
 import { useKeptRecords } from '../../state/kept-records.tsx';
-import { usePagePart, useWords } from '../../state/page-context.ts';
+import { useWords } from '../../state/page-context.ts';
 import { useProof } from '../with-proof.tsx';
 
 /** The register over the records that are here, and the moment at which is read. */
@@ -29,23 +29,18 @@ export const useRegister = (): ShownRegister => {
   return shown;
 };
 
-export const WithRegister = ({ children }: { readonly children: ReactNode }): ReactElement | null => {
-  const { book, floor } = useProof();
+export const WithRegister = ({ children }: { readonly children: ReactNode }): ReactElement => {
+  const { book, assessment, floor } = useProof();
   const { records } = useKeptRecords();
-  const assessment = usePagePart((state) => state.assessment);
   const { say, numbers } = useWords();
   const [chosen, setChosen] = useState<SettingMoment>();
   const moment = chosen ?? (floor.role === 'bound for' ? 'as left' : 'run-off');
   // a key in a form changes no record
-  const register = useMemo(
-    () => (assessment === undefined ? undefined : settingRegister(book, assessment, records)),
-    [book, assessment, records],
-  );
+  const register = useMemo(() => settingRegister(book, assessment, records), [book, assessment, records]);
   const says = useMemo(() => settingWords(book, say, numbers), [book, say, numbers]);
-  const shown = useMemo((): ShownRegister | undefined => {
-    if (register === undefined) return undefined;
+  const shown = useMemo((): ShownRegister => {
     const floorAt = (at: SettingMoment): string => floorOfMoment(book, at) ?? floor.floor;
     return { register, says, moment, chooseMoment: setChosen, floorAt };
   }, [register, says, moment, book, floor.floor]);
-  return shown === undefined ? null : <RegisterContext value={shown}>{children}</RegisterContext>;
+  return <RegisterContext value={shown}>{children}</RegisterContext>;
 };
