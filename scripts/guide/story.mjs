@@ -102,6 +102,7 @@ export const openStory = async ({ browser, address, keep }) => {
       await on.goto(new URL(`/books/flagon-line${path}`, address).href);
       await on.locator('#figures, main').first().waitFor();
     },
+    keep,
     /** Goes to another page by the navigation. */
     go: (name) => page.locator('.nav').getByRole('link', { name, exact: true }).click(),
     /** Goes to another question of a page. */

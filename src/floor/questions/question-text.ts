@@ -10,6 +10,8 @@ const partText = (part: PlacePart, words: SheetWords): string => {
   return part.is === 'field' ? word : `${word} ${part.number}`;
 };
 
+const bare = (text: string): string => text.toLowerCase().replace(/\.$/, '');
+
 /**
  * The question that asks for a place of the book: its name, then what the schema says that belongs there.
  *
@@ -22,5 +24,8 @@ export const questionText = (book: Book, path: string, words: SheetWords): strin
   const help = placeAt(book, path)?.help;
   const about = help !== undefined && words.has(help) ? words.say(help) : '';
   const asked = `${name.charAt(0).toUpperCase()}${name.slice(1)}`;
-  return about === '' ? asked : `${asked}: ${about}`;
+  const last = own.at(-1);
+  // `length: Length.` would say the same twice
+  const saysNoMore = last !== undefined && bare(about) === bare(partText(last, words));
+  return about === '' || saysNoMore ? asked : `${asked}: ${about}`;
 };

@@ -95,7 +95,9 @@ describe('the certificate', () => {
     expect(gate.lacks.length).toBeGreaterThan(0);
     const rows = text.match(/(?:builder|site)\n/g) ?? [];
     expect(rows.length).toBeGreaterThanOrEqual(gate.lacks.length);
-    expect(text).toContain(gate.gate);
+    expect(text).toContain(paper.say(`proof.gate.${gate.gate}`));
+    expect(text).toContain('overload dial, wash pump -M2');
+    expect(text).not.toMatch(/\b(?:throttleOut|changePart|airRegulator)\b/);
     for (const head of heads) expect(text).toContain(head.hash);
   });
 });

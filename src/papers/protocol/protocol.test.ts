@@ -73,6 +73,12 @@ describe('the protocol of a floor', () => {
     for (const head of heads) expect(text).toContain(head.hash);
   });
 
+  it('counts bottles where bottles pass, and starts where a machine starts', () => {
+    const text = unbroken(blank.text);
+    expect(text).toContain(unbroken('at most 20/h'));
+    expect(text).not.toContain(unbroken('20 bottles/h'));
+  });
+
   it('stays within the page, and says nothing by its key', () => {
     for (const pdf of [blank, filled]) {
       expect(outside(pdf)).toEqual([]);
