@@ -1,4 +1,4 @@
-import { type ReactElement, useEffect, useRef } from 'react';
+import { type ReactElement, useLayoutEffect, useRef } from 'react';
 import { ScrollRegion } from '../shell/scroll-region.tsx';
 import { useWords } from '../state/page-context.ts';
 import { formulaParts } from './formula-parts.ts';
@@ -23,7 +23,8 @@ export const Formula = ({ lines }: { readonly lines: readonly string[] }): React
   const ref = useRef<HTMLDivElement>(null);
   const label = useWords().say('working.formula');
   const tex = lines.join('\n');
-  useEffect(() => {
+  // before the page is painted: the formula of another sheet must not stand under this one's name
+  useLayoutEffect(() => {
     let gone = false;
     const typeset = async (): Promise<void> => {
       const { default: temml } = await import('temml');

@@ -13,7 +13,7 @@ import type { OpenedFigure } from './opened-figure.ts';
 import { Remedies } from './remedies.tsx';
 import { UtilityWords } from './utility-words.tsx';
 import { WidthCauses } from './width-causes.tsx';
-import { IntervalText, WorkingBody } from './working-body.tsx';
+import { WorkingBody } from './working-body.tsx';
 import { OpenPlaces } from './working-inputs.tsx';
 
 const useTitle = (): ((opened: Opened) => string) => {
@@ -95,7 +95,7 @@ const Measure = ({ at }: { readonly at: OpenedFigure }): ReactElement | null => 
       {margin !== undefined && <span className="quiet">{margin}</span>}
       {figure.low !== undefined && figure.high !== undefined && figure.high > figure.low && (
         <span className="quiet">
-          <IntervalText low={figure.low} high={figure.high} kind={figure.kind} />
+          {words.say('working.interval', { low: text(figure.low), high: text(figure.high) })}
         </span>
       )}
     </p>

@@ -2,7 +2,6 @@ import type { ReactElement } from 'react';
 import type { FloorAssessment, Working } from '../../floor/assessment.ts';
 import { formatNumber } from '../../quantity/index.ts';
 import type { Sheet, Source } from '../../sheets/frame.ts';
-import type { ShownQuantity } from '../field/shown-quantity.tsx';
 import { GoLink } from '../shell/go-link.tsx';
 import { useWords } from '../state/page-context.ts';
 import type { Words } from '../words/words.ts';
@@ -75,19 +74,4 @@ export const WorkingBody = ({ floor, working, sheet }: WorkingBodyProps): ReactE
       </ul>
     </div>
   );
-};
-
-/** The two ends of a figure's 95 % interval. */
-export const IntervalText = ({
-  low,
-  high,
-  kind,
-}: {
-  readonly low: number;
-  readonly high: number;
-  readonly kind: Parameters<typeof ShownQuantity>[0]['kind'];
-}): ReactElement => {
-  const words = useWords();
-  const text = (value: number) => words.quantity(value, kind, { units: 'book', digits: 3 }).text;
-  return <span>{words.say('working.interval', { low: text(low), high: text(high) })}</span>;
 };

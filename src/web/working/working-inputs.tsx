@@ -68,7 +68,8 @@ export const WorkingInputs = ({ floor, working, sheet }: WorkingInputsProps): Re
   return (
     <dl className="inputs">
       {Object.entries(sheet.inputs).map(([name, field]) => {
-        const value = working.inputs[name];
+        const given = working.inputs[name];
+        const value = given ?? (field.type === 'list' ? undefined : field.assumed);
         const origins = originsOf(name);
         const paths = origins.filter((origin) => 'path' in origin);
         const editable = paths.filter(({ path }) => shown !== undefined && isEditable(valueAt(shown, path)));
@@ -106,6 +107,9 @@ export const WorkingInputs = ({ floor, working, sheet }: WorkingInputsProps): Re
                     </button>
                   )}
                 </dd>
+                {given === undefined && value !== undefined && (
+                  <dd className="under">{words.say('working.assumed')}</dd>
+                )}
                 {editable.map(({ path, assumed }) => (
                   <dd className="under" key={path}>
                     {shown !== undefined && words.placeName(shown, path).split(', ').slice(1).join(', ')}{' '}

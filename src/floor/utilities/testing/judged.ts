@@ -5,7 +5,7 @@ import { makeTracer } from '../../tracer.ts';
 import { makeCalculation } from '../calculation.ts';
 import { inquiryOf } from '../inquiry.ts';
 import { askDraw, judgeNeed } from '../judge-need.ts';
-import { needId } from '../need.ts';
+import { needId, type UtilityLever } from '../need.ts';
 import { drawsOf, needsOf } from '../needs-of.ts';
 import type { UtilityFigure, UtilityFinding } from '../utility-finding.ts';
 
@@ -28,20 +28,24 @@ export const figureOf = (book: Book, id: string, of?: string): UtilityFigure => 
   return askDraw(draw, bookReader(book), inquiryOf(where, makeTracer()))();
 };
 
-/** Verdict after each step of a lever, from the least change on. */
-export const stepsOf = (
-  book: Book,
-  id: string,
-  lever: string,
-): readonly { readonly text: string; readonly value: number; readonly verdict: Verdict }[] => {
+/** Steps of a lever of one question, from the least change on. */
+export const stepsAt = (book: Book, id: string, lever: string): ReturnType<UtilityLever['steps']> => {
   const need = needsOf(book, 0).find((each) => needId(each) === id);
   const found = need
     ?.levers?.(makeCalculation(bookReader(book), inquiryOf(where)))
     .find((each) => each.id === lever);
   if (found === undefined) throw new Error(`${id} has no ${lever}`);
-  return found.steps().map(({ patches, text, value }) => ({
+  return found.steps();
+};
+
+/** Verdict after each of them. */
+export const stepsOf = (
+  book: Book,
+  id: string,
+  lever: string,
+): readonly { readonly text: string; readonly value: number; readonly verdict: Verdict }[] =>
+  stepsAt(book, id, lever).map(({ patches, text, value }) => ({
     text,
     value,
     verdict: judged(tryPatches(book, patches), id).verdict,
   }));
-};
