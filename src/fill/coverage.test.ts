@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { coverageOf } from './testing/coverage.ts';
+import { floorPair } from './testing/floor-pair.ts';
 import { otherModelPair } from './testing/other-model.ts';
 
 /**
@@ -23,7 +24,8 @@ describe.each(['gravity', 'main', 'pumped'] as const)('trials on a poor %s suppl
 describe('all strata together', () => {
   it('hold the truth nine times in ten', () => {
     const all = (['gravity', 'main', 'pumped'] as const).map((source) =>
-      coverageOf({ source, lanes: 2, bottles: 5 }, 100, 4711),
+      // the widths are looked at above
+      coverageOf({ source, lanes: 2, bottles: 5 }, 100, 4711, floorPair, 0),
     );
     const share = (of: 'volumeInside' | 'timeInside'): number =>
       all.reduce((sum, each) => sum + each[of], 0) / all.length;
@@ -35,7 +37,7 @@ describe('all strata together', () => {
 
 describe('a truth of another model', () => {
   it.each(['gravity', 'main', 'pumped'] as const)('lies within the allowances: %s', (source) => {
-    const found = coverageOf({ source, lanes: 2, bottles: 6 }, 60, 99, otherModelPair);
+    const found = coverageOf({ source, lanes: 2, bottles: 6 }, 60, 99, otherModelPair, 0);
     // at least 85 %, less 3 sigma of 60 pairs
     expect(found.volumeInside).toBeGreaterThan(0.85 - 0.12);
     expect(found.timeInside).toBeGreaterThan(0.85 - 0.12);
