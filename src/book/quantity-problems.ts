@@ -8,6 +8,7 @@ import { formAt } from './form-at.ts';
 import { pointerOf } from './pointer.ts';
 import { problemOf, shown } from './problem-of.ts';
 import type { Bounds, QuantityMeta } from './schema/quantity.ts';
+import { spacedName } from './spaced-name.ts';
 import { valueAt } from './value-at.ts';
 import { walk } from './walk.ts';
 
@@ -82,7 +83,7 @@ const orderProblems = (
     if (one === undefined || other === undefined) return [];
     if (sign === '<' ? one < other : one <= other) return [];
     const code = sign === '<' ? 'BOOK_NOT_LESS' : 'BOOK_MORE_THAN';
-    const parts = { than: second, limit: writtenAs(value[second]) };
+    const parts = { than: spacedName(second), limit: writtenAs(value[second]) };
     return [problemOf(code, [...steps, first], { given: writtenAs(value[first]), parts })];
   });
 

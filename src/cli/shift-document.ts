@@ -88,6 +88,9 @@ const answerSchema = z.strictObject({
   hold: z
     .strictObject({
       period: number.describe('Seconds of a set of the lanes'),
+      byBelts: number
+        .optional()
+        .describe('Seconds of it that conveyors cost which stand with what stands at their ends'),
       chain: chainSchema,
       next: z.strictObject({ period: number, shorter: number, steps: chainSchema }).optional(),
     })
@@ -190,12 +193,13 @@ const shownDocument = ({ mean, low, high, working: of }: Shown): z.infer<typeof 
   ...(of === undefined ? {} : { working: of }),
 });
 
-const holdDocument = ({ hold, period, next }: Omit<BoundShift, 'line'>) =>
+const holdDocument = ({ hold, period, byBelts, next }: Omit<BoundShift, 'line'>) =>
   hold === undefined || period === undefined
     ? {}
     : {
         hold: {
           period,
+          ...(byBelts === undefined ? {} : { byBelts }),
           chain: chainDocument(hold.chain),
           ...(next === undefined
             ? {}

@@ -61,7 +61,7 @@ const minutesTable = (say: Sayer, { minutes }: ShiftAnswer): string =>
   ]);
 
 const chainLines = (say: Sayer, { bound }: ShiftAnswer): readonly string[] => {
-  const { hold, next, period, worth } = bound;
+  const { hold, next, period, byBelts, worth } = bound;
   if (hold === undefined || period === undefined) return [];
   const said = (steps: readonly { step: string; seconds: number; lane?: string }[]): string =>
     steps
@@ -72,6 +72,7 @@ const chainLines = (say: Sayer, { bound }: ShiftAnswer): readonly string[] => {
       .reduce((first, following) => words.say('hold.then', { first, next: following }));
   return [
     words.say('shift.chain', { steps: said(hold.chain), period: say.seconds(period) }),
+    ...(byBelts === undefined ? [] : [words.say('shift.belts', { seconds: say.seconds(byBelts) })]),
     ...(next === undefined
       ? []
       : [words.say('shift.next', { shorter: say.seconds(next.shorter), steps: said(next.steps) })]),

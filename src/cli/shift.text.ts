@@ -65,6 +65,7 @@ export const shiftText: Bundle = {
     'shift.why.takeOff': 'bottles were not taken off fast enough',
     'shift.why.start': 'the first bottles were waited for',
     'shift.chain': 'pace set by {steps}: {period} a set',
+    'shift.belts': 'conveyors that do not accumulate make up {seconds} of it',
     'shift.step': '{what} {seconds}',
     'shift.next': 'the next loop is {shorter} shorter: {steps}',
     'shift.worth': '{what} is worth {n} bottles an hour while nothing stops, until it takes {until}',

@@ -1,9 +1,10 @@
 import { bottleRate } from '../sheets/rate/bottle-rate.ts';
 import { beltPeriod } from './belt-period.ts';
-import { deadlocked, orderOfEvents } from './event-graph.ts';
+import { orderOfEvents } from './event-graph.ts';
 import { type LineGraph, lineGraph } from './line-graph.ts';
 import type { LineTimes } from './line-times.ts';
 import { longestMeanCycle, type MeanCycle } from './longest-mean-cycle.ts';
+import { waitingCircle } from './waiting-circle.ts';
 
 /** The line with constant times: what holds it, and how long. */
 export interface LineSolution {
@@ -24,7 +25,7 @@ export interface LineSolution {
  * Exact period of the line and the loop that decides it.
  *
  * Returns  undefined where nothing bounds the rate or the block would be too large; `deadlock` where events of one block
- *          wait for each other
+ *          wait for each other, each before the one that it waits for
  * Source   `longestMeanCycle`; with conveyors that do not accumulate `beltPeriod`
  */
 export const solveLine = (
@@ -32,7 +33,7 @@ export const solveLine = (
 ): LineSolution | { readonly deadlock: readonly string[] } | undefined => {
   const graph = lineGraph(times);
   if (graph === undefined) return undefined;
-  if (orderOfEvents(graph) === undefined) return { deadlock: deadlocked(graph) };
+  if (orderOfEvents(graph) === undefined) return { deadlock: waitingCircle(graph) };
   const cycle = longestMeanCycle(graph);
   if (cycle === undefined || !(cycle.period > 0)) return undefined;
   const { washer } = times;

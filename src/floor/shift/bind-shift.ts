@@ -27,7 +27,8 @@ const nextOf = ({ graph, cycle, period }: LineSolution): NextLoop | undefined =>
   };
 };
 
-const paceOf = ({ rate, period, cycle, graph: { bottles, fills } }: LineSolution) => ({
+const paceOf = ({ rate, period, byBelts, cycle, graph: { bottles, fills } }: LineSolution) => ({
+  ...(byBelts === undefined ? {} : { byBelts }),
   runningRate: rate,
   period,
   loop: { blocks: cycle.loop.reduce((sum, { lag }) => sum + lag, 0), bottles, fills },
@@ -64,7 +65,7 @@ const cantRun = (book: Book, line: ShiftLine, { stuck, deadlock, ...solved }: Fl
     return [...ofBook, floorShiftProblem('SHIFT_FILL_NEVER_ENDS', '/line/stations', { parts })];
   }
   if (deadlock !== undefined) {
-    const parts = { loop: deadlock.join(', ') };
+    const parts = { loop: [...deadlock, deadlock[0]].join(' → ') };
     return [...ofBook, { code: 'SHIFT_DEADLOCK', path: '/line/holdRules', parts }];
   }
   return solved.line === undefined || ofBook.length > 0 ? ofBook : lineProblemsOf(book, line);

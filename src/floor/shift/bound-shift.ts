@@ -57,5 +57,7 @@ export interface BoundShift {
   readonly problems: readonly Problem[];
   readonly hold?: Hold;
   readonly next?: NextLoop;
+  /** s of a set that conveyors cost which stand with what stands at their ends. */
+  readonly byBelts?: number;
   readonly worth: readonly StepWorth[];
 }

@@ -243,11 +243,10 @@ export const shiftAnswer = (book: Book, floor: number, options: ShiftOptions): S
   const shown = options.run === undefined ? undefined : runShown(tracer, options.run, bound.confidence);
   const common = {
     bound,
-    workings: tracer.workings,
     ...(runningRate === undefined ? {} : { runningRate }),
     ...(shown === undefined ? {} : { shown }),
   };
-  if (line === undefined) return { ...common, minutes: [], changes: [] };
+  if (line === undefined) return { ...common, workings: tracer.workings, minutes: [], changes: [] };
   const { confidence } = bound;
   const figures = shiftFigures(line, sumsOfShifts(line, { seed, shifts, runParts }));
   const good = intervalIn(tracer, figures, confidence);
@@ -292,5 +291,7 @@ export const shiftAnswer = (book: Book, floor: number, options: ShiftOptions): S
     ...(agreed === undefined ? {} : { agreed }),
     ...(efficiency === undefined ? {} : { efficiency }),
     ...(proof === undefined ? {} : { proof }),
+    // those of all figures above, so not before them
+    workings: tracer.workings,
   };
 };

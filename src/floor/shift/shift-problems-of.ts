@@ -69,11 +69,27 @@ const chutes = (book: Book): readonly Problem[] =>
       : [];
   });
 
+/** What the line calls otherwise than the book. */
+const bookNames: Readonly<Record<string, string>> = {
+  low: 'capsBelowLow',
+  high: 'capsBelowHigh',
+  start: 'capsBelowHigh',
+};
+
+/** The field of the book from which a field of the line comes. */
+const fieldOf = (kind: string, field: string, parent: string | undefined): string => {
+  if (parent === 'chute') return field === 'rate' ? 'sorterRate' : (bookNames[field] ?? field);
+  if ((kind === 'load' && field === 'seconds') || (kind === 'take-off' && field === 'perBottle'))
+    return 'rate';
+  return (kind === 'load' || kind === 'take-off') && field === 'room' ? 'capacity' : field;
+};
+
 /** Where in the book a place of the line stands: `/closing/chute/high` is at its closing station. */
 const bookPlace = (book: Book, path: string): string => {
-  const [, first = '', ...rest] = path.split('/');
+  const [, first = '', ...line] = path.split('/');
   const kind = first === 'takeOff' ? 'take-off' : first;
   const station = (book.line?.stations ?? []).findIndex((each) => each.kind === kind);
+  const rest = line.map((field, i) => fieldOf(kind, field, line[i - 1]));
   return station < 0 ? '/line' : ['/line/stations', station, ...rest].join('/');
 };
 

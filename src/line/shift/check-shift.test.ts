@@ -109,7 +109,9 @@ describe('a line before it is run', () => {
     // three bottles a row, four lanes and room for four: the second row never fits
     const [problem] = checkShift({ ...line, washer: { ...line.washer!, row: 3 } });
     expect(problem).toMatchObject({ code: 'SHIFT_DEADLOCK' });
-    expect(problem!.parts!.loop).toBe('+WASH stroke 2, +FILL fill start 1');
+    expect(problem!.parts!.loop).toBe(
+      '+WASH stroke 2 (room on the way) → +FILL fill start 1 → +WASH stroke 2 (room on the way)',
+    );
   });
 
   it('whose gaps could leave a set without its last bottle wants room for a row and a set', () => {

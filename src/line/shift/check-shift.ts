@@ -1,6 +1,6 @@
 import type { Problem } from '../../quantity/problem.ts';
-import { deadlocked } from '../event-graph.ts';
 import { lineGraph } from '../line-graph.ts';
+import { waitingCircle } from '../waiting-circle.ts';
 import type { Draw } from './draw.ts';
 import { meanTimes } from './mean-times.ts';
 import { meanOf } from './sampled.ts';
@@ -11,23 +11,10 @@ import type { LineStop, StopCause } from './stop-cause.ts';
 
 type Found = Omit<Problem, 'code' | 'path'>;
 
-/** Events of the line that wait for each other, each before the one that it waits for. */
-const waitingLoop = (line: ShiftLine): readonly string[] => {
+/** What of the line waits for each other. */
+const circleOf = (line: ShiftLine): readonly string[] => {
   const graph = lineGraph(meanTimes(line));
-  if (graph === undefined) return [];
-  const left = new Set(deadlocked(graph).map((event) => graph.events.indexOf(event)));
-  const waitsFor = (event: number): number =>
-    graph.arcs.find((arc) => arc.lag === 0 && arc.to === event && left.has(arc.from))?.from ?? -1;
-  const [first] = left;
-  if (first === undefined) return [];
-  const way = [first];
-  for (;;) {
-    const next = waitsFor(way.at(-1)!);
-    if (next < 0) return [];
-    const at = way.indexOf(next);
-    if (at >= 0) return way.slice(at).map((event) => `${graph.stations[event]} ${graph.events[event]}`);
-    way.push(next);
-  }
+  return graph === undefined ? [] : waitingCircle(graph);
 };
 
 /** What is wrong with a line before it is run; paths are fields of the line such as `/closing/chute/low`. */
@@ -198,9 +185,10 @@ export const checkShift = (line: ShiftLine): readonly Problem[] => {
   if (head === undefined || !(headTime > 0)) {
     return [{ code: 'SHIFT_NO_TIME', path: '', parts: { station: head?.station ?? '' } }];
   }
-  const loop = waitingLoop(line);
-  if (loop.length > 0) report('SHIFT_DEADLOCK', '/holds', { parts: { loop: loop.join(', ') } });
-  else if (washer !== undefined && fill !== undefined && washer.row !== fill.lanes) {
+  const circle = circleOf(line);
+  if (circle.length > 0) {
+    report('SHIFT_DEADLOCK', '/holds', { parts: { loop: [...circle, circle[0]].join(' → ') } });
+  } else if (washer !== undefined && fill !== undefined && washer.row !== fill.lanes) {
     const gaps = (load?.missing ?? 0) > 0 || (discharge?.fallen ?? 0) > 0;
     const needed = washer.row + fill.lanes - 1;
     if (gaps && line.wayRoom < needed)

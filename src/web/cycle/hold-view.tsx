@@ -27,7 +27,7 @@ const Chain = ({ side }: { readonly side: SideShifts }): ReactElement => {
   const { floor, answer } = side;
   const { hold } = floor;
   const seconds = (n: number): string => say('cycle.seconds', { n: number(n, 3) });
-  const { period, next } = answer?.ground ?? {};
+  const { period, byBelts, next } = answer?.ground ?? {};
   const through = [...new Set(next?.steps.map(({ step }) => stepName(words, step, floor)) ?? [])].join(', ');
   const steps = hold?.chain.map((step) => `${step.seconds} s`).join('; ') ?? '';
   return (
@@ -46,6 +46,7 @@ const Chain = ({ side }: { readonly side: SideShifts }): ReactElement => {
           </GoLink>
         </p>
       )}
+      {byBelts !== undefined && <p>{say('cycle.belts', { seconds: seconds(byBelts) })}</p>}
       {next !== undefined && (
         <p>
           {say('cycle.next.loop', {

@@ -79,6 +79,7 @@ export const cycleWords: Bundle = {
     'cycle.chain.back': 'and round again, {seconds} in all',
     'cycle.chain.none': 'What sets the pace is not known yet.',
     'cycle.period': '{seconds} in every cycle',
+    'cycle.belts': 'Conveyors that do not accumulate make up {seconds} of it.',
     'cycle.next.loop': 'The next chain is {less} shorter: {seconds} through {through}.',
     'cycle.worth': 'What one change is worth',
     'cycle.worth.about':
