@@ -103,7 +103,7 @@ it('the schedule with the photographs that have come, and a frame for one that i
   const reply = await read(`/api/books/${testedBook}/papers/schedule`);
   const { text } = await readPdf(reply.rawPayload);
   expect(text).toContain('+JB2 filler terminal box, photograph 1 of 1');
-  expect(text.replace(/\s+/g, ' ')).toContain('The photograph of +JB3 capper terminal box is not at hand');
+  expect(text.replace(/\s+/g, ' ')).toContain('A photograph of +JB3 capper terminal box is not at hand');
 });
 
 it.each([

@@ -1,4 +1,5 @@
 import type { SheetText } from '../sheet-text.ts';
+import { notes } from './notes.text.ts';
 
 export const cutInPressureText: SheetText = {
   en: {
@@ -9,6 +10,7 @@ export const cutInPressureText: SheetText = {
     notes: {
       BAND_USUAL:
         'A band of 1 bar (15 psi) between loading and unloading is common practice: ask for the setting.',
+      CAUTION_COMPRESSED_AIR: notes.CAUTION_COMPRESSED_AIR,
     },
   },
 };

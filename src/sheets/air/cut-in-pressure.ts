@@ -35,7 +35,10 @@ export const cutInPressureSheet = defineSheet({
   },
   outputs: { cutIn: numberField('gaugePressure', 'p_1') },
   formula: ['p_1 = \\max ( 0, p_2 - \\Delta p )'],
-  limits: [{ code: 'BAND_USUAL', broken: () => true }],
+  limits: [
+    { code: 'BAND_USUAL', broken: () => true },
+    { code: 'CAUTION_COMPRESSED_AIR', broken: () => true },
+  ],
   sources: [derived, usual],
   compute: (i: CutInPressureInputs) => ({ cutIn: cutInPressure(i.cutOut, i.band) }),
 });

@@ -15,6 +15,6 @@ export const receiverLeastCases: readonly SheetCase[] = [
     inputs: { receiver: 6e5, arrives: 4.8e5, needed: 5e5 },
     outputs: { least: 6.2e5 },
     tolerance: { relative: 1e-12, reason: 'exact but for rounding' },
-    notes: ['RECEIVER_DROP_SHORT'],
+    notes: ['RECEIVER_DROP_SHORT', 'CAUTION_COMPRESSED_AIR'],
   },
 ];

@@ -1,4 +1,5 @@
 import type { SheetText } from '../sheet-text.ts';
+import { notes } from './notes.text.ts';
 
 export const receiverLeastText: SheetText = {
   en: {
@@ -10,6 +11,9 @@ export const receiverLeastText: SheetText = {
       needed: 'Pressure that the drop needs',
     },
     outputs: { least: 'Lowest pressure of the receiver' },
-    notes: { RECEIVER_DROP_SHORT: 'The drop has too little already: no receiver mends that.' },
+    notes: {
+      RECEIVER_DROP_SHORT: 'The drop has too little already: no receiver mends that.',
+      CAUTION_COMPRESSED_AIR: notes.CAUTION_COMPRESSED_AIR,
+    },
   },
 };

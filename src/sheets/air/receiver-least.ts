@@ -34,7 +34,10 @@ export const receiverLeastSheet = defineSheet({
   },
   outputs: { least: numberField('gaugePressure', 'p_{\\min}') },
   formula: ['p_{\\min} = p_r - (p_d - p_n)'],
-  limits: [{ code: 'RECEIVER_DROP_SHORT', broken: ({ arrives, needed }) => arrives < needed }],
+  limits: [
+    { code: 'RECEIVER_DROP_SHORT', broken: ({ arrives, needed }) => arrives < needed },
+    { code: 'CAUTION_COMPRESSED_AIR', broken: () => true },
+  ],
   sources: [derived],
   compute: (i: ReceiverLeastInputs) => ({ least: receiverLeast(i.receiver, i.arrives, i.needed) }),
 });

@@ -15,6 +15,6 @@ export const massAboardCases: readonly SheetCase[] = [
     inputs: { full: 1700, empty: 1800 },
     outputs: { mass: 0 },
     tolerance: { absolute: 1e-9, reason: 'nothing' },
-    notes: ['FULL_UNDER_EMPTY'],
+    notes: ['FULL_UNDER_EMPTY', 'CAUTION_STRUCTURE'],
   },
 ];

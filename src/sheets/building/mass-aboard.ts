@@ -29,7 +29,10 @@ export const massAboardSheet = defineSheet({
   },
   outputs: { mass: numberField('mass', 'm') },
   formula: ['m = \\max ( 0, m_f - m_e )'],
-  limits: [{ code: 'FULL_UNDER_EMPTY', broken: ({ full, empty }) => full < empty }],
+  limits: [
+    { code: 'FULL_UNDER_EMPTY', broken: ({ full, empty }) => full < empty },
+    { code: 'CAUTION_STRUCTURE', broken: () => true },
+  ],
   sources: [statics],
   compute: (i: MassAboardInputs) => ({ mass: massAboard(i.full, i.empty) }),
 });

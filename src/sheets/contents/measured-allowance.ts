@@ -48,7 +48,7 @@ export const measuredAllowanceSheet = defineSheet<MeasuredAllowanceInputs, Measu
     lower: numberField('ratio', 'd - h'),
     upper: numberField('ratio', 'd + h'),
   },
-  formula: ['u = \\frac{h}{1.96}, \\quad d - h \\ldots d + h'],
+  formula: ['u = \\frac{h}{1.96}, \\quad d - h \\dots d + h'],
   limits: [{ code: 'MEASURED_SURE', broken: ({ halfWidth }) => halfWidth === 0 }],
   sources: [guideStated],
   compute: measuredAllowance,
