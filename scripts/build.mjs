@@ -80,6 +80,8 @@ const putInPlace = (making) => {
  * at a time, never leave a half-made dist behind.
  */
 export const build = async () => {
+  // a runner of tests says `test`, with which the pages would come with the checks of development in them
+  process.env.NODE_ENV = 'production';
   const { build: viteBuild } = await import('vite');
   const digest = sourceDigest();
   const making = join(projectRoot, `dist.making-${process.pid}`);

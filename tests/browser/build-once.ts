@@ -9,8 +9,6 @@ export const setup = async (): Promise<void> => {
   };
   if (isFresh()) return;
   const root = join(import.meta.dirname, '../..');
-  // the test runner says `test`, which would build the pages with the checks of development in them
-  const env = { ...process.env, NODE_ENV: 'production' };
-  const built = spawnSync(process.execPath, ['scripts/build.mjs'], { cwd: root, stdio: 'inherit', env });
+  const built = spawnSync(process.execPath, ['scripts/build.mjs'], { cwd: root, stdio: 'inherit' });
   if (built.status !== 0) throw new Error('the pages could not be built');
 };
