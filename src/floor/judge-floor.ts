@@ -99,13 +99,17 @@ const figure = (
   };
 };
 
+/** The spec whose gap decides a finding. */
+const deciderOf = (spec: FindingSpec): FindingSpec =>
+  findingSpecs.find(({ id }) => id === (spec.decidedBy ?? spec.id)) ?? spec;
+
 const finding = (
   spec: FindingSpec,
   values: FigureValues,
   intervals: Intervals,
   figures: Readonly<Record<string, Figure>>,
 ): Finding => {
-  const decider = findingSpecs.find((each) => each.id === (spec.decidedBy ?? spec.id))!;
+  const decider = deciderOf(spec);
   const gap = gapOf(decider, values);
   const own = gapOf(spec, values);
   const demand = values[spec.demand];
@@ -159,7 +163,18 @@ export interface JudgeOptions {
   readonly opens?: (judged: Judged) => Opens;
   /** Leaves out the hour and the findings that rest on it. */
   readonly noHour?: boolean;
+  /** Id of a finding of which only is asked whether it carries: no interval helps one that its figures leave short. */
+  readonly carried?: string;
 }
+
+const noIntervals: Intervals = { figures: {}, gaps: {} };
+
+const isShort = (id: string | undefined, values: FigureValues): boolean => {
+  const spec = findingSpecs.find((each) => each.id === id);
+  if (spec === undefined) return false;
+  const decider = deciderOf(spec);
+  return verdictOf(gapOf(decider, values), undefined, Math.abs(values[decider.demand] ?? 1)) === 'short';
+};
 
 /**
  * Demand against what one floor has.
@@ -183,7 +198,9 @@ export const judgeFloor = (
     needed = pressureNeeded(fill.system, fill, values.fillTimeLeft);
     if (needed !== undefined) values = { ...values, manifoldPressureNeeded: needed.pressure };
   }
-  const intervals = intervalsOf({ reader, floor, format, inputs, solution, values, timeLeft });
+  const intervals = isShort(options.carried, values)
+    ? noIntervals
+    : intervalsOf({ reader, floor, format, inputs, solution, values, timeLeft });
   const bases = basesOf(inputs);
   const places = ownPlaces(inputs);
   const opened = options.opens?.({ inputs, solution, values, needed, timeLeft }) ?? {};

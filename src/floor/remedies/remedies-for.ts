@@ -6,6 +6,7 @@ import { judgeFloor } from '../judge-floor.ts';
 import { allFindings, harmsOf } from './harms.ts';
 import type { Candidate, Lever, LeverMaker, Situation } from './lever.ts';
 import { closing, closingHeads, laneKv, nozzleBore, presets, washerDwell } from './line-levers.ts';
+import { type SearchGround, searchGround } from './search-ground.ts';
 import {
   boosterPump,
   bore,
@@ -18,7 +19,6 @@ import {
   tankArea,
   tankVolume,
 } from './supply-levers.ts';
-
 import { eachUtilityRemedy } from './utility-remedies.ts';
 
 const makers: Readonly<Record<string, LeverMaker>> = {
@@ -107,25 +107,31 @@ const changeOf = ({ lever }: TriedLever, { value, text }: Candidate): RemedyChan
  * Assumes  a lever that carries at a step carries at the greater ones up to where it was found
  * Cost     about nine judgements a lever, and one of all floors for each that carries
  */
-export const remediesFor = (book: Book, question: RemedyQuestion): readonly Remedy[] => [
-  ...eachRemedy(book, question),
-];
+export const remediesFor = (
+  book: Book,
+  question: RemedyQuestion,
+  ground?: SearchGround,
+): readonly Remedy[] => [...eachRemedy(book, question, ground)];
 
 /** The same one by one, for a page that shows each when it is found and may stop. */
-export function* eachRemedy(book: Book, question: RemedyQuestion): Generator<Remedy> {
+export function* eachRemedy(
+  book: Book,
+  question: RemedyQuestion,
+  ground: SearchGround = searchGround(book, question.format),
+): Generator<Remedy> {
   const tags = (book.floors ?? []).map((each) => each.tag);
   const floor = tags.indexOf(question.floor);
   if (floor < 0) return;
-  const reader = bookReader(book);
+  const reader = bookReader(book, ground.read());
   const now = judgeFloor(reader, floor, question.format);
   const finding = now.findings.find((each) => each.id === question.finding);
   if (finding === undefined) {
     const { format } = question;
-    yield* eachUtilityRemedy(book, {
-      floor,
-      finding: question.finding,
-      ...(format === undefined ? {} : { format }),
-    });
+    yield* eachUtilityRemedy(
+      book,
+      { floor, finding: question.finding, ...(format === undefined ? {} : { format }) },
+      ground,
+    );
     return;
   }
   if (finding.verdict === 'carries') return;
@@ -140,10 +146,12 @@ export function* eachRemedy(book: Book, question: RemedyQuestion): Generator<Rem
   const noHour = !wantsHour(question.finding);
   const findingAfter = (patches: Candidate['patches']): Finding => {
     const patched = bookReader(tryPatches(book, patches), reader.soFar);
-    const { findings } = judgeFloor(patched, floor, question.format, { noHour });
+    const { findings } = judgeFloor(patched, floor, question.format, {
+      noHour,
+      carried: question.finding,
+    });
     return findings.find((each) => each.id === question.finding) ?? finding;
   };
-  let all: ReturnType<typeof allFindings> | undefined;
   const remedy = (
     about: { readonly lever: string; readonly path: string },
     changes: readonly RemedyChange[],
@@ -162,7 +170,7 @@ export function* eachRemedy(book: Book, question: RemedyQuestion): Generator<Rem
     };
     // a remedy that the book itself would refuse is none
     if (changes.length === 0 || !patched.ok) return none;
-    all ??= allFindings(book, question.format);
+    const all = ground.all();
     return {
       ...none,
       changes,

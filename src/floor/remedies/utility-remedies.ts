@@ -9,6 +9,7 @@ import { needId, type UtilityLever } from '../utilities/need.ts';
 import { needsOf } from '../utilities/needs-of.ts';
 import type { UtilityFinding } from '../utilities/utility-finding.ts';
 import { allFindings, harmsOf } from './harms.ts';
+import type { SearchGround } from './search-ground.ts';
 
 /** Which finding is to be carried. */
 export interface UtilityQuestion {
@@ -38,15 +39,18 @@ const judged = (
  * Returns  one remedy a lever; without a patch where no step of it carries
  * Cost     one question a step, and all findings of all floors for each that carries
  */
-export function* eachUtilityRemedy(book: Book, question: UtilityQuestion): Generator<Remedy> {
-  const reader = bookReader(book);
+export function* eachUtilityRemedy(
+  book: Book,
+  question: UtilityQuestion,
+  ground: SearchGround,
+): Generator<Remedy> {
+  const reader = bookReader(book, ground.read());
   const now = judged(reader, question);
   const tag = book.floors![question.floor]!.tag;
   if (now === undefined || now.verdict === 'carries') return;
   const need = needsOf(book, question.floor).find((each) => needId(each) === question.finding)!;
   const where = { floor: question.floor, formatPath: formatOf(book, question.format).path };
   const levers: readonly UtilityLever[] = need.levers?.(makeCalculation(reader, inquiryOf(where))) ?? [];
-  let before: ReturnType<typeof allFindings> | undefined;
   for (const { id, path, kind, steps } of levers) {
     const none = {
       lever: id,
@@ -69,7 +73,7 @@ export function* eachUtilityRemedy(book: Book, question: UtilityQuestion): Gener
       const patched = patchBook(book, patches);
       // a remedy that the book itself would refuse is none
       if (!patched.ok) break;
-      before ??= allFindings(book, question.format);
+      const before = ground.all();
       found = {
         ...none,
         changes: [{ lever: id, path, kind, value, text }],
