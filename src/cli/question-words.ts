@@ -1,5 +1,5 @@
 import { schemaWords } from '../book/schema-words.ts';
-import { questionSheetWords, type SheetWords } from '../floor/questions/index.ts';
+import { isHeadedBy, questionSheetWords, type SheetWords } from '../floor/questions/index.ts';
 import type { Tab } from '../table/index.ts';
 import {
   fieldWords,
@@ -26,11 +26,9 @@ export const questionWordsIn = async (language: Language): Promise<SheetWords> =
 
 /** Words of the language whose headings stand in a sheet; English where none of ours do. */
 export const questionWordsOf = async (tabs: readonly Tab[]): Promise<SheetWords> => {
-  const stands = (heading: string): boolean =>
-    tabs.some(({ rows }) => rows.some((row) => row.some((cell) => cell.trim() === heading)));
   for (const language of languages) {
     const words = await questionWordsIn(language);
-    if (stands(words.say('questionSheet.column.answer'))) return words;
+    if (isHeadedBy(tabs, words)) return words;
   }
   return questionWords;
 };

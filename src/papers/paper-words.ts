@@ -1,6 +1,6 @@
 import { type Book, placeName } from '../book/index.ts';
 import type { Figure } from '../floor/assessment.ts';
-import { formatNumber, formatQuantity, fromSi, type Kind, si } from '../quantity/index.ts';
+import { formatNumber, formatQuantity, type Kind, si, wholeDigits } from '../quantity/index.ts';
 import { type UnitWishes, unitFor } from '../quantity/unit-choice.ts';
 import { languageOf, type Parts, type Translation } from '../text/index.ts';
 import { words } from './words.ts';
@@ -74,10 +74,7 @@ export const makePaperWords = (
   const unitOf = (kind: Kind, value: number) => unitFor(kind, value, wishes);
   const written = (value: number, kind: Kind, unit: string, digits?: number): Printed => {
     // whole bottles, however many digits the others take
-    const whole =
-      kind === 'rate'
-        ? Math.max(3, Math.round(fromSi(si(kind, value), kind, unit)).toString().length)
-        : digits;
+    const whole = kind === 'rate' ? wholeDigits(value, kind, unit) : digits;
     const printed = formatQuantity(si(kind, value), kind, { locale, unit, digits: whole });
     if (kind !== 'rate' || !printed.unit.startsWith('/')) return printed;
     const bottles = say('paper.bottles', { per: printed.unit });

@@ -16,3 +16,4 @@ export { type QuantityProblemCode, quantityProblems } from './problems.ts';
 export { type BookQuantity, type Reading, readEntry, type Standing, standings } from './read-entry.ts';
 export { raisedBy, temperatureDifference } from './temperature-difference.ts';
 export { unitNoteText } from './units.text.ts';
+export { wholeDigits } from './whole-digits.ts';

@@ -1,6 +1,6 @@
 import type { Book } from '../book/index.ts';
 import { type CheckSentences, checkSentences } from '../proof/index.ts';
-import { formatNumber, formatQuantity, fromSi, type Kind, si } from '../quantity/index.ts';
+import { formatNumber, formatQuantity, type Kind, si, wholeDigits } from '../quantity/index.ts';
 import { shown, shownInterval } from '../quantity/shown.ts';
 import { type UnitWishes, unitFor } from '../quantity/unit-choice.ts';
 import type { Parts, Translation } from '../text/index.ts';
@@ -37,7 +37,7 @@ export const makeTelling = (
   const rate = (value: number): { readonly number: string; readonly text: string } => {
     const unit = unitFor('rate', value, inPercent);
     // whole bottles, however many digits the others take
-    const digits = Math.max(3, Math.round(fromSi(si('rate', value), 'rate', unit)).toString().length);
+    const digits = wholeDigits(value, 'rate', unit);
     const one = formatQuantity(si('rate', value), 'rate', { locale: language, unit, digits });
     return { number: one.number, text: `${one.number}\u00a0${say('witness.bottles', { per: one.unit })}` };
   };

@@ -45,3 +45,9 @@ export const findColumns = (rows: Rows, words: SheetWords): FoundColumns | undef
 /** The tab of a file that holds the questions; the first one where none does. */
 export const questionTab = (tabs: readonly Tab[], words: SheetWords): Tab =>
   tabs.find(({ rows }) => findColumns(rows, words) !== undefined) ?? tabs[0] ?? { name: '', rows: [] };
+
+/** Whether a sheet has the headings of some words: those of the language in which it went out. */
+export const isHeadedBy = (tabs: readonly Tab[], words: SheetWords): boolean => {
+  const heading = words.say('questionSheet.column.answer');
+  return questionTab(tabs, words).rows.some((row) => row.includes(heading));
+};

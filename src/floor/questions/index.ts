@@ -7,7 +7,7 @@ export type {
   Reported,
   TakenAnswer,
 } from './answers-read.ts';
-export { questionTab } from './find-columns.ts';
+export { isHeadedBy, questionTab } from './find-columns.ts';
 export type { FloorQuestion } from './floor-question.ts';
 export { type Answerer, type OpenQuestion, openQuestions } from './open-questions.ts';
 export { type PlaceBehind, placesBehind, type Waits } from './places-behind.ts';

@@ -5,6 +5,7 @@ import {
   type AnswersRead,
   answerProblemText,
   type FloorQuestion,
+  isHeadedBy,
   type OpenQuestion,
   openQuestions,
   questionSheetWords,
@@ -74,9 +75,7 @@ export const writeSheet = (of: AskedFloor, kind: SheetKind): Uint8Array => {
 /** A sheet that was written while the page spoke English is read in English. */
 const spokenIn = (tabs: readonly Tab[], speech: Speech): Words => {
   const english = makeWords(catalogue, 'en');
-  const heading = english.say('questionSheet.column.answer');
-  const isEnglish = questionTab(tabs, english).rows.some((row) => row.includes(heading));
-  return isEnglish ? english : sheetWords(speech);
+  return isHeadedBy(tabs, english) ? english : sheetWords(speech);
 };
 
 /** What a sheet that came back holds, row by row; nothing is changed here. */
