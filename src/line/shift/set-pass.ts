@@ -3,7 +3,7 @@ import { event } from './core-time.ts';
 import { type StruckBottles, sampled, sampledInto, struckBottles } from './sampled.ts';
 import { blocked, caps as noCaps, starved, stepOf, turnsOf } from './shift-layout.ts';
 import { type ShiftState, streamOf } from './shift-state.ts';
-import { SupplyLevel } from './supply-level.ts';
+import { type SetSupply, SupplyLevel } from './supply-level.ts';
 
 const drawnAtOnce = 64;
 
@@ -17,7 +17,7 @@ const drawnAtOnce = 64;
  */
 export class SetPass {
   readonly chute: ChuteLevel | undefined;
-  readonly supply: SupplyLevel | undefined;
+  readonly supply: SetSupply | undefined;
   private readonly state: ShiftState;
   // looked at in every row: at hand rather than a step away
   private readonly line: ShiftState['line'];
@@ -36,7 +36,7 @@ export class SetPass {
   /** Sets whose fills are drawn. */
   private ahead = 0;
 
-  constructor(state: ShiftState) {
+  constructor(state: ShiftState, supply?: SetSupply) {
     const { line, layout, clocks, chances } = state;
     const { fill, closing, takeOff } = line;
     this.state = state;
@@ -53,7 +53,7 @@ export class SetPass {
             heads: layout.closing,
             slow: layout.causes.length,
           });
-    this.supply = fill?.supply === undefined ? undefined : new SupplyLevel(fill.supply);
+    this.supply = supply ?? (fill?.supply === undefined ? undefined : new SupplyLevel(fill.supply));
     this.rejected = struckBottles(closing?.rejected ?? 0, chances, streamOf.rejected);
     this.drawFills = sampledInto(fill?.filling ?? 0, chances, streamOf.fill);
     this.capSeconds = sampled(closing?.perBottle ?? 0, chances, streamOf.closing);

@@ -9,6 +9,7 @@ import type { ShiftLayout } from './shift-layout.ts';
 import type { ShiftLine } from './shift-line.ts';
 import { ShiftState } from './shift-state.ts';
 import type { StationClocks } from './station-clocks.ts';
+import type { SetSupply } from './supply-level.ts';
 
 /**
  * A line that is run for one shift after another, in memory that is laid out once.
@@ -39,13 +40,19 @@ export class ShiftMachine {
   private readonly calm: CalmPass | undefined;
   private readonly to: number;
 
-  /** `rowByRow`: no rows at once, for who wants to see that they come to the same. */
-  constructor(line: ShiftLine, { rowByRow = false } = {}) {
+  /**
+   * Symbols  rowByRow  no rows at once, for who wants to see that they come to the same
+   *          supply    what fills draw on, in the place of the line's own; asked row by row
+   */
+  constructor(
+    line: ShiftLine,
+    { rowByRow = false, supply }: { readonly rowByRow?: boolean; readonly supply?: SetSupply } = {},
+  ) {
     this.line = line;
     this.state = new ShiftState(line);
     this.rows = new RowPass(this.state);
-    this.sets = new SetPass(this.state);
-    this.calm = rowByRow ? undefined : CalmPass.of(this.state, this.rows, this.sets);
+    this.sets = new SetPass(this.state, supply);
+    this.calm = rowByRow || supply !== undefined ? undefined : CalmPass.of(this.state, this.rows, this.sets);
     this.layout = this.state.layout;
     this.events = this.state.events;
     this.clocks = this.state.clocks;

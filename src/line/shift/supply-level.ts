@@ -1,14 +1,26 @@
 import type { FallingSupply } from './shift-line.ts';
 
+/** What a fill draws on that holds less for the fills before it. */
+export interface SetSupply {
+  /** Most that was drawn and not made up in the shift, m3. */
+  readonly most: number;
+  /** When a fill first wanted more than there was, and the good bottles that were filled before. */
+  readonly dryAt: number;
+  readonly dryBottles: number;
+  /** Begins a shift, full. */
+  begin(): void;
+  /** s of a fill that opens at a moment; what it draws is gone when it ends. */
+  fill(opened: number, bottles: number, good: number): number;
+}
+
 /**
  * A supply tank that runs down over the shift.
  *
  * Method   V = max(0, V - make-up dt) between fills; seconds of a fill from the table at V; a fill that would run the tank
  *          dry takes as long as its make-up wants for what is missing
  */
-export class SupplyLevel {
+export class SupplyLevel implements SetSupply {
   most = 0;
-  /** When a fill first wanted more than there was, and the good bottles that were filled before. */
   dryAt = Number.POSITIVE_INFINITY;
   dryBottles = 0;
   private drawn = 0;
@@ -29,7 +41,6 @@ export class SupplyLevel {
     this.piece = 0;
   }
 
-  /** s of a fill that opens at a moment; what it draws is gone when it ends. */
   fill(opened: number, bottles: number, good: number): number {
     const { perBottle, makeUp, usable } = this.supply;
     const before = Math.max(0, this.drawn - makeUp * (opened - this.at));
