@@ -198,6 +198,7 @@ export const sheetNames = {
     'fault-vector',
     'panel-fault',
     'transformer-size',
+    'transformer-voltage',
     'transformer-device-us',
     'autotransformer',
     'voltage-unbalance',

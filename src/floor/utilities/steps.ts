@@ -24,11 +24,31 @@ export const preferredAbove = (number: number, count: number): readonly number[]
   return found;
 };
 
+/** The same below one, from the next down. */
+export const preferredBelow = (number: number, count: number): readonly number[] => {
+  const found: number[] = [];
+  let power = 10 ** Math.floor(Math.log10(number));
+  while (found.length < count) {
+    for (const lead of r20.toReversed()) {
+      const one = Number((lead * power).toPrecision(4));
+      if (one < number * (1 - 1e-9) && found.length < count) found.push(one);
+    }
+    power /= 10;
+  }
+  return found;
+};
+
 /** The first of them, for a lever that goes up the series. */
 export const upTo =
   (count: number) =>
   (now: number): readonly number[] =>
     preferredAbove(now, count);
+
+/** The same for one that goes down. */
+export const downTo =
+  (count: number) =>
+  (now: number): readonly number[] =>
+    preferredBelow(now, count);
 
 /** Round numbers above one, in the unit of the book, about so much of SI apart. */
 export const rising =
@@ -89,7 +109,7 @@ export const quantityLever = (
   ];
 };
 
-/** A lever that brings several quantities up to one number: what lies below is raised, the others stay. */
+/** A lever that brings several quantities up to one number, or down to it: what lies beyond stays. */
 export const levelLever = (
   book: Book,
   {
@@ -97,25 +117,30 @@ export const levelLever = (
     paths,
     kind,
     numbers,
-  }: Pick<Steps, 'id' | 'kind' | 'numbers'> & { readonly paths: readonly string[] },
+    down = false,
+  }: Pick<Steps, 'id' | 'kind' | 'numbers'> & {
+    readonly paths: readonly string[];
+    readonly down?: boolean;
+  },
 ): readonly UtilityLever[] => {
   const all = paths.flatMap((path) => writtenAt(book, path, kind) ?? []);
-  const [lowest] = all.toSorted((a, b) => writtenSi(a, a.number) - writtenSi(b, b.number));
-  if (lowest === undefined || !(lowest.number > 0)) return [];
+  const sign = down ? -1 : 1;
+  const [worst] = all.toSorted((a, b) => sign * (writtenSi(a, a.number) - writtenSi(b, b.number)));
+  if (worst === undefined || !(worst.number > 0)) return [];
   return [
     {
       id,
-      path: lowest.path,
+      path: worst.path,
       kind,
       steps: () =>
-        numbers(lowest.number, lowest.unit).map((number) => {
-          const value = writtenSi(lowest, number);
+        numbers(worst.number, worst.unit).map((number) => {
+          const value = writtenSi(worst, number);
           return {
             patches: all
-              .filter((each) => writtenSi(each, each.number) < value)
-              .map((each) => writtenPatch(book, { ...each, unit: lowest.unit }, number)),
+              .filter((each) => sign * (value - writtenSi(each, each.number)) > 0)
+              .map((each) => writtenPatch(book, { ...each, unit: worst.unit }, number)),
             value,
-            text: writtenText(lowest, number),
+            text: writtenText(worst, number),
           };
         }),
     },
@@ -176,6 +201,7 @@ export const wordLever = (
 /** The next wider bores that can be bought, for each pipe of a run. */
 export const boreLevers = (
   book: Book,
+  id: string,
   path: string,
   run: readonly { readonly kind: string; readonly material?: string; readonly name?: string }[],
 ): readonly UtilityLever[] =>
@@ -186,7 +212,7 @@ export const boreLevers = (
     const now = writtenSi(written, written.number);
     return [
       {
-        id: 'bore',
+        id,
         path: at,
         kind: 'length' as const,
         steps: () =>

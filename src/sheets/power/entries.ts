@@ -128,6 +128,9 @@ import { transformerFaultSheet } from './transformer-fault.ts';
 import { transformerSizeCases } from './transformer-size.cases.ts';
 import { transformerSizeText } from './transformer-size.text.ts';
 import { transformerSizeSheet } from './transformer-size.ts';
+import { transformerVoltageCases } from './transformer-voltage.cases.ts';
+import { transformerVoltageText } from './transformer-voltage.text.ts';
+import { transformerVoltageSheet } from './transformer-voltage.ts';
 import { unbalanceDeratingCases } from './unbalance-derating.cases.ts';
 import { unbalanceDeratingText } from './unbalance-derating.text.ts';
 import { unbalanceDeratingSheet } from './unbalance-derating.ts';
@@ -173,6 +176,7 @@ export const powerEntries: readonly SheetEntry[] = [
   sheetEntry(faultVectorSheet, faultVectorCases, faultVectorText),
   sheetEntry(panelFaultSheet, panelFaultCases, panelFaultText),
   sheetEntry(transformerSizeSheet, transformerSizeCases, transformerSizeText),
+  sheetEntry(transformerVoltageSheet, transformerVoltageCases, transformerVoltageText),
   sheetEntry(transformerDeviceUsSheet, transformerDeviceUsCases, transformerDeviceUsText),
   sheetEntry(autotransformerSheet, autotransformerCases, autotransformerText),
   sheetEntry(voltageUnbalanceSheet, voltageUnbalanceCases, voltageUnbalanceText),

@@ -25,4 +25,22 @@ export const transformerSizeCases: readonly SheetCase[] = [
     outputs: { size: 160e3, needed: 138.56e3 },
     tolerance: { relative: 1e-3, reason: 'five digits' },
   },
+  {
+    name: 'preferred numbers R10: 36.5 A at 400 V with 20 % spare is 30.3 kVA, so 31.5 kVA',
+    source: {
+      title: 'ISO 3',
+      edition: '1973',
+      place: 'series R10: 10, 12.5, 16, 20, 25, 31.5, 40',
+      mark: 'memory',
+    },
+    inputs: { voltage: 400, current: 36.5, spare: 0.2, list: 'iec' },
+    outputs: { needed: 30.345e3, size: 31.5e3 },
+    tolerance: { relative: 1e-4, reason: 'five digits' },
+    notes: [
+      'CAUTION_ELECTRICAL',
+      'TRANSFORMER_LIST_IEC',
+      'TRANSFORMER_SMALL_FROM_MEMORY',
+      'TRANSFORMER_CHANGES_NO_FREQUENCY',
+    ],
+  },
 ];

@@ -21,7 +21,10 @@ export const transformerSizeText: SheetText = {
     notes: {
       ...notesOf('CAUTION_ELECTRICAL'),
       TRANSFORMER_LIST_US: 'US sizes as makers list them; 4.5 and 22.5 kVA are not made by all.',
-      TRANSFORMER_LIST_IEC: 'IEC sizes as makers list them; smaller ones than 100 kVA are outside this list.',
+      TRANSFORMER_LIST_IEC:
+        'IEC sizes as makers list them from 100 kVA on; under that, preferred numbers of ISO 3, series R10.',
+      TRANSFORMER_SMALL_FROM_MEMORY:
+        'That IEC 60076-1 prefers these numbers is from memory, and not every maker has each of them.',
       ...changesNoFrequency,
     },
     problems: problemsOf('POWER_BEYOND_TABLE'),

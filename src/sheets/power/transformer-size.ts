@@ -5,6 +5,7 @@ import { always, caution } from './caution.ts';
 import { beyondTable } from './table-problem.ts';
 import { transformerCurrent } from './transformer-fault.ts';
 import {
+  iecTablesBegin,
   type TransformerList,
   transformerLists,
   transformerSizes,
@@ -41,7 +42,7 @@ interface TransformerSizeInputs {
 
 export const transformerSizeSheet = defineSheet({
   id: 'power/transformer-size',
-  version: 1,
+  version: 2,
   inputs: {
     voltage: numberField('voltage', 'U', voltages),
     current: numberField('current', 'I', someCurrents),
@@ -61,6 +62,10 @@ export const transformerSizeSheet = defineSheet({
     caution,
     { code: 'TRANSFORMER_LIST_US', broken: ({ list }) => list === 'us' },
     { code: 'TRANSFORMER_LIST_IEC', broken: ({ list }) => list === 'iec' },
+    {
+      code: 'TRANSFORMER_SMALL_FROM_MEMORY',
+      broken: ({ list }, { size }) => list === 'iec' && size < iecTablesBegin,
+    },
     always('TRANSFORMER_CHANGES_NO_FREQUENCY'),
   ],
   sources: [transformerSizeTable],

@@ -193,7 +193,7 @@ const setHigher = (now: number, unit: string): readonly number[] => {
 };
 
 const pressureLevers = (c: Calculation): readonly UtilityLever[] => [
-  ...boreLevers(c.book, `${c.floorPath}/air/run`, c.book.floors![c.floor]!.air?.run ?? []),
+  ...boreLevers(c.book, 'bore', `${c.floorPath}/air/run`, c.book.floors![c.floor]!.air?.run ?? []),
   ...quantityLever(c.book, {
     id: 'regulatorSet',
     path: `${c.floorPath}/air/regulator/set`,

@@ -73,7 +73,7 @@ export const gearWheelsLever = ({ section, path }: SectionAt): readonly UtilityL
 /** Half a per cent of slope. */
 const flatter = 0.005;
 
-/** Gear that stands wider, or lower, or a ramp that is less steep. */
+/** Gear that stands wider, or lower, or ramps that are less steep: every one that is steeper, to the same slope. */
 export const tippingLevers = (c: Calculation, at: SectionAt): readonly UtilityLever[] => [
   ...levelLever(c.book, {
     id: 'gearStand',
@@ -82,12 +82,11 @@ export const tippingLevers = (c: Calculation, at: SectionAt): readonly UtilityLe
     numbers: rising('length', 5 * centimetre, 40),
   }),
   ...gearHeightLever(c, at),
-  ...piecesOf(c).flatMap((_, i) =>
-    quantityLever(c.book, {
-      id: 'rampSlope',
-      path: `${pathOf(c, i)}/slope`,
-      kind: 'ratio',
-      numbers: falling('ratio', flatter, 60),
-    }),
-  ),
+  ...levelLever(c.book, {
+    id: 'rampSlope',
+    paths: piecesOf(c).map((_, i) => `${pathOf(c, i)}/slope`),
+    kind: 'ratio',
+    numbers: falling('ratio', flatter, 60),
+    down: true,
+  }),
 ];

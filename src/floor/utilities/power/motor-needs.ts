@@ -1,10 +1,11 @@
 import type { Book, Drive } from '../../../book/index.ts';
 import { frequencyChangeSheet, type LoadLaw } from '../../../sheets/power/frequency-change.ts';
 import { overloadSettingSheet } from '../../../sheets/power/overload-setting.ts';
+import { writtenAt, writtenPatch, writtenSi } from '../../remedies/written-value.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
 import type { Need, UtilityLever } from '../need.ts';
-import { falling, quantityLever, rising, upTo } from '../steps.ts';
+import { downTo, falling, quantityLever, rising, upTo } from '../steps.ts';
 import { machineVoltage } from './machine-load.ts';
 import { pumpSuction } from './pump-suction.ts';
 import { rulesOf } from './rule-set.ts';
@@ -85,12 +86,36 @@ const inverterLever = (c: Calculation, index: number): readonly UtilityLever[] =
   ];
 };
 
-/** A relay that reaches higher, or the one that is there set lower. */
-const overloadLevers = (c: Calculation, path: string): readonly UtilityLever[] => [
-  ...quantityLever(c.book, { id: 'overloadMost', path: `${path}/most`, kind: 'current', numbers: upTo(20) }),
+/** A relay that begins lower, set to the plate where the one that is there is set over it. */
+const lowerRelayLever = (c: Calculation, drive: string): readonly UtilityLever[] => {
+  const set = writtenAt(c.book, `${drive}/overload/set`, 'current');
+  const plate = writtenAt(c.book, `${drive}/current`, 'current');
+  const over =
+    set !== undefined && plate !== undefined && writtenSi(set, set.number) > writtenSi(plate, plate.number);
+  const toPlate = over ? [writtenPatch(c.book, { ...set, unit: plate.unit }, plate.number)] : [];
+  return quantityLever(c.book, {
+    id: 'overloadLeast',
+    path: `${drive}/overload/least`,
+    kind: 'current',
+    numbers: downTo(20),
+  }).map((lever) => ({
+    ...lever,
+    steps: () => lever.steps().map((step) => ({ ...step, patches: [...step.patches, ...toPlate] })),
+  }));
+};
+
+/** A relay that reaches higher or begins lower, or the one that is there set lower. */
+const overloadLevers = (c: Calculation, drive: string): readonly UtilityLever[] => [
+  ...quantityLever(c.book, {
+    id: 'overloadMost',
+    path: `${drive}/overload/most`,
+    kind: 'current',
+    numbers: upTo(20),
+  }),
+  ...lowerRelayLever(c, drive),
   ...quantityLever(c.book, {
     id: 'overloadSet',
-    path: `${path}/set`,
+    path: `${drive}/overload/set`,
     kind: 'current',
     numbers: falling('current', 0.1, 200),
   }),
@@ -164,16 +189,18 @@ export const motorNeeds = (book: Book, tieIn: string | undefined): readonly Need
                       rule: { value: rules, from: { path: '/agreement/electrical/ruleSet' } },
                       mark: { value: mark, from: { path: `/line/drives/${i}/serviceFactor` } },
                     });
-              const set = c.number(`/line/drives/${i}/overload/set`, 'current');
+              // set higher than this, or unable to be set so low, it would let the motor burn
+              const over = ['least', 'set'].some((field) => {
+                const at = c.number(`/line/drives/${i}/overload/${field}`, 'current');
+                return at !== undefined && setting !== undefined && at.value > setting.highest.value;
+              });
               return {
                 demand: setting?.rated,
                 have: c.needed(`/line/drives/${i}/overload/most`, 'current'),
-                ...(set !== undefined && setting !== undefined && set.value > setting.highest.value
-                  ? { verdict: 'short' as const }
-                  : {}),
+                ...(over ? { verdict: 'short' as const } : {}),
               };
             },
-            levers: (c) => overloadLevers(c, `/line/drives/${i}/overload`),
+            levers: (c) => overloadLevers(c, `/line/drives/${i}`),
           } satisfies Need,
         ]),
     ...((drive.pump ?? []).some((point) => point.npsh !== undefined)

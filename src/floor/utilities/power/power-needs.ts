@@ -1,9 +1,6 @@
 import type { Book } from '../../../book/index.ts';
 import { type Earthing, earthingSheet } from '../../../sheets/power/earthing.ts';
 import { standardRatings } from '../../../sheets/power/standard-ratings.ts';
-import { supplyToleranceSheet } from '../../../sheets/power/supply-tolerance.ts';
-import { transformerSizeSheet } from '../../../sheets/power/transformer-size.ts';
-import { transformerSizes } from '../../../sheets/power/transformer-sizes.ts';
 import { voltageUnbalanceSheet } from '../../../sheets/power/voltage-unbalance.ts';
 import { writtenAt, writtenPatch } from '../../remedies/written-value.ts';
 import type { Calculation } from '../calculation.ts';
@@ -12,15 +9,11 @@ import type { Answer, Need, UtilityLever } from '../need.ts';
 import { quantityLever, wordLever } from '../steps.ts';
 import { faultWithMotors } from './fault.ts';
 import { feederAllowed, runningDrop, sizeLevers, startingDrop } from './feeder.ts';
-import {
-  feederDemand,
-  feederRunning,
-  machineRunning,
-  machineSupplyUs,
-  machineVoltage,
-} from './machine-load.ts';
-import { motorHere, motorNeeds } from './motor-needs.ts';
+import { feederDemand, feederRunning, machineSupplyUs } from './machine-load.ts';
+import { motorNeeds } from './motor-needs.ts';
 import { rulesOf } from './rule-set.ts';
+import { stepTransformerLever, stepTransformerNeed } from './step-transformer.ts';
+import { voltageAnswer } from './supply-voltage.ts';
 
 /** What a feeder may lose: NEC 215.2 informational note and IEC 60364-5-52 annex G both name 5 % in all. */
 const usualDrop = 0.05;
@@ -30,53 +23,6 @@ const usualStartingDrop = 0.15;
 const unbalanceAllowed = { iec: 0.02, us: 0.01 } as const;
 
 const said = (value: number, path: string): Known => ({ value, from: { path, assumed: true } });
-
-/** Place of the motor whose plate stands for the line: the largest of those that the supply itself turns. */
-const largestDrive = (c: Calculation): string | undefined => {
-  const drives = c.book.line?.drives ?? [];
-  let best: { path: string; power: number } | undefined;
-  const straight = drives.some(({ inverter }) => inverter !== true);
-  for (const [i, { inverter }] of drives.entries()) {
-    // an inverter gives its motor the voltage of the plate, whatever the supply is
-    if (straight && inverter === true) continue;
-    const power = c.number(`/line/drives/${i}/power`, 'power')?.value ?? 0;
-    if (best === undefined || power > best.power) best = { path: `/line/drives/${i}`, power };
-  }
-  return best?.path;
-};
-
-/** Voltage that keeps the flux of the plate: on another frequency it goes with the frequency. */
-const rightVoltage = (c: Calculation, plate: string, frequency: Known | undefined): Known | undefined => {
-  const voltage = c.needed(`${plate}/voltage`, 'voltage');
-  const rated = c.number(`${plate}/frequency`, 'frequency');
-  if (rated === undefined || frequency === undefined || rated.value === frequency.value) return voltage;
-  return motorHere(c, Number(plate.split('/').at(-1)))?.rightVoltage;
-};
-
-/** What is left of the tolerance of the plate once the feeder has taken its drop. */
-const voltageAnswer = (c: Calculation): Answer => {
-  const plate = largestDrive(c);
-  const rules = rulesOf(c);
-  const power = `${c.floorPath}/power`;
-  const stepped = c.book.floors![c.floor]!.power?.stepTransformer !== undefined;
-  const frequency = c.needed(`${power}/frequency`, 'frequency');
-  if (plate === undefined) c.miss('/line/drives');
-  if (plate === undefined || rules === undefined) return {};
-  const plateVoltage = rightVoltage(c, plate, frequency);
-  return {
-    demand: said(0, '/agreement/electrical/ruleSet'),
-    have: c.run(supplyToleranceSheet, {
-      plateVoltage,
-      supplyVoltage: stepped ? machineVoltage(c) : runningDrop(c)?.loadVoltage,
-      plateFrequency: frequency,
-      supplyFrequency: frequency,
-      rule: {
-        value: rules === 'us' ? 'nema-mg-1' : 'iec-60204-1',
-        from: { path: '/agreement/electrical/ruleSet' },
-      },
-    })?.voltageLeft,
-  };
-};
 
 /** Place of the last reading of the three voltages. */
 const betweenLines = (c: Calculation): string | undefined => {
@@ -159,20 +105,6 @@ const earthingAnswer = (c: Calculation): Answer => {
   return { verdict: even ? 'carries' : 'short', said: { have } };
 };
 
-const transformerAnswer = (c: Calculation): Answer => {
-  const rules = rulesOf(c);
-  const voltage = machineVoltage(c);
-  return {
-    have: c.needed(`${c.floorPath}/power/stepTransformer/rating`, 'apparentPower'),
-    demand: c.run(transformerSizeSheet, {
-      voltage,
-      current: machineRunning(c),
-      list:
-        rules === undefined ? undefined : { value: rules, from: { path: '/agreement/electrical/ruleSet' } },
-    })?.needed,
-  };
-};
-
 /** The largest device that the rule set lets protect the feeder. */
 const mostDevice = (c: Calculation): Known | undefined => {
   const rules = rulesOf(c);
@@ -224,7 +156,7 @@ export const powerNeeds = (book: Book, floor: number): readonly Need[] => {
       sense: 'least',
       kind: 'ratio',
       answer: voltageAnswer,
-      levers: sizeLevers,
+      levers: (c) => [...sizeLevers(c), ...stepTransformerLever(c)],
     },
     {
       ...common,
@@ -298,27 +230,7 @@ export const powerNeeds = (book: Book, floor: number): readonly Need[] => {
               .filter((rating) => rating > now * 1.001),
         }),
     },
-    ...(stepped
-      ? [
-          {
-            ...common,
-            question: 'stepTransformer',
-            sense: 'least',
-            kind: 'apparentPower',
-            answer: transformerAnswer,
-            levers: (c) =>
-              quantityLever(c.book, {
-                id: 'transformerSize',
-                path: `${c.floorPath}/power/stepTransformer/rating`,
-                kind: 'apparentPower',
-                numbers: (now, unit) =>
-                  transformerSizes[rulesOf(c) ?? 'iec']
-                    .map((va) => (unit === 'VA' ? va : va / 1000))
-                    .filter((size) => size > now * 1.001),
-              }),
-          } satisfies Need,
-        ]
-      : []),
+    ...(stepped ? [stepTransformerNeed(tieIn)] : []),
     {
       ...common,
       question: 'voltageUnbalance',

@@ -75,7 +75,12 @@ const coldNeeds = (book: Book, floor: number, at: TieInAt): readonly Need[] => {
         have: tieInPressure(c, at),
       }),
       levers: (c) => [
-        ...boreLevers(c.book, `${c.floorPath}/water/run`, c.book.floors![c.floor]!.water?.run ?? []),
+        ...boreLevers(
+          c.book,
+          'waterBore',
+          `${c.floorPath}/water/run`,
+          c.book.floors![c.floor]!.water?.run ?? [],
+        ),
         ...pressureLever(c, `${c.floorPath}/water/pressure`),
       ],
     },

@@ -82,7 +82,7 @@ describe('fresh water', () => {
       ],
     });
     expect(judged(book, 'waterPressure TW').verdict).toBe('short');
-    const steps = stepsOf(book, 'waterPressure TW', 'bore');
+    const steps = stepsOf(book, 'waterPressure TW', 'waterBore');
     const first = steps.findIndex(({ verdict }) => verdict === 'carries');
     expect(steps[first]!.text).toBe('3/4');
     expect(steps[first - 1]!.verdict).toBe('short');
