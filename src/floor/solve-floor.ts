@@ -13,7 +13,8 @@ import { hourEstimate } from '../line/hour-estimate.ts';
 import { type HourRate, hourRate } from '../line/hour-rate.ts';
 import type { LineTimes } from '../line/line-times.ts';
 import { type LineSolution, solveLine } from '../line/solve-line.ts';
-import { type Walk, walkLine } from '../line/walk-line.ts';
+import { walkLine } from '../line/walk-line.ts';
+import type { Walk } from '../line/walked-rows.ts';
 import { lostTime } from '../sheets/water/inertia-lag.ts';
 import type { FloorLane } from './read-lanes.ts';
 

@@ -1,4 +1,4 @@
-import type { Walk } from './walk-line.ts';
+import type { Walk } from './walked-rows.ts';
 
 export interface HourRate {
   /** Bottles a second, mean over the walked time. */

@@ -9,7 +9,8 @@ import { type LineGraph, lineGraph, mostInBlock } from './line-graph.ts';
 import type { LineTimes } from './line-times.ts';
 import { longestMeanCycle } from './longest-mean-cycle.ts';
 import { simulatedLine } from './testing/simulated-line.ts';
-import { type Walk, walkLine } from './walk-line.ts';
+import { walkLine } from './walk-line.ts';
+import type { Walk } from './walked-rows.ts';
 
 /**
  * Line of the check cases, times in s. Source: recursion and list of its loops worked apart from this program, eight

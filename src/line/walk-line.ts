@@ -1,47 +1,15 @@
-import type { StuckRow } from '../hydraulics/filled-row.ts';
-import type { RowModel } from '../hydraulics/row-table.ts';
-import type { Stored } from '../hydraulics/stored.ts';
 import { orderOfEvents } from './event-graph.ts';
 import type { LineGraph } from './line-graph.ts';
 import type { LineTimes } from './line-times.ts';
-
-/** The filler's supply over the hour. */
-export interface WalkedSupply {
-  readonly row: RowModel;
-  readonly start: Stored;
-  /** What tank and vessel hold after a while without draw. */
-  readonly rest: (stored: Stored, seconds: number) => Stored;
-}
-
-/** One fill of the filler's lanes. */
-export interface WalkedFill {
-  /** When the last station let its bottles go, s from the first fill's start. */
-  readonly out: number;
-  /** When its lanes opened, s. */
-  readonly opened: number;
-  readonly fillTime: number;
-  /** Drawn from the tank and not made up when its lanes had shut, m3. */
-  readonly drawn: number;
-  /** When the tank gave no more than its make-up, s. */
-  readonly ranDry?: number;
-}
-
-export interface Walk {
-  readonly fills: readonly WalkedFill[];
-  /** Set where a fill could never end. */
-  readonly stuck?: { readonly at: number; readonly lanes: readonly string[] };
-}
-
-const isStuck = (row: object): row is StuckRow => 'stuck' in row;
-
-/** More fills than any hour of a bottle line; keeps a line of no time at all from running for ever. */
-export const mostFills = 20_000;
+import { walkBelts } from './walk-belts.ts';
+import { mostFills, type Walk, type WalkedFill, WalkedRows, type WalkedSupply } from './walked-rows.ts';
 
 /**
  * The line row by row for a while, with a supply that may fall.
  *
  * Method   each event at the earliest moment that its arcs allow, block after block; a fill takes what the supply gives
- *          at the moment at which its lanes open, and the tank is made up in between
+ *          at the moment at which its lanes open, and the tank is made up in between. With conveyors that do not
+ *          accumulate `walkBelts`
  * Symbols  duration  scalar  s, counted from the first bottles out
  * Returns  the fills in order, or where and why the line stood still
  * Cost     O(fills arcs)
@@ -56,6 +24,10 @@ export const walkLine = (
   const order = orderOfEvents(graph);
   const { fill } = times;
   if (order === undefined || fill === undefined) return { fills: [] };
+  if (times.way.some(({ accumulates }) => accumulates === false)) {
+    const lead = graph.arcs.reduce((sum, { weight }) => sum + weight, 0);
+    return walkBelts(times, supply, { duration, lead });
+  }
   const into = graph.events.map((_, i) => graph.arcs.filter((arc) => arc.to === i));
   const reach = Math.max(0, ...graph.arcs.map((arc) => arc.lag));
   const blocks: Float64Array[] = [];
@@ -63,11 +35,9 @@ export const walkLine = (
   const lastOut = [graph.takenOff, graph.capped, graph.cleared].find((events) => events.length > 0)!;
   const opening = fill.travelIn + fill.lift + fill.lag;
 
-  let stored = supply.start;
-  let drawnAt = 0;
+  const rows = new WalkedRows(supply);
   let end = Number.POSITIVE_INFINITY;
-  const outcomes: Omit<WalkedFill, 'out'>[] = [];
-  for (let block = 0; fills.length < mostFills; block++) {
+  while (fills.length < mostFills) {
     const now = new Float64Array(graph.events.length);
     blocks.push(now);
     if (blocks.length > reach + 1) blocks.shift();
@@ -79,20 +49,8 @@ export const walkLine = (
         let weight = arc.weight;
         const j = arc.lag === 0 ? graph.fillEnd.indexOf(event) : -1;
         if (j >= 0) {
-          const opened = back[arc.from]! + opening;
-          if (block === 0 && j === 0) drawnAt = opened;
-          stored = supply.rest(stored, opened - drawnAt);
-          const row = supply.row(stored);
-          if (isStuck(row)) return { fills, stuck: { at: opened, lanes: row.lanes } };
-          weight = opening + row.fillTime;
-          stored = row.stored;
-          drawnAt = opened + row.drawTime;
-          outcomes.push({
-            opened,
-            fillTime: row.fillTime,
-            drawn: stored.drawn,
-            ...(row.ranDry === undefined ? {} : { ranDry: opened + row.ranDry }),
-          });
+          weight = opening + rows.fill(back[arc.from]! + opening);
+          if (rows.stuck !== undefined) return { fills, stuck: rows.stuck };
         }
         if (back[arc.from]! + weight > at) at = back[arc.from]! + weight;
       }
@@ -101,7 +59,7 @@ export const walkLine = (
     for (let j = 0; j < graph.fills; j++) {
       const out = now[lastOut[j]!]!;
       if (fills.length === 0) end = out + duration;
-      fills.push({ out, ...outcomes[fills.length]! });
+      fills.push({ out, ...rows.rows[fills.length]! });
       if (out > end) return { fills };
     }
   }

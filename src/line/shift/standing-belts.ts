@@ -234,7 +234,7 @@ export class StandingBelts {
       const stops = stand < count ? from[stand]! : Number.POSITIVE_INFINITY;
       const fails = down < downs.count ? downs.from[down]! : Number.POSITIVE_INFINITY;
       const next = Math.min(stops, fails);
-      if (next > at + left) return at + left;
+      if (next === Number.POSITIVE_INFINITY || next > at + left) return at + left;
       left -= Math.max(0, next - at);
       if (stops <= fails) {
         if (to[stand]! > at) {
