@@ -12,6 +12,7 @@ import type { Envelope, Head } from '../record/envelope.ts';
 import { trialsOf } from '../record/trials.ts';
 import type { Translation } from '../text/index.ts';
 import type { CardAsked } from './card/card-content.ts';
+import { findingsOfDossier } from './dossier/findings-of-dossier.ts';
 import type { FillAsked } from './fill/fill-content.ts';
 import { fillOf } from './fill/fill-of.ts';
 import type { Typesetter } from './frame/typst-compiler.ts';
@@ -148,7 +149,7 @@ export const printPaper = (
     case 'card':
       return { floors: [tag], bytes: printCard(asLeft(), assessed, options, paper, typesetter) };
     case 'dossier': {
-      const remedies = remediesOf(book, whole.floors, format);
+      const remedies = remediesOf(book, whole.floors, format, findingsOfDossier);
       const citations = makeCitations(assessed, paper);
       const parts = {
         citations,

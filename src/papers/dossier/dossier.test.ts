@@ -12,12 +12,13 @@ import { fillOf } from '../fill/fill-of.ts';
 import { makeTypesetter } from '../frame/typst-compiler.ts';
 import { makePaperWords } from '../paper-words.ts';
 import { facing } from '../prediction/prediction-content.ts';
-import { preparationOf } from '../preparation/preparation-of.ts';
+import { findingsOfTrades, preparationOf } from '../preparation/preparation-of.ts';
 import { printCertificate } from '../print-certificate.ts';
 import { printDossier } from '../print-dossier.ts';
 import { bookOf, date, hash } from '../testing/books.ts';
 import { fontsOf, outside, type ReadPdf, readPdf } from '../testing/read-pdf.ts';
 import { makeCitations } from '../workings/citations.ts';
+import { findingsOfDossier } from './findings-of-dossier.ts';
 
 const typesetter = makeTypesetter();
 const demo = bookOf(demoText);
@@ -84,6 +85,16 @@ describe('the dossier', () => {
     const card = pdf.pages.findIndex(({ text }) => text.includes('Counts of the lanes')) + 1;
     expect(outside(pdf).filter(({ page }) => page !== card)).toEqual([]);
     expect(pdf.text).not.toMatch(/\b(?:dossier|certificate|protocol|paper)\.[a-z]|\{[a-z]+\}|undefined|NaN/);
+  });
+});
+
+describe('what would carry it', () => {
+  it('is looked for in the binder wherever a paper alone looks for it', () => {
+    for (const floor of assessment.floors) {
+      const bound = findingsOfDossier(floor);
+      for (const alone of [...floor.findings, ...findingsOfTrades(floor)]) expect(bound).toContain(alone);
+      expect(new Set(bound.map(({ id }) => id)).size).toBe(bound.length);
+    }
   });
 });
 

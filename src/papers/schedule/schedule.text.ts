@@ -38,7 +38,7 @@ export const scheduleText: Bundle = {
     'schedule.way.row':
       'Way between boxes in all: {distance}, in straight lines. Assumed: the sections stand end to end, since the plan places none.',
     'schedule.way.unknown': 'The book does not say where the boxes stand, so the way is by their names.',
-    'schedule.before': 'Before the line leaves',
+    'schedule.before': 'Done before the line leaves, no part of the rebuild',
     'schedule.before.join': 'code',
     'schedule.before.what': 'what',
     'schedule.before.done': 'done',

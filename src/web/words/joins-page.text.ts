@@ -82,7 +82,7 @@ export const joinsPageWords: Bundle = {
     'joining.sections': 'By section',
     'joining.sections.both': 'A join between two sections counts on both.',
     'joining.section.none': 'section not said',
-    'joining.before': 'Before the line leaves',
+    'joining.before': 'Done before the line leaves, no part of the rebuild',
 
     'joining.filter': 'Code, number, terminal, cable, function',
     'joining.filter.box': 'Box',

@@ -15,11 +15,12 @@ const tagsOf = ({ stops }: ReturnType<typeof find>) =>
   stops.flatMap((stop) => stop.joins.map(({ tag }) => tag));
 
 describe('what is looked for in the rebuild', () => {
-  it('is every join once where nothing is asked, those of before the way first', () => {
+  it('is every join once where nothing is asked, those of before the journey last', () => {
     const all = find('');
     expect(all.found).toBe(joins.length);
     expect(tagsOf(all).toSorted()).toEqual(joins.map(({ tag }) => tag).toSorted());
-    expect(all.stops[0]?.stage).toBeUndefined();
+    expect(all.stops[0]?.stage).toBeDefined();
+    expect(all.stops.at(-1)?.stage).toBeUndefined();
   });
   it('is found by its code with or without the hyphen, and by what stands on its ends', () => {
     const [join] = joins;

@@ -51,7 +51,7 @@ export const searchText = ({
     .toLowerCase();
 
 /**
- * The stops of the rebuild with what is looked for, in walking order.
+ * The stops of the rebuild with what is looked for, in walking order; behind them what is no part of it.
  *
  * Symbols  texts  by tag, as `searchText` gives them
  *          wanted text that stands in them, empty for all;  box  one box alone, absent for all
@@ -77,12 +77,12 @@ export const foundStops = (
     return own.slice(0, room).flatMap((tag) => byTag.get(tag) ?? []);
   };
   const all: readonly (Omit<FoundStop, 'joins'> & { readonly tags: readonly string[] })[] = [
-    ...(box === undefined ? [{ unplaced: true, tags: beforeShipping }] : []),
     ...stages.flatMap(({ stage, stops }) =>
       stops
         .filter((stop) => box === undefined || stop.box === box)
         .map(({ joins, ...stop }) => ({ ...stop, stage, tags: joins })),
     ),
+    ...(box === undefined ? [{ unplaced: true, tags: beforeShipping }] : []),
   ];
   const stops = all
     .map(({ tags, ...stop }): FoundStop => ({ ...stop, joins: taken(tags) }))
