@@ -82,6 +82,7 @@ const answerSchema = z.strictObject({
       makeUp: number.describe('Make-up that carries the running rate, m3/s'),
       usable: number.describe('What the tank must give beside its make-up, m3'),
       working,
+      tankWorking: working,
     })
     .optional()
     .describe('Present where the tank of the supply ran dry before the shift was over'),

@@ -79,6 +79,7 @@ export const sheetNames = {
     'fill-time-left',
     'station-rate',
     'mean-draw',
+    'tank-for-run',
     'mean-of-run',
     'time-figures',
     'time-lost',

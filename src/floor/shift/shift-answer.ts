@@ -14,6 +14,7 @@ import { efficiencyByOwnerSheet } from '../../sheets/rate/efficiency-by-owner.ts
 import { intervalOfRunsSheet } from '../../sheets/rate/interval-of-runs.ts';
 import { meanDrawSheet } from '../../sheets/rate/mean-draw.ts';
 import { pairedChangeSheet } from '../../sheets/rate/paired-change.ts';
+import { tankForRun, tankForRunSheet } from '../../sheets/rate/tank-for-run.ts';
 import { timeLostSheet } from '../../sheets/rate/time-lost.ts';
 import { bookReader } from '../book-reader.ts';
 import type { Verdict, Working } from '../finding.ts';
@@ -75,6 +76,8 @@ export interface SupplyRanDry {
   readonly makeUp: number;
   readonly usable: number;
   readonly working?: number;
+  /** Of what the tank must give. */
+  readonly tankWorking?: number;
 }
 
 /** One floor's shift in data. */
@@ -177,11 +180,17 @@ const ranDryIn = (
     volume: { value: supply.perBottle },
   });
   const makeUp = tracer.output(working, 'flow') ?? runningRate * supply.perBottle;
+  const tankWorking = tracer.trace(tankForRunSheet, {
+    draw: { value: makeUp, ...(working === undefined ? {} : { from: { working, output: 'flow' } }) },
+    makeUp: { value: supply.makeUp },
+    duration: { value: duration, from: { path: '/agreement/shift' } },
+  });
   return {
     ...ranDry,
     makeUp,
-    usable: (makeUp - supply.makeUp) * duration,
+    usable: tankForRun(makeUp, supply.makeUp, duration),
     ...(working === undefined ? {} : { working }),
+    ...(tankWorking === undefined ? {} : { tankWorking }),
   };
 };
 

@@ -95,6 +95,9 @@ import { shareBoundsSheet } from './share-bounds.ts';
 import { stationRateCases } from './station-rate.cases.ts';
 import { stationRateText } from './station-rate.text.ts';
 import { stationRateSheet } from './station-rate.ts';
+import { tankForRunCases } from './tank-for-run.cases.ts';
+import { tankForRunText } from './tank-for-run.text.ts';
+import { tankForRunSheet } from './tank-for-run.ts';
 import { timeFiguresCases } from './time-figures.cases.ts';
 import { timeFiguresText } from './time-figures.text.ts';
 import { timeFiguresSheet } from './time-figures.ts';
@@ -133,6 +136,7 @@ export const rateEntries: readonly SheetEntry[] = [
   sheetEntry(fillTimeLeftSheet, fillTimeLeftCases, fillTimeLeftText),
   sheetEntry(stationRateSheet, stationRateCases, stationRateText),
   sheetEntry(meanDrawSheet, meanDrawCases, meanDrawText),
+  sheetEntry(tankForRunSheet, tankForRunCases, tankForRunText),
   sheetEntry(meanOfRunSheet, meanOfRunCases, meanOfRunText),
   sheetEntry(timeFiguresSheet, timeFiguresCases, timeFiguresText),
   sheetEntry(timeLostSheet, timeLostCases, timeLostText),

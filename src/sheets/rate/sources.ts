@@ -23,3 +23,9 @@ export const taktExample: Source = {
   place: 'example 1: 820 min a day for 80 units is 10.25 min each; public transcription',
   mark: 'read',
 };
+export const storageManual: Source = {
+  title: 'manual of a state for the design of water systems, equalising storage',
+  edition: 'December 2009',
+  place: 'p. 61: (demand less source) times 150 min; public transcription',
+  mark: 'read',
+};

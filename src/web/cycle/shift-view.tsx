@@ -3,6 +3,7 @@ import { timeByOwner } from '../../floor/shift/index.ts';
 import { boundsOf, owners } from '../../line/shift/index.ts';
 import { efficiencyByOwner } from '../../sheets/rate/efficiency-by-owner.ts';
 import { meanDraw } from '../../sheets/rate/mean-draw.ts';
+import { tankForRun } from '../../sheets/rate/tank-for-run.ts';
 import { GoLink } from '../shell/go-link.tsx';
 import { sheetAddress } from '../shell/route.ts';
 import { usePageState, useWords } from '../state/page-context.ts';
@@ -26,15 +27,25 @@ const RanDry = ({ answer: { ground, figures } }: { readonly answer: ShiftAnswer 
   if (figures?.ranDry === undefined || supply === undefined || runningRate === undefined) return null;
   const { share, at, bottles } = figures.ranDry;
   const makeUp = meanDraw(runningRate, supply.perBottle);
-  const volume = (makeUp - supply.makeUp) * duration;
+  const volume = tankForRun(makeUp, supply.makeUp, duration);
+  const flow = (value: number) => `${value} m3/s`;
   return (
     <p className="problem" data-dry={Math.round(at)}>
       {say('cycle.ranDry', {
         share: words.percent(share),
         at: minutesText(words, at),
         bottles: words.number(Math.round(bottles)),
-        volume: words.quantity(volume, 'volume', { units, book }).text,
       })}{' '}
+      <GoLink
+        to={sheetAddress('rate/tank-for-run', {
+          draw: flow(makeUp),
+          makeUp: flow(supply.makeUp),
+          duration: `${duration} s`,
+        })}
+      >
+        {say('cycle.ranDry.tank', { volume: words.quantity(volume, 'volume', { units, book }).text })}
+      </GoLink>
+      {'; '}
       <GoLink
         to={sheetAddress('rate/mean-draw', {
           rate: `${runningRate * hour} /h`,

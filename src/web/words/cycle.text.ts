@@ -36,7 +36,8 @@ export const cycleWords: Bundle = {
     'cycle.mean': 'mean of many shifts: {low} to {high} with {share}',
     'cycle.single': 'single shifts gave {low} to {high}',
     'cycle.ranDry':
-      'The supply tank runs dry in {share} of the shifts: after {at} and {bottles} good bottles; from then on the fill waits for its make-up. A tank that gives {volume} more than its make-up brings in the shift carries it, or',
+      'The supply tank runs dry in {share} of the shifts: after {at} and {bottles} good bottles; from then on the fill waits for its make-up. What would carry it:',
+    'cycle.ranDry.tank': 'a tank that gives {volume} more than its make-up brings in the shift',
     'cycle.ranDry.makeUp': 'a make-up of {makeUp}',
     'cycle.byHand': 'by hand on its sheet, the first {n} shifts',
     'cycle.rate': '{n} bottles/h',
