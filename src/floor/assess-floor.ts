@@ -5,7 +5,7 @@ import { cycleChart, holdOf } from './cycle-chart.ts';
 import { type FigureId, slowestLane, worstJet } from './figure-values.ts';
 import { type Judged, judgeFloor, type Opens } from './judge-floor.ts';
 import { laneFigures } from './lane-figures.ts';
-import { keepLine } from './line-figures.ts';
+import { lineKey } from './line-figures.ts';
 import { onDemand } from './on-demand.ts';
 import { type FloorInputs, formatOf } from './read-floor.ts';
 import { readLimits } from './read-limits.ts';
@@ -20,9 +20,8 @@ import {
 } from './trace-lanes.ts';
 import { traceLine } from './trace-line.ts';
 import { type SupplyTrace, tracePressureNeeded, traceSupply } from './trace-supply.ts';
-import { makeTracer, type Tracer } from './tracer.ts';
+import { makeTracer, type Trace, type Tracer } from './tracer.ts';
 import { assessUtilities } from './utilities/assess-utilities.ts';
-import { beginInquiry } from './utilities/inquiry.ts';
 
 const traceAll = (
   tracer: Tracer,
@@ -92,20 +91,16 @@ const notesOf = (inputs: FloorInputs, solution: FloorSolution): readonly Note[] 
   return notes;
 };
 
-/**
- * One floor of a book: figures, findings, lanes, what holds it, with the workings of all of it.
- *
- * Cost     the utilities, more than half of it all, are worked out when they or the workings are first looked at: a page of
- *          the rate waits for none of them
- */
-export const assessFloor = (
-  reader: BookReader,
-  floor: number,
-  format: string | undefined,
-): FloorAssessment => {
+/** What the line does on a floor, with its workings. */
+type LineAnswer = Omit<
+  FloorAssessment,
+  'floor' | 'name' | 'role' | 'utilities' | 'workings' | 'workingAt'
+> & {
+  readonly trace: Trace;
+};
+
+const assessLine = (reader: BookReader, floor: number, format: string | undefined): LineAnswer => {
   const tracer = makeTracer();
-  const where = { floor, formatPath: formatOf(reader.book, format).path };
-  const inquiry = beginInquiry(reader, where, tracer);
   let lanes: readonly LaneTrace[] = [];
   const { inputs, solution, figures, findings } = judgeFloor(reader, floor, format, {
     opens: (judged) => {
@@ -114,19 +109,8 @@ export const assessFloor = (
       return traced.opens;
     },
   });
-  keepLine(reader, where, figures);
-  const book = reader.book.floors![floor]!;
-  const utilities = assessUtilities(reader, inquiry);
-  const workings = onDemand(() => {
-    // theirs are among them
-    void utilities.findings;
-    return tracer.workings;
-  });
   const hold = holdOf(inputs, solution);
   return {
-    floor: book.tag,
-    name: book.name ?? book.tag,
-    role: book.role ?? 'other',
     format: inputs.format?.tag ?? '',
     figures,
     findings,
@@ -134,13 +118,44 @@ export const assessFloor = (
     cycle: cycleChart(solution),
     curve: supplyCurve(solution),
     tank: tankOverTime(solution),
+    notes: notesOf(inputs, solution),
+    ...(inputs.liquid === undefined ? {} : { liquid: inputs.liquid.product }),
+    ...(hold === undefined ? {} : { hold }),
+    trace: tracer.whole,
+  };
+};
+
+/**
+ * One floor of a book: figures, findings, lanes, what holds it, with the workings of all of it.
+ *
+ * Cost     the utilities, more than half of it all, are worked out when they or the workings are first looked at: a page of
+ *          the rate waits for none of them. What looks at nothing that has changed since the book before is taken over
+ */
+export const assessFloor = (
+  reader: BookReader,
+  floor: number,
+  format: string | undefined,
+): FloorAssessment => {
+  const where = { floor, formatPath: formatOf(reader.book, format).path };
+  const { trace, ...line } = reader.kept(lineKey(where), () => assessLine(reader, floor, format));
+  const tracer = makeTracer();
+  tracer.takeIn(trace);
+  const utilities = assessUtilities(reader, where, tracer);
+  const workings = onDemand(() => {
+    // theirs are among them
+    void utilities.findings;
+    return tracer.workings;
+  });
+  const { tag, name, role } = reader.book.floors![floor]!;
+  return {
+    floor: tag,
+    name: name ?? tag,
+    role: role ?? 'other',
+    ...line,
     utilities,
     get workings() {
       return workings();
     },
     workingAt: tracer.workingAt,
-    notes: notesOf(inputs, solution),
-    ...(inputs.liquid === undefined ? {} : { liquid: inputs.liquid.product }),
-    ...(hold === undefined ? {} : { hold }),
   };
 };

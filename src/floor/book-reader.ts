@@ -2,11 +2,19 @@ import type { Book } from '../book/index.ts';
 import { valueAt } from '../book/value-at.ts';
 import type { Kind } from '../quantity/kinds.ts';
 import { type Reading, readEntry } from '../quantity/read-entry.ts';
+import { type Looked, partOf, standingAt, watchedBook } from './looked-at.ts';
+
+/** What was made of a book, and the parts that were looked at for it. */
+interface Kept {
+  readonly value: unknown;
+  readonly looked: Looked;
+}
 
 /** Everything that was read from a book so far, each place once; shared by all variations of it. */
 interface Read {
   readonly readings: Map<string, Reading<Kind> | undefined>;
   readonly found: Map<string, unknown>;
+  readonly kept: Map<string, Kept>;
 }
 
 /** A book that was read before, of which another may have the very same parts. */
@@ -37,6 +45,15 @@ export interface BookReader {
   readonly found: Map<string, unknown>;
   /** What had been read and found of a book like this one. */
   readonly before: ReadBefore | undefined;
+  /**
+   * What rests on the book alone, whatever is varied: made once, and taken over from the book before where all parts that
+   * were looked at for it are the very same.
+   *
+   * Assumes  what is made does not hold on to this reader: it may outlive it by many books
+   */
+  readonly kept: <T>(key: string, make: () => T) => T;
+  /** The same where it has been made by now. */
+  readonly keptBefore: <T>(key: string) => T | undefined;
   /** What has been read and found of this one, for a book like it. */
   readonly soFar: ReadBefore;
   /** The same book with an account of its own. */
@@ -54,21 +71,10 @@ export interface Account {
 
 const freshAccount = (): Account => ({ used: new Map(), missing: new Set(), assumed: new Map() });
 
-/** The part of a book that a place stands in: one of a floor's own, or one of the book's. */
-const partOf = (path: string): string => {
-  let end = 0;
-  for (let steps = path.startsWith('/floors/') ? 3 : 1; steps > 0; steps--) {
-    end = path.indexOf('/', end + 1);
-    if (end < 0) return path;
-  }
-  return path.slice(0, end);
-};
-
-/** Whether what stands at a place is what stood there before, by the part that it is in: the very same can't have changed. */
-const sameAsIn = (book: Book, before: Book): ((path: string) => boolean) => {
+/** Whether what stands at a part is what stood there before: the very same can't have changed. */
+const sameAsIn = (book: Book, before: Book): ((part: string) => boolean) => {
   const parts = new Map<string, boolean>();
-  return (path) => {
-    const part = partOf(path);
+  return (part) => {
     let same = parts.get(part);
     if (same === undefined) {
       same = valueAt(book, part) === valueAt(before, part);
@@ -88,16 +94,69 @@ const readPlace = (book: Book, path: string, kind: Kind): Reading<Kind> | undefi
 interface Source {
   readonly soFar: ReadBefore;
   readonly before: ReadBefore | undefined;
-  readonly same: (path: string) => boolean;
+  /** Whether a part is the very one that stood in the book before. */
+  readonly same: (part: string) => boolean;
+  readonly watch: Watch;
 }
 
+/** Which parts of a book are looked at while something is made of it. */
+interface Watch {
+  /** The book, watched. */
+  readonly book: Book;
+  readonly look: (part: string) => void;
+  readonly during: (make: () => unknown) => Kept;
+  /** Whether what was looked at stands there still; it is then looked at again by whoever asks. */
+  readonly holds: (looked: Looked) => boolean;
+  readonly lookAgain: (looked: Looked) => void;
+}
+
+const watchOver = (book: Book): Watch => {
+  const standing = new Map<string, unknown>();
+  const standingNow = (part: string): unknown => {
+    let found = standing.get(part);
+    if (found === undefined && !standing.has(part)) {
+      found = standingAt(book, part);
+      standing.set(part, found);
+    }
+    return found;
+  };
+  let looked: Map<string, unknown> | undefined;
+  const look = (part: string): void => {
+    if (looked !== undefined && !looked.has(part)) looked.set(part, standingNow(part));
+  };
+  const lookAgain = (at: Looked): void => {
+    for (const [part, value] of at) looked?.set(part, value);
+  };
+  return {
+    book: watchedBook(book, look),
+    look,
+    lookAgain,
+    during: (make) => {
+      const around = looked;
+      const own = new Map<string, unknown>();
+      looked = own;
+      try {
+        return { value: make(), looked: own };
+      } finally {
+        looked = around;
+      }
+    },
+    holds: (at) => {
+      for (const [part, value] of at) if (standingNow(part) !== value) return false;
+      return true;
+    },
+  };
+};
+
 const readerOver = (source: Source, changes: ReadonlyMap<string, number>, account: Account): BookReader => {
-  const { soFar, before, same } = source;
+  const { soFar, before, same, watch } = source;
   const { book, readings } = soFar;
   const reading = (path: string, kind: Kind): Reading<Kind> | undefined => {
+    const part = partOf(path);
+    watch.look(part);
     let found = readings.get(path);
     if (found === undefined && !readings.has(path)) {
-      const kept = before?.readings.has(path) === true && same(path);
+      const kept = before?.readings.has(path) === true && same(part);
       found = kept ? before.readings.get(path) : readPlace(book, path, kind);
       readings.set(path, found);
     }
@@ -110,8 +169,13 @@ const readerOver = (source: Source, changes: ReadonlyMap<string, number>, accoun
   };
   const assume = (path: string, taken?: number): void => void account.assumed.set(path, taken);
   const miss = (path: string): void => void account.missing.add(path);
+  const keptBefore = <T>(key: string): T | undefined => {
+    const found = soFar.kept.get(key);
+    if (found !== undefined) watch.lookAgain(found.looked);
+    return found?.value as T | undefined;
+  };
   return {
-    book,
+    book: watch.book,
     reading,
     number,
     assume,
@@ -121,6 +185,17 @@ const readerOver = (source: Source, changes: ReadonlyMap<string, number>, accoun
     found: soFar.found,
     before,
     soFar,
+    keptBefore,
+    kept: <T>(key: string, make: () => T): T => {
+      if (!soFar.kept.has(key)) {
+        const earlier = before?.kept.get(key);
+        soFar.kept.set(
+          key,
+          earlier !== undefined && watch.holds(earlier.looked) ? earlier : watch.during(make),
+        );
+      }
+      return keptBefore<T>(key) as T;
+    },
     numberOr: (path, kind, assumed) => {
       const found = number(path, kind);
       if (found !== undefined) return found;
@@ -147,9 +222,10 @@ const readerOver = (source: Source, changes: ReadonlyMap<string, number>, accoun
 export const bookReader = (book: Book, before?: ReadBefore): BookReader =>
   readerOver(
     {
-      soFar: { book, readings: new Map(), found: new Map() },
+      soFar: { book, readings: new Map(), found: new Map(), kept: new Map() },
       before,
       same: before === undefined ? () => false : sameAsIn(book, before.book),
+      watch: watchOver(book),
     },
     new Map(),
     freshAccount(),

@@ -2,7 +2,6 @@ import type { Book } from '../book/index.ts';
 import type { Assessment, FloorAssessment } from './assessment.ts';
 import type { ReadBefore } from './book-reader.ts';
 import { builtOn } from './built-on.ts';
-import { strokesIn } from './utilities/air/kept-strokes.ts';
 
 /** An assessment that was made before, of a book that may share parts with the one at hand. */
 export interface Earlier {
@@ -21,28 +20,20 @@ const sameBesidesFloors = (one: Book, other: Book): boolean => {
 const timedIn = ['air', 'room'] as const;
 
 /**
- * Whether the air of a floor moves the line as it did in a book like this one.
- *
- * Assumes  parts of a book are never changed in place: what is the very same part, not only equal, can't have changed
- */
-export const sameAirAs = (book: Book, before: Book): ((floor: number) => boolean) => {
-  const built = builtOn(book);
-  const [now, then] = [book.floors ?? [], before.floors ?? []];
-  const sameIn = (floor: number): boolean =>
-    timedIn.every((part) => now[floor]?.[part] === then[floor]?.[part]);
-  const same = sameBesidesFloors(book, before) && built === builtOn(before) && sameIn(built);
-  return (floor) => same && sameIn(floor);
-};
-
-/**
  * Floors of a book of which nothing is asked otherwise than in a book like it.
  *
  * Method   a floor rests on itself, on the air of the one where the line was built and timed, and on all of the book
  *          besides floors
+ * Assumes  parts of a book are never changed in place: what is the very same part, not only equal, can't have changed
  */
-export const sameFloorAs = (book: Book, before: Book): ((floor: number) => boolean) => {
-  const sameAir = sameAirAs(book, before);
-  return (floor) => book.floors?.[floor] === before.floors?.[floor] && sameAir(floor);
+const sameFloorAs = (book: Book, before: Book): ((floor: number) => boolean) => {
+  const built = builtOn(book);
+  const [now, then] = [book.floors ?? [], before.floors ?? []];
+  const same =
+    sameBesidesFloors(book, before) &&
+    built === builtOn(before) &&
+    timedIn.every((part) => now[built]?.[part] === then[built]?.[part]);
+  return (floor) => same && now[floor] === then[floor];
 };
 
 /**
@@ -69,10 +60,7 @@ export const keepReadings = (assessment: Assessment, read: ReadBefore): void =>
 /**
  * What was read of the book of an earlier assessment, for one of a book like it.
  *
- * Returns  the readings, and of what was found the strokes of the cylinders: the rest holds on to the assessment before, and
- *          that to the one before it, without end
+ * Returns  the readings, what was kept of the floors, and of what was found the strokes of the cylinders
  */
-export const readingsOf = (earlier: Earlier | undefined): ReadBefore | undefined => {
-  const read = earlier === undefined ? undefined : readings.get(earlier.assessment);
-  return read === undefined ? undefined : { ...read, found: strokesIn(read.found) };
-};
+export const readingsOf = (earlier: Earlier | undefined): ReadBefore | undefined =>
+  earlier === undefined ? undefined : readings.get(earlier.assessment);

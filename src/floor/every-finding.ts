@@ -1,7 +1,7 @@
 import type { BookReader } from './book-reader.ts';
 import type { FigureValues } from './figure-values.ts';
-import { judgeFloor } from './judge-floor.ts';
-import { keepLine } from './line-figures.ts';
+import { lineFindings } from './line-figures.ts';
+import { formatOf } from './read-floor.ts';
 import { judgeUtilities } from './utilities/assess-utilities.ts';
 import type { AnyFinding } from './utilities/utility-finding.ts';
 
@@ -14,9 +14,7 @@ export interface EveryFinding {
 
 /** What a floor comes to: the main question and its utilities. */
 export const everyFinding = (reader: BookReader, floor: number, format: string | undefined): EveryFinding => {
-  const { inputs, findings, figures, values } = judgeFloor(reader, floor, format);
-  const where = { floor, formatPath: inputs.formatPath };
-  keepLine(reader, where, figures);
-  const utilities = judgeUtilities(reader, where);
-  return { findings: [...findings, ...utilities], values };
+  const where = { floor, formatPath: formatOf(reader.book, format).path };
+  const { findings, values } = lineFindings(reader, where);
+  return { findings: [...findings, ...judgeUtilities(reader, where)], values };
 };

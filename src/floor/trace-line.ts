@@ -14,6 +14,7 @@ import { stationOf } from './station-of.ts';
 import type { LaneTrace } from './trace-lanes.ts';
 import { at, outOf, type SupplyTrace } from './trace-supply.ts';
 import type { Tracer } from './tracer.ts';
+import { traceDelay } from './utilities/air/index-delay.ts';
 
 export interface LineTrace {
   readonly washerIndex?: number;
@@ -45,9 +46,12 @@ export const traceLine = (
 
   const washer = stationOf(book, 'washer');
   if (washer !== undefined && times.washer !== undefined) {
-    const { added, known } = inputs.timesRead.delay;
+    const where = { floor: inputs.floorNumber, formatPath: inputs.formatPath };
+    const { cylinders } = washer.station;
+    const added =
+      inputs.timesRead.delay.added === 0 ? undefined : traceDelay(tracer, read, where, cylinders ?? []);
     found.washerIndex = tracer.trace(indexPeriodSheet, {
-      ...(added === 0 || known === undefined ? {} : { added: known }),
+      ...(added === undefined ? {} : { added }),
       stroke: at(read.number(`${washer.path}/stroke`, 'time') ?? 0, `${washer.path}/stroke`),
       dwell: at(read.number(`${washer.path}/dwell`, 'time') ?? 0, `${washer.path}/dwell`),
       stretch: { value: inputs.timesRead.stretch },

@@ -15,6 +15,8 @@ export interface NumberField {
   readonly assumed?: number;
   /** Significant digits that it is shown to, where they are others than its kind's usual ones. */
   readonly digits?: number;
+  /** Its bounds are the ends of this table: what lies beyond may well be, but nothing is extrapolated. */
+  readonly table?: Source;
 }
 
 /** Several numbers of one kind: the points of a curve, the pieces of a pipe. */
@@ -35,6 +37,8 @@ export interface ChoiceField<T extends string = string> {
   readonly symbol: string;
   readonly options: readonly T[];
   readonly assumed?: T;
+  /** Its options are the rows of this table, which may have more than those that are held. */
+  readonly table?: Source;
 }
 
 export type Field = NumberField | ListField | ChoiceField;
@@ -55,6 +59,10 @@ export interface Source {
   readonly place?: string;
   readonly mark: Mark;
 }
+
+/** A source as a sentence names it. */
+export const sourceName = ({ title, edition }: Source): string =>
+  edition === undefined ? title : `${title}, ${edition}`;
 
 export interface Limit<I, O> {
   readonly code: string;
@@ -128,6 +136,25 @@ const fieldWrong = (field: Field, value: unknown): Wrong => {
   return undefined;
 };
 
+const tableCodes: Readonly<Record<string, string>> = {
+  SHEET_RANGE: 'SHEET_BEYOND_TABLE',
+  SHEET_CHOICE: 'SHEET_OFF_TABLE',
+};
+
+/** The problem of a field, which a table's end makes another one. */
+const fieldProblem = (
+  path: string,
+  field: Field,
+  given: unknown,
+  [code, allowed]: NonNullable<Wrong>,
+): Problem => {
+  const table = field.type === 'list' ? undefined : field.table;
+  const ofTable = tableCodes[code];
+  return table === undefined || ofTable === undefined
+    ? { code, path, given, allowed }
+    : { code: ofTable, path, given, allowed, parts: { table: sourceName(table) } };
+};
+
 const finite = (value: Value): boolean =>
   typeof value === 'number'
     ? Number.isFinite(value)
@@ -167,7 +194,7 @@ export const putThrough = <I extends object, O extends object>(
       continue;
     }
     const wrong = fieldWrong(field, value);
-    if (wrong !== undefined) problems.push({ code: wrong[0], path: name, given: value, allowed: wrong[1] });
+    if (wrong !== undefined) problems.push(fieldProblem(name, field, value, wrong));
   }
   if (problems.length === 0) problems.push(...(sheet.check?.(inputs as I) ?? []));
   if (problems.length > 0) return refuse(...problems);
@@ -181,7 +208,7 @@ export const putThrough = <I extends object, O extends object>(
 
 /** What the reader of a sheet's figures must know: the limits that they break. */
 export const notesOf = <I extends object, O extends object>(
-  sheet: Sheet<I, O>,
+  sheet: Pick<Sheet<I, O>, 'limits'>,
   { inputs, outputs }: Pick<Ran<O>, 'inputs' | 'outputs'>,
 ): readonly Note[] => {
   const notes: Note[] = [];

@@ -1,7 +1,6 @@
 import type { Book } from '../../book/index.ts';
 import type { RemedyHarm } from '../assessment.ts';
 import { type BookReader, bookReader, type ReadBefore } from '../book-reader.ts';
-import { sameFloorAs } from '../earlier.ts';
 import { everyFinding } from '../every-finding.ts';
 import type { Finding } from '../finding.ts';
 
@@ -24,11 +23,10 @@ const findingsOf = (reader: BookReader, floor: number, format: string | undefine
 
 export const allFindings = (book: Book, format: string | undefined, before?: BookFindings): BookFindings => {
   const reader = bookReader(book, before?.read);
-  const same = before === undefined ? () => false : sameFloorAs(book, before.read.book);
-  const floors = (book.floors ?? []).map((_, floor) =>
-    same(floor) ? before!.floors[floor]! : findingsOf(reader, floor, format),
-  );
-  return { floors, read: reader.soFar };
+  return {
+    floors: (book.floors ?? []).map((_, floor) => findingsOf(reader, floor, format)),
+    read: reader.soFar,
+  };
 };
 
 /** Findings that carried before and do not after. */

@@ -1,56 +1,87 @@
 import type { BookReader } from '../book-reader.ts';
+import type { Figure } from '../finding.ts';
 import { onDemand } from '../on-demand.ts';
+import { makeTracer, type Trace, type Tracer } from '../tracer.ts';
 import { type Inquiry, inquiryOf, type Where } from './inquiry.ts';
 import { askDraw, askNeed } from './judge-need.ts';
-import { drawsOf, needsOf } from './needs-of.ts';
+import { askedOf, trades } from './needs-of.ts';
 import type { Utility, UtilityAnswers, UtilityAssessment, UtilityFinding } from './utility-finding.ts';
 
-/** The findings alone, without their workings. */
-export const judgeUtilities = (reader: BookReader, where: Where): readonly UtilityFinding[] => {
-  const inquiry = inquiryOf(where);
-  const asked = needsOf(reader.book, where.floor).map((need) => askNeed(need, reader, inquiry));
-  return asked.map((judge) => judge());
-};
-
-/** One question in its two halves, each gone through once. */
-interface Question<T> {
-  readonly utility: Utility;
-  readonly ask: () => unknown;
-  readonly judge: () => T;
-}
-
-const questionOf = <T>(utility: Utility, ask: () => () => T): Question<T> => {
-  const asked = onDemand(ask);
-  return { utility, ask: asked, judge: onDemand(() => asked()()) };
-};
+const keyOf = (what: string, trade: Utility, { floor, formatPath }: Where): string =>
+  `${what} ${trade} ${floor} ${formatPath}`;
 
 /** All are asked before any is judged, so that what a value changes is computed once for all of them. */
-const answersOf = (
-  needs: readonly Question<UtilityAnswers['findings'][number]>[],
-  draws: readonly Question<UtilityAnswers['figures'][number]>[],
-): UtilityAnswers => {
-  for (const { ask } of needs) ask();
-  for (const { ask } of draws) ask();
-  return { findings: needs.map(({ judge }) => judge()), figures: draws.map(({ judge }) => judge()) };
+const findingsOf = (
+  reader: BookReader,
+  trade: Utility,
+  inquiry: Inquiry,
+): (() => readonly UtilityFinding[]) => {
+  const asked = askedOf[trade]
+    .needs(reader.book, inquiry.where.floor)
+    .map((need) => askNeed(need, reader, inquiry));
+  return () => asked.map((judge) => judge());
+};
+
+/** The findings alone, without their workings; of each trade they are kept as long as nothing that it looks at changes. */
+export const judgeUtilities = (reader: BookReader, where: Where): readonly UtilityFinding[] =>
+  trades.flatMap((trade) =>
+    reader.kept(keyOf('findings', trade, where), () => findingsOf(reader, trade, inquiryOf(where))()),
+  );
+
+/** What one trade was asked and answered, with its workings. */
+interface Answered extends UtilityAnswers {
+  readonly workings: Trace;
+}
+
+const answersOf = (reader: BookReader, trade: Utility, where: Where, first: number): Answered => {
+  const tracer = makeTracer(first);
+  const inquiry = inquiryOf(where, tracer);
+  const findings = findingsOf(reader, trade, inquiry);
+  const figures = askedOf[trade].draws(reader.book).map((draw) => askDraw(draw, reader, inquiry));
+  return { findings: findings(), figures: figures.map((judge) => judge()), workings: tracer.whole };
+};
+
+/** Answers whose workings have been moved. */
+const moved = ({ findings, figures }: UtilityAnswers, first: number, by: number): UtilityAnswers => {
+  if (by === 0) return { findings, figures };
+  const at = (figure: Figure): Figure =>
+    figure.working === undefined || figure.working < first
+      ? figure
+      : { ...figure, working: figure.working + by };
+  return {
+    findings: findings.map((each) => ({ ...each, demand: at(each.demand), have: at(each.have) })),
+    figures: figures.map((each) => ({ ...each, figure: at(each.figure) })),
+  };
 };
 
 /**
  * What a floor's utilities are asked against what they have, question by question.
  *
- * Returns  findings and figures, worked out when they are first looked at; each opens a working of the floor
+ * Symbols  tracer  has the workings of the line by now, which a utility may name; takes in those of each trade
+ * Returns  findings and figures, worked out trade by trade when they are first looked at; each opens a working of the floor
  * Assumes  the line runs at its agreed rate: that is what a utility must carry
- * Cost     some dozen sheets a question, and those that rest on an uncertain value twice more
+ * Cost     some dozen sheets a question, and those that rest on an uncertain value twice more; nothing where no part of the
+ *          book that a trade looks at has changed
  */
-export const assessUtilities = (reader: BookReader, inquiry: Inquiry): UtilityAssessment => {
-  const needs = onDemand(() =>
-    needsOf(reader.book, inquiry.where.floor).map((need) =>
-      questionOf(need.utility, () => askNeed(need, reader, inquiry)),
-    ),
+export const assessUtilities = (reader: BookReader, where: Where, tracer: Tracer): UtilityAssessment => {
+  const first = tracer.size();
+  const made = Object.fromEntries(
+    trades.map((trade) => [
+      trade,
+      onDemand(() => {
+        const { workings, ...answers } = reader.kept(keyOf('answers', trade, where), () =>
+          answersOf(reader, trade, where, first),
+        );
+        return moved(answers, workings.first, tracer.takeIn(workings));
+      }),
+    ]),
+  ) as Readonly<Record<Utility, () => UtilityAnswers>>;
+  const all = onDemand(
+    (): UtilityAnswers => ({
+      findings: trades.flatMap((trade) => made[trade]().findings),
+      figures: trades.flatMap((trade) => made[trade]().figures),
+    }),
   );
-  const draws = onDemand(() =>
-    drawsOf(reader.book).map((draw) => questionOf(draw.utility, () => askDraw(draw, reader, inquiry))),
-  );
-  const all = onDemand(() => answersOf(needs(), draws()));
   return {
     get findings() {
       return all().findings;
@@ -58,10 +89,6 @@ export const assessUtilities = (reader: BookReader, inquiry: Inquiry): UtilityAs
     get figures() {
       return all().figures;
     },
-    of: (utility) => {
-      const own = <T>(questions: readonly Question<T>[]) =>
-        questions.filter((question) => question.utility === utility);
-      return answersOf(own(needs()), own(draws()));
-    },
+    of: (trade) => made[trade](),
   };
 };

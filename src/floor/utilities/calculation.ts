@@ -14,7 +14,7 @@ import {
   type KnownOutputs,
   knownOutputs,
   nowhere,
-  originsBy,
+  originsLater,
   refusalOf,
   valuesOf,
 } from './known.ts';
@@ -159,7 +159,7 @@ export const makeCalculation = (
       full = withDefaults(sheet.inputs as never, values);
       outputs = full === undefined ? undefined : compute(full);
     } else {
-      const kept = tracer.keep(sheet, values, () => originsBy(given));
+      const kept = tracer.keep(sheet, values, originsLater(given));
       if (kept.ok) ({ working, inputs: full, outputs } = kept.value);
       else met.refusals.push(refusalOf(sheet.id, kept.problems, given));
     }

@@ -1,5 +1,4 @@
 import type { Note } from '../../sheets/frame.ts';
-import type { BookReader } from '../book-reader.ts';
 import type { Tracer } from '../tracer.ts';
 import type { UncertainPlace } from '../uncertain-places.ts';
 import { type Graph, makeGraph, type Variation } from './graph.ts';
@@ -75,19 +74,6 @@ export const inquiryOf = (where: Where, tracer?: Tracer): Inquiry => ({
   defaults: new Map(),
   ...(tracer === undefined ? {} : { tracer }),
 });
-
-const keyOf = ({ floor, formatPath }: Where): string => `inquiry ${floor} ${formatPath}`;
-
-/** The inquiry that is being made of a floor, for whoever asks of the same floor. */
-export const keptInquiry = ({ found }: Pick<BookReader, 'found'>, where: Where): Inquiry | undefined =>
-  found.get(keyOf(where)) as Inquiry | undefined;
-
-/** Begins an inquiry of a floor whose results the line's own questions share. */
-export const beginInquiry = (reader: BookReader, where: Where, tracer: Tracer): Inquiry => {
-  const inquiry = inquiryOf(where, tracer);
-  reader.found.set(keyOf(where), inquiry);
-  return inquiry;
-};
 
 /** What changes with one value of the book at both of its ends, among all steps by now; found once for all questions. */
 export const variedBy = (

@@ -65,7 +65,7 @@ const originsOf = (given: Given): readonly Origin[] =>
       : [given.from];
 
 /** Origins by input, a list's members each on its own: as a working keeps them. */
-export const originsBy = (inputs: Readonly<Record<string, Given>>): Record<string, Origin> => {
+const originsBy = (inputs: Readonly<Record<string, Given>>): Record<string, Origin> => {
   const from: Record<string, Origin> = {};
   for (const name in inputs) {
     const given = inputs[name];
@@ -76,6 +76,10 @@ export const originsBy = (inputs: Readonly<Record<string, Given>>): Record<strin
   }
   return from;
 };
+
+/** The same when somebody asks; it holds on to nothing but the inputs. */
+export const originsLater = (inputs: Readonly<Record<string, Given>>) => (): Record<string, Origin> =>
+  originsBy(inputs);
 
 /** What came out of a step, and of the working where one was kept. */
 export const knownOutputs = <O>(

@@ -10,25 +10,31 @@ import { heatNeeds } from './heat/heat-needs.ts';
 import type { Draw, Need } from './need.ts';
 import { powerDraws } from './power/power-draws.ts';
 import { powerNeeds } from './power/power-needs.ts';
+import type { Utility } from './utility-finding.ts';
 import { waterDraws } from './water/water-draws.ts';
 import { waterNeeds } from './water/water-needs.ts';
 
+/** What one trade is asked: its questions, and the figures that nothing is held against. */
+interface Asked {
+  readonly needs: (book: Book, floor: number) => readonly Need[];
+  readonly draws: (book: Book) => readonly Draw[];
+}
+
+/** Questions by trade, in the order in which a floor answers them. */
+export const askedOf: Readonly<Record<Utility, Asked>> = {
+  air: { needs: airNeeds, draws: airDraws },
+  power: { needs: powerNeeds, draws: powerDraws },
+  water: { needs: waterNeeds, draws: waterDraws },
+  heat: { needs: heatNeeds, draws: heatDraws },
+  drains: { needs: drainNeeds, draws: drainDraws },
+  building: { needs: buildingNeeds, draws: buildingDraws },
+};
+
+export const trades = Object.keys(askedOf) as readonly Utility[];
+
 /** Every question that the line of a book puts to the utilities of one of its floors. */
-export const needsOf = (book: Book, floor: number): readonly Need[] => [
-  ...airNeeds(book),
-  ...powerNeeds(book, floor),
-  ...waterNeeds(book, floor),
-  ...heatNeeds(book, floor),
-  ...drainNeeds(book),
-  ...buildingNeeds(book, floor),
-];
+export const needsOf = (book: Book, floor: number): readonly Need[] =>
+  trades.flatMap((trade) => askedOf[trade].needs(book, floor));
 
 /** Figures that nothing is held against. */
-export const drawsOf = (book: Book): readonly Draw[] => [
-  ...airDraws(book),
-  ...powerDraws(book),
-  ...waterDraws(book),
-  ...heatDraws(book),
-  ...drainDraws(book),
-  ...buildingDraws(book),
-];
+export const drawsOf = (book: Book): readonly Draw[] => trades.flatMap((trade) => askedOf[trade].draws(book));

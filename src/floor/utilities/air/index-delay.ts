@@ -3,10 +3,10 @@ import type { Direction } from '../../../sheets/air/piston-force.ts';
 import { strokeChangeSheet } from '../../../sheets/air/stroke-change.ts';
 import type { BookReader } from '../../book-reader.ts';
 import { builtOn } from '../../built-on.ts';
-import { sameAirAs } from '../../earlier.ts';
+import type { Tracer } from '../../tracer.ts';
 import type { Doubt } from '../../uncertain-places.ts';
 import { type Calculation, makeCalculation } from '../calculation.ts';
-import { inquiryOf, keptInquiry, variedBy, type Where } from '../inquiry.ts';
+import { inquiryOf, variedBy, type Where } from '../inquiry.ts';
 import type { Known } from '../known.ts';
 import { dropPressure } from './drop-pressure.ts';
 import { strokeAt } from './stroke-here.ts';
@@ -27,8 +27,6 @@ const strokesOf = (book: Book, cylinders: readonly string[]) =>
 export interface IndexDelay {
   /** Time by which the index takes longer than where the line was built, s; shorter where it is negative. */
   readonly added: number;
-  /** The same with what it rests on, for the working of the index. */
-  readonly known?: Known;
   /** What moves it: the time with each uncertain value of the air at both of its ends. */
   readonly places: readonly {
     readonly path: string;
@@ -70,14 +68,6 @@ const strokesOnBoth = (here: Calculation, there: Calculation, cylinders: readonl
   return added === undefined ? {} : { added };
 };
 
-/** The delay of a book like this one whose air is the same; an inquiry of this floor wants steps and workings of its own. */
-const delayBefore = ({ book, before, found }: BookReader, where: Where, key: string): unknown =>
-  before === undefined ||
-  keptInquiry({ found }, where) !== undefined ||
-  !sameAirAs(book, before.book)(where.floor)
-    ? undefined
-    : before.found.get(key);
-
 /**
  * Time that the cylinders of a washer's index take longer on a floor than where the line was built and timed.
  *
@@ -92,35 +82,38 @@ export const addedByAir = (c: Calculation, cylinders: readonly string[]): AddedB
     return c.aside(c.floor, (here) => c.aside(built, (there) => strokesOnBoth(here, there, cylinders)));
   });
 
-/** The same for the line's own question, which varies it as one place. */
-export const indexDelay = (reader: BookReader, where: Where, cylinders: readonly string[]): IndexDelay => {
-  const key = `index delay ${where.floor} ${where.formatPath}`;
-  const known = (reader.found.get(key) ?? delayBefore(reader, where, key)) as IndexDelay | undefined;
-  if (known !== undefined) {
-    reader.found.set(key, known);
-    return known;
-  }
-  const inquiry = keptInquiry(reader, where) ?? inquiryOf(where);
+const delayOf = (reader: BookReader, where: Where, cylinders: readonly string[]): IndexDelay => {
+  const inquiry = inquiryOf(where);
   const { met, ...calculation } = makeCalculation(reader, inquiry);
   const { added, stalls } = addedByAir(calculation, cylinders);
-  const found: IndexDelay =
-    added === undefined
-      ? { ...nothing, ...(stalls === undefined ? {} : { stalls }) }
-      : {
-          added: added.value,
-          known: added,
-          assumed: [...met.basis.assumed],
-          places: [...met.basis.places].map((place) => ({
-            path: place.path,
-            doubt: place.doubt,
-            ends: variedBy(inquiry, place).map(
-              ({ changed }) => inquiry.graph.after(changed, added.ref, added.value) ?? added.value,
-            ),
-          })),
-        };
-  reader.found.set(key, found);
-  return found;
+  if (added === undefined) return { ...nothing, ...(stalls === undefined ? {} : { stalls }) };
+  return {
+    added: added.value,
+    assumed: [...met.basis.assumed],
+    places: [...met.basis.places].map((place) => ({
+      path: place.path,
+      doubt: place.doubt,
+      ends: variedBy(inquiry, place).map(
+        ({ changed }) => inquiry.graph.after(changed, added.ref, added.value) ?? added.value,
+      ),
+    })),
+  };
 };
+
+/** The same for the line's own question, which varies it as one place. */
+export const indexDelay = (reader: BookReader, where: Where, cylinders: readonly string[]): IndexDelay =>
+  reader.kept(`index delay ${where.floor} ${where.formatPath} ${cylinders.join(' ')}`, () =>
+    delayOf(reader, where, cylinders),
+  );
+
+/** The same with its workings. */
+export const traceDelay = (
+  tracer: Tracer,
+  reader: BookReader,
+  where: Where,
+  cylinders: readonly string[],
+): Known | undefined =>
+  addedByAir(makeCalculation(reader.scope(), inquiryOf(where, tracer)), cylinders).added;
 
 /** The place that stands for the delay as a whole where an interval is sought. */
 export const delayPlace = (where: Where): string => `/floors/${where.floor}/air#index delay`;

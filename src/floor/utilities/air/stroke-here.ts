@@ -10,7 +10,6 @@ import type { Step } from '../graph.ts';
 import type { Known } from '../known.ts';
 import { tubeVolume } from './air-demand.ts';
 import { usualCriticalRatio } from './along-pieces.ts';
-import { strokeKey } from './kept-strokes.ts';
 import { airTemperature, atmosphereHere } from './site-air.ts';
 
 /** Mass that a cylinder of a bottling line moves where nobody said, common practice. */
@@ -92,6 +91,9 @@ const strokeInputs = (c: Calculation, index: number, direction: Direction) => {
     deadExhausting: dead,
   };
 };
+
+/** Key of a stroke among the costly results: all that goes into it. */
+const strokeKey = (inputs: object): string => `stroke ${Object.values(inputs).join(' ')}`;
 
 /**
  * The sheet, with every stroke of this book, and of one like it, integrated once: the same cylinder is asked for by the index,

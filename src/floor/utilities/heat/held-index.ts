@@ -1,6 +1,5 @@
 import type { Figure, Origin } from '../../finding.ts';
-import { judgeFloor } from '../../judge-floor.ts';
-import { keptLine, type LineFigures } from '../../line-figures.ts';
+import { lineFigures } from '../../line-figures.ts';
 import { stationOf } from '../../station-of.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
@@ -9,15 +8,6 @@ import type { Known } from '../known.ts';
 export const mayBeHeld = (c: Calculation): boolean => {
   const washer = stationOf(c.book, 'washer')?.station.tag;
   return (c.book.line?.holdRules ?? []).some(({ holds }) => holds === washer);
-};
-
-/** What the line does on this floor, as its own question found it, or finds it now. */
-const lineHere = (c: Calculation): LineFigures => {
-  const where = { floor: c.floor, formatPath: c.formatPath };
-  const kept = keptLine(c.reader, where);
-  if (kept !== undefined) return kept;
-  const format = c.book.line?.formats?.[Number(c.formatPath.split('/').at(-1))]?.tag;
-  return judgeFloor(c.reader, c.floor, format).figures;
 };
 
 const originOf = ({ working, output }: Figure, path: string): Origin =>
@@ -31,7 +21,7 @@ const originOf = ({ working, output }: Figure, path: string): Origin =>
 export const heldIndex = (c: Calculation): Known | undefined =>
   c.once('heldIndex', (c) => {
     if (!mayBeHeld(c)) return undefined;
-    const { cycle } = lineHere(c);
+    const { cycle } = lineFigures(c.reader, { floor: c.floor, formatPath: c.formatPath });
     if (cycle?.value === undefined) {
       for (const path of cycle?.missing ?? []) c.miss(path);
       return undefined;

@@ -1,0 +1,79 @@
+import type { Book } from '../book/index.ts';
+import { valueAt } from '../book/value-at.ts';
+
+/**
+ * Parts of a book that were looked at, by their place, with what stood there: `/floors/1/air`, `/line/stations`, `/waits`. A
+ * place with a mark behind it, `/line#`, is what names there are, or how many members.
+ */
+export type Looked = ReadonlyMap<string, unknown>;
+
+const namesMark = '#';
+
+/** The part of a book that a place stands in: one of a floor's or of the line's own, or one of the book's. */
+export const partOf = (path: string): string => {
+  let end = 0;
+  let steps = path.startsWith('/floors/') ? 3 : path.startsWith('/line/') ? 2 : 1;
+  for (; steps > 0; steps--) {
+    end = path.indexOf('/', end + 1);
+    if (end < 0) return path;
+  }
+  return path.slice(0, end);
+};
+
+/** What stands at a part of a book: the part itself, of which nothing is ever changed in place, or its names as one text. */
+export const standingAt = (book: Book, part: string): unknown => {
+  if (!part.endsWith(namesMark)) return valueAt(book, part);
+  const of = valueAt(book, part.slice(0, -1));
+  if (Array.isArray(of)) return of.length;
+  return typeof of === 'object' && of !== null ? Object.keys(of).join(' ') : of;
+};
+
+/**
+ * An object that tells which of its own parts are looked at.
+ *
+ * Symbols  inner  watched parts that stand in for its own: of those only the names are looked at by whoever takes them
+ */
+const watched = <T extends object>(
+  object: T,
+  path: string,
+  look: (part: string) => void,
+  inner: Partial<T> = {},
+): T => {
+  const names = `${path}${namesMark}`;
+  // a copy: what is frozen may not be stood in for
+  return new Proxy<T>(
+    { ...object, ...inner },
+    {
+      get: (of, key) => {
+        if (typeof key === 'string') look(`${path}/${key}${Object.hasOwn(inner, key) ? namesMark : ''}`);
+        return Reflect.get(of, key);
+      },
+      has: (of, key) => {
+        look(names);
+        return Reflect.has(of, key);
+      },
+      ownKeys: (of) => {
+        look(names);
+        return Reflect.ownKeys(of);
+      },
+      getOwnPropertyDescriptor: (of, key) => {
+        look(names);
+        return Reflect.getOwnPropertyDescriptor(of, key);
+      },
+    },
+  );
+};
+
+/**
+ * A book that tells which of its parts are looked at.
+ *
+ * Symbols  look  is told the place of each part when it is looked at, there or not
+ * Returns  a book that reads like the first; its parts are those of the first, so that they can be told to be the very same
+ */
+export const watchedBook = (book: Book, look: (part: string) => void): Book =>
+  watched(book, '', look, {
+    ...(book.line === undefined ? {} : { line: watched(book.line, '/line', look) }),
+    ...(book.floors === undefined
+      ? {}
+      : { floors: book.floors.map((floor, i) => watched(floor, `/floors/${i}`, look)) }),
+  });
