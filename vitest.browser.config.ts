@@ -30,8 +30,8 @@ export default defineConfig({
   test: {
     globalSetup: ['tests/browser/build-once.ts'],
     include: ['tests/browser/**/*.test.ts'],
-    testTimeout: 60_000,
-    hookTimeout: 120_000,
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
     maxWorkers: 2,
     sequence: { sequencer: LongestFirst },
   },

@@ -10,8 +10,9 @@ export default defineConfig({
     maxWorkers: 2,
     // what a file imports is pure: a world of its own for each would cost half of the time
     isolate: false,
-    // two cores, and property tests that are heavy in one thread
-    testTimeout: 30_000,
-    hookTimeout: 30_000,
+    setupFiles: ['tests/property-draws.ts'],
+    // a test that hangs ends; one on a machine that is busy with something else does not
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
   },
 });

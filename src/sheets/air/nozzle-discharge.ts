@@ -35,8 +35,9 @@ export const nozzleMassFlow = (
   const r = downstream / upstream;
   const scale = (coefficient * area * upstream) / Math.sqrt(gasConstant * temperature);
   if (r <= criticalRatio) return scale * chokedFactor;
-  const inside = ((2 * gamma) / (gamma - 1)) * (r ** (2 / gamma) - r ** ((gamma + 1) / gamma));
-  return scale * Math.sqrt(Math.max(0, inside));
+  // r^(2/g) - r^((g + 1)/g) = r^(2/g) (1 - r^((g - 1)/g)): as a difference it is lost in rounding near r = 1
+  const drop = Math.max(0, -Math.expm1(((gamma - 1) / gamma) * Math.log(r)));
+  return scale * r ** (1 / gamma) * Math.sqrt(((2 * gamma) / (gamma - 1)) * drop);
 };
 
 export type Choked = 'choked' | 'not choked';
