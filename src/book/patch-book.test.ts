@@ -53,6 +53,9 @@ describe('patching a book', () => {
     }
     const none = patchBook(bare, [{ path: '/floors/1/name', op: 'remove' }]);
     expect(none.ok ? [] : none.problems.map(({ code }) => code)).toEqual(['BOOK_PLACE_UNKNOWN']);
+    // on the way to a floor that is not there no list of floors is made
+    const alone = patchBook({ twinfloor: 1 }, [{ path: '/floors/1/air/coldest', value: '5 degC' }]);
+    expect(alone.ok ? [] : alone.problems.map(({ path }) => path)).toEqual(['/floors']);
   });
 
   it('inserts into a list, removes from it, and moves by both', () => {

@@ -4,6 +4,7 @@ import { placeInList, pointerOf, stepsOf } from './pointer.ts';
 import { problemOf } from './problem-of.ts';
 import { quantityPutProblems } from './quantity-problems.ts';
 import { readBook } from './read-book.ts';
+import { valueAt } from './value-at.ts';
 
 /** One change of a book. */
 export interface Patch {
@@ -69,15 +70,19 @@ export const tryPatches = (book: Book, patches: readonly Patch[]): Book => {
 /** Longer than any quantity: what a text longer than that makes of the book is looked at as a whole. */
 const longestText = 200;
 
-/** Problems of a text put for a quantity; undefined where the changes are anything else. */
+/** Problems of a text put for a quantity in a part of the book; undefined where the changes are anything else. */
 const problemsOfText = (
+  book: Book,
   data: unknown,
   [patch, ...others]: readonly Patch[],
 ): readonly Problem[] | undefined => {
   if (patch === undefined || others.length > 0 || patch.op === 'insert' || patch.op === 'remove')
     return undefined;
   if (typeof patch.value !== 'string' || patch.value.length > longestText) return undefined;
-  return quantityPutProblems(data, stepsOf(patch.path));
+  const steps = stepsOf(patch.path);
+  // a part that was made on the way to it may stand where none can
+  if (typeof valueAt(book, pointerOf(steps.slice(0, -1))) !== 'object') return undefined;
+  return quantityPutProblems(data, steps);
 };
 
 /**
@@ -99,7 +104,7 @@ export const patchBook = (book: Book, patches: readonly Patch[]): Result<Book> =
     else data = next;
   }
   if (problems.length > 0) return refuse(...problems);
-  const ofText = problemsOfText(data, patches);
+  const ofText = problemsOfText(book, data, patches);
   if (ofText === undefined) return readBook(data);
   return ofText.length > 0 ? refuse(...ofText) : accept(data as Book);
 };

@@ -136,8 +136,8 @@ export const quantityProblems = (data: unknown): readonly Problem[] => {
 };
 
 /**
- * The same for one text that was put for a quantity, in a book of which the rest has been read: such a text can break
- * itself, and what it stands beside in its part.
+ * The same for one text that was put for a quantity, or for the value of one that says more of itself, in a book of which
+ * the rest has been read: such a text can break itself, and what it stands beside in its part.
  *
  * Symbols  data  the book with the text;  steps  its place
  * Returns  undefined where it is no text of a quantity in a part
@@ -147,8 +147,11 @@ export const quantityPutProblems = (
   data: unknown,
   steps: readonly string[],
 ): readonly Problem[] | undefined => {
-  const above = steps.slice(0, -1);
-  const key = steps.at(-1);
+  if (typeof valueAt(data, pointerOf(steps)) !== 'string') return undefined;
+  const within = steps.at(-1) === 'value' && formAt(data, steps.slice(0, -1))?.is === 'quantity';
+  const place = within ? steps.slice(0, -1) : steps;
+  const above = place.slice(0, -1);
+  const key = place.at(-1);
   const value = valueAt(data, pointerOf(above));
   const around = formAt(data, above);
   const form = around === undefined ? undefined : formFor(around, value);
@@ -156,6 +159,6 @@ export const quantityPutProblems = (
     return undefined;
   const part = value as Readonly<Record<string, unknown>>;
   const field = form.fields.get(key);
-  if (field?.is !== 'quantity' || typeof part[key] !== 'string') return undefined;
-  return [...partProblems(part, form, above), ...quantityProblem(part[key], field.quantity, steps)];
+  if (field?.is !== 'quantity') return undefined;
+  return [...partProblems(part, form, above), ...quantityProblem(part[key], field.quantity, place)];
 };
