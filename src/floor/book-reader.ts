@@ -10,9 +10,15 @@ interface Kept {
   readonly looked: Looked;
 }
 
+/** What was read at a place, if anything readable stands there, and the part of the book that it is in. */
+interface ReadPlace {
+  readonly part: string;
+  readonly reading: Reading<Kind> | undefined;
+}
+
 /** Everything that was read from a book so far, each place once; shared by all variations of it. */
 interface Read {
-  readonly readings: Map<string, Reading<Kind> | undefined>;
+  readonly readings: Map<string, ReadPlace>;
   readonly found: Map<string, unknown>;
   readonly kept: Map<string, Kept>;
 }
@@ -152,14 +158,15 @@ const readerOver = (source: Source, changes: ReadonlyMap<string, number>, accoun
   const { soFar, before, same, watch } = source;
   const { book, readings } = soFar;
   const reading = (path: string, kind: Kind): Reading<Kind> | undefined => {
-    const part = partOf(path);
-    watch.look(part);
-    let found = readings.get(path);
-    if (found === undefined && !readings.has(path)) {
-      const kept = before?.readings.has(path) === true && same(part);
-      found = kept ? before.readings.get(path) : readPlace(book, path, kind);
-      readings.set(path, found);
+    let place = readings.get(path);
+    if (place === undefined) {
+      const part = partOf(path);
+      const kept = before?.readings.get(path);
+      place = kept !== undefined && same(part) ? kept : { part, reading: readPlace(book, path, kind) };
+      readings.set(path, place);
     }
+    watch.look(place.part);
+    const found = place.reading;
     if (found !== undefined) account.used.set(path, found);
     return found;
   };

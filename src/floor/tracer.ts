@@ -88,7 +88,7 @@ interface Placed {
 }
 
 /** Where an input came from, when workings from a number on have been moved. */
-const movedOrigin = (origin: Origin, first: number, by: number): Origin =>
+export const movedOrigin = (origin: Origin, first: number, by: number): Origin =>
   by !== 0 && 'working' in origin && origin.working >= first
     ? { ...origin, working: origin.working + by }
     : origin;

@@ -3,7 +3,7 @@ import type { Direction } from '../../../sheets/air/piston-force.ts';
 import { strokeChangeSheet } from '../../../sheets/air/stroke-change.ts';
 import type { BookReader } from '../../book-reader.ts';
 import { builtOn } from '../../built-on.ts';
-import type { Tracer } from '../../tracer.ts';
+import { makeTracer, movedOrigin, type Tracer } from '../../tracer.ts';
 import type { Doubt } from '../../uncertain-places.ts';
 import { type Calculation, makeCalculation } from '../calculation.ts';
 import { inquiryOf, variedBy, type Where } from '../inquiry.ts';
@@ -106,14 +106,22 @@ export const indexDelay = (reader: BookReader, where: Where, cylinders: readonly
     delayOf(reader, where, cylinders),
   );
 
-/** The same with its workings. */
+/** The same with its workings, which a tracer takes in behind its own. */
 export const traceDelay = (
   tracer: Tracer,
   reader: BookReader,
   where: Where,
   cylinders: readonly string[],
-): Known | undefined =>
-  addedByAir(makeCalculation(reader.scope(), inquiryOf(where, tracer)), cylinders).added;
+): Known | undefined => {
+  const key = `workings of the index delay ${where.floor} ${where.formatPath} ${cylinders.join(' ')}`;
+  const { added, workings } = reader.kept(key, () => {
+    const own = makeTracer();
+    const c = makeCalculation(reader.scope(), inquiryOf(where, own));
+    return { added: addedByAir(c, cylinders).added, workings: own.whole };
+  });
+  const by = tracer.takeIn(workings);
+  return added === undefined ? undefined : { ...added, from: movedOrigin(added.from, workings.first, by) };
+};
 
 /** The place that stands for the delay as a whole where an interval is sought. */
 export const delayPlace = (where: Where): string => `/floors/${where.floor}/air#index delay`;
