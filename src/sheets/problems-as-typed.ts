@@ -25,6 +25,20 @@ export const shownBounds = (field: Field, wishes: UnitWishes, locale: string): s
   ].join(', ');
 };
 
+/** One end, or both, as a check states them: `>= 273.65, <= 298.15`, in SI. */
+const bareEnds = /^(?:(?:[<>]=?) *-?\d[\d.]*(?:e[+-]?\d+)?(?:, )?)+$/i;
+const oneEnd = /([<>]=?) *(-?\d[\d.]*(?:e[+-]?\d+)?)/gi;
+const signs: Readonly<Record<string, string>> = { '<=': '≤', '>=': '≥' };
+
+/** What a check allows, its bare numbers as the reader says them; what was put into words stays. */
+export const endsAsSaid = (allowed: string, say: (si: number) => string): string =>
+  bareEnds.test(allowed)
+    ? allowed.replace(
+        oneEnd,
+        (_, sign: string, number: string) => `${signs[sign] ?? sign} ${say(Number(number))}`,
+      )
+    : allowed;
+
 /** Problems of a sheet speak SI; here they get back what was typed, and the bounds in the units of the person. */
 export const problemsAsTyped = (
   problems: readonly Problem[],
@@ -37,12 +51,21 @@ export const problemsAsTyped = (
     const field = sheet.inputs[problem.path];
     const text = texts[problem.path];
     if (field === undefined) return problem;
-    const range = problem.code === 'SHEET_RANGE';
+    const { code, allowed } = problem;
+    const range = code === 'SHEET_RANGE';
     // of a list it may be told how many there are, and that is not what was typed
     const counted = field.type === 'list' && !range && typeof problem.given === 'number';
     return {
       ...problem,
       ...(text === undefined || counted ? {} : { given: text }),
-      ...(range ? { allowed: shownBounds(field, wishes, locale) } : {}),
+      ...(range
+        ? { allowed: shownBounds(field, wishes, locale) }
+        : typeof allowed === 'string' && field.type !== 'choice'
+          ? {
+              allowed: endsAsSaid(allowed, (end) =>
+                shown(end, field.kind, wishes, locale, boundDigits(end, field.kind)),
+              ),
+            }
+          : {}),
     };
   });

@@ -139,6 +139,12 @@ export const makeCalculation = (
     if (!inquiry.looked.has(path)) inquiry.looked.set(path, valueAt(reader.book, path));
     return inquiry.looked.get(path);
   };
+  /** A quantity as a person wrote it. */
+  const typedAt = (path: string): string | undefined => {
+    const stands = lookUp(path);
+    const text = typeof stands === 'object' && stands !== null && 'value' in stands ? stands.value : stands;
+    return typeof text === 'string' ? text : undefined;
+  };
   const word: Calculation['word'] = <T extends string>(path: string) => {
     const value = lookUp(path);
     return typeof value === 'string' ? known(value as T, path) : undefined;
@@ -161,7 +167,7 @@ export const makeCalculation = (
     } else {
       const kept = tracer.keep(sheet, values, originsLater(given));
       if (kept.ok) ({ working, inputs: full, outputs } = kept.value);
-      else met.refusals.push(refusalOf(sheet.id, kept.problems, given));
+      else met.refusals.push(refusalOf(sheet.id, kept.problems, given, typedAt));
     }
     if (outputs === undefined || full === undefined) return undefined;
     const exact: Step = { inputs: full, on: given, outputs, compute };

@@ -99,14 +99,31 @@ export const knownOutputs = <O>(
   return known as KnownOutputs<O>;
 };
 
-/** A sheet that would not take what it was given, with the places that it came from. */
+/** Place of the book whose value went into an input as it stands there. */
+const placeOf = (given: Given): string | undefined => {
+  const [from, more] = originsOf(given);
+  return from !== undefined && more === undefined && 'path' in from && from.assumed !== true
+    ? from.path
+    : undefined;
+};
+
+/**
+ * A sheet that would not take what it was given, with the places that it came from.
+ *
+ * Symbols  typed  what a person wrote at a place: a refused number is told as that
+ */
 export const refusalOf = (
   sheet: string,
   problems: Refusal['problems'],
   inputs: Readonly<Record<string, Given>>,
+  typed: (path: string) => string | undefined,
 ): Refusal => ({
   sheet,
-  problems,
+  problems: problems.map((problem) => {
+    const place = typeof problem.given === 'number' ? placeOf(inputs[problem.path]) : undefined;
+    const text = place === undefined ? undefined : typed(place);
+    return text === undefined ? problem : { ...problem, given: text };
+  }),
   places: [
     ...new Set(
       problems.flatMap(({ path }) =>

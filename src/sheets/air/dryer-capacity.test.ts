@@ -53,11 +53,11 @@ it('off its columns a table is refused at the field, never carried on', () => {
     pressure: 3e5,
   });
   expect(thin.ok ? [] : thin.problems.map(({ code, path }) => [code, path])).toEqual([
-    ['SHEET_RANGE', 'pressure'],
+    ['SHEET_BEYOND_TABLE', 'pressure'],
   ]);
   expect(run.ok ? [] : run.problems.map(({ code, path }) => [code, path])).toEqual([
-    ['DRYER_OFF_TABLE', 'ambient'],
-    ['DRYER_OFF_TABLE', 'inlet'],
+    ['SHEET_BEYOND_TABLE', 'ambient'],
+    ['SHEET_BEYOND_TABLE', 'inlet'],
   ]);
 });
 

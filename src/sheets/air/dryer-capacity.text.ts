@@ -26,9 +26,6 @@ export const dryerCapacityText: SheetText = {
         'Factors of table {table}: {factor}. Table {other}, another maker with another rating point, gives {theirs}. Take the table of the dryer that is there.',
       CAUTION_COMPRESSED_AIR: notes.CAUTION_COMPRESSED_AIR,
     },
-    problems: {
-      DRYER_OFF_TABLE: '{path} is off table {table}, which is never carried on. Allowed: {allowed}.',
-    },
     options: {
       table: {
         A: 'A: rated 38 °C inlet, 38 °C room, 7 bar(g), +3 °C',

@@ -1,6 +1,7 @@
 import type { Problem } from '../../quantity/problem.ts';
 import { choiceField, numberField } from '../fields.ts';
-import { defineSheet } from '../frame.ts';
+import { defineSheet, type Source } from '../frame.ts';
+import { beyondTable } from '../table-problem.ts';
 import { normalFlows } from './bounds.ts';
 import { type DryerTable, dryerFactors, factorAt } from './dryer-factors.ts';
 import { dryerManualA, dryerManualB } from './sources.ts';
@@ -18,11 +19,20 @@ interface DryerCapacityInputs extends DryerState {
   readonly flow: number;
 }
 
-const columns = { pressure: 'bar(g)', ambient: 'degC', inlet: 'degC', dewPoint: 'degC' } as const;
-type Column = keyof typeof columns;
+const columns = ['pressure', 'ambient', 'inlet', 'dewPoint'] as const;
+type Column = (typeof columns)[number];
+const manuals: Readonly<Record<DryerTable, Source>> = { A: dryerManualA, B: dryerManualB };
+/** Both tables end at the same pressures and the same dew points. */
+const bothManuals: Source = {
+  title: 'manuals of two refrigerated dryers, rated at 38 and 35 degC inlet',
+  mark: 'read',
+};
 
 const inColumn = (name: Column, value: number): number =>
   name === 'pressure' ? value / 1e5 : value - 273.15;
+
+const inSi = (name: Column, value: number): number =>
+  name === 'pressure' ? value * 1e5 : Number((value + 273.15).toFixed(2));
 
 /**
  * Capacity of a refrigerated dryer away from its rating point, as a share of the rated one.
@@ -34,18 +44,19 @@ const inColumn = (name: Column, value: number): number =>
  * Source   manuals of two dryers, read; they differ because their rating points do
  */
 export const dryerFactor = (table: DryerTable, state: DryerState): number =>
-  (Object.keys(columns) as Column[]).reduce(
+  columns.reduce(
     (product, name) => product * factorAt(dryerFactors[table][name], inColumn(name, state[name])),
     1,
   );
 
 const offTable = (table: DryerTable, state: DryerState): Problem[] =>
-  (Object.keys(columns) as Column[]).flatMap((name) => {
+  columns.flatMap((name) => {
     const { at, below } = dryerFactors[table][name];
     const value = inColumn(name, state[name]);
     if (!Number.isNaN(factorAt(dryerFactors[table][name], value))) return [];
-    const range = `${below ? '' : `${at[0]} to `}${below ? 'up to ' : ''}${at[at.length - 1]} ${columns[name]}`;
-    return [{ code: 'DRYER_OFF_TABLE', path: name, given: state[name], allowed: range, parts: { table } }];
+    const most = `<= ${inSi(name, at.at(-1)!)}`;
+    const range = below ? most : `>= ${inSi(name, at[0]!)}, ${most}`;
+    return [beyondTable(name, state[name], range, manuals[table])];
   });
 
 const other = { A: 'B', B: 'A' } as const;
@@ -56,11 +67,11 @@ export const dryerCapacitySheet = defineSheet({
   inputs: {
     table: choiceField<DryerTable>('\\text{table}', ['A', 'B']),
     ratedFlow: numberField('normalAirFlow', 'q_r', normalFlows),
-    // both tables end at the same pressures and dew points, but for the rounding of a conversion
-    pressure: numberField('gaugePressure', 'p', { least: 3.9995e5, most: 14.0005e5 }),
+    // but for the rounding of a conversion
+    pressure: numberField('gaugePressure', 'p', { least: 3.9995e5, most: 14.0005e5, table: bothManuals }),
     ambient: numberField('temperature', 'T_a', { least: 253.15, most: 373.15 }),
     inlet: numberField('temperature', 'T_i', { least: 253.15, most: 373.15 }),
-    dewPoint: numberField('temperature', 'T_d', { least: 276.1495, most: 283.1505 }),
+    dewPoint: numberField('temperature', 'T_d', { least: 276.1495, most: 283.1505, table: bothManuals }),
     flow: numberField('normalAirFlow', 'q', normalFlows),
   },
   outputs: {

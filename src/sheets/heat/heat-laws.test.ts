@@ -100,7 +100,7 @@ describe('what cannot be is refused at its field', () => {
   it.each([
     ['a bath that is to cool down', 'heat/heat-up-time', { end: 280 }, 'HEAT_NO_RISE', 'end'],
     ['a bath of 120 degC', 'heat/heat-up-power', { end: 393.15 }, 'SHEET_RANGE', 'end'],
-    ['a tank colder than the table', 'heat/open-tank-loss', { bath: 293.15 }, 'OPEN_TANK_OFF_TABLE', 'bath'],
+    ['a tank colder than the table', 'heat/open-tank-loss', { bath: 293.15 }, 'SHEET_BEYOND_TABLE', 'bath'],
     [
       'steam as cold as the bath',
       'heat/steam-need',

@@ -26,8 +26,5 @@ export const openTankLossText: SheetText = {
       OPEN_TANK_STILL_AIR:
         'The table is for still air at 60 °F (15.6 °C). Spray inside a housing loses by its exhaust air instead: air flow times the water that it takes up.',
     },
-    problems: {
-      OPEN_TANK_OFF_TABLE: '{path}: the table ends before this; nothing is carried on. Rows: {allowed}.',
-    },
   },
 };

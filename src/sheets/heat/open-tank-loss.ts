@@ -1,8 +1,8 @@
 import { choiceField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
+import { beyondTable } from '../table-problem.ts';
 import { areas, waterTemperatures } from './bounds.ts';
 import { always } from './caution.ts';
-import { celsius } from './celsius.ts';
 import { latentHeat } from './if97.ts';
 import { type Insulation, tableEnd, tableLoss, tableStart } from './open-tank-table.ts';
 import { openTankTable } from './sources.ts';
@@ -43,14 +43,7 @@ export const openTankLossSheet = defineSheet({
   sources: [openTankTable],
   check: ({ bath }) =>
     Number.isNaN(tableLoss('bare', bath))
-      ? [
-          {
-            code: 'OPEN_TANK_OFF_TABLE',
-            path: 'bath',
-            given: bath,
-            allowed: `${celsius(tableStart)} - ${celsius(tableEnd)}`,
-          },
-        ]
+      ? [beyondTable('bath', bath, `>= ${tableStart}, <= ${tableEnd}`, openTankTable)]
       : [],
   compute: (i: OpenTankLossInputs) => {
     const evaporation = i.surface * tableLoss('evaporation', i.bath);

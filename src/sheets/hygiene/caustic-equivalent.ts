@@ -57,8 +57,9 @@ export const causticEquivalentSheet = defineSheet({
     temperature: numberField('temperature', 'T', {
       least: toKelvin(120) - slack,
       most: toKelvin(170) + slack,
+      table: causticOrdinance,
     }),
-    time: numberField('time', 't', { least: 180 - slack, most: 420 + slack }),
+    time: numberField('time', 't', { least: 180 - slack, most: 420 + slack, table: causticOrdinance }),
     caustic: numberField('massFraction', 'C', { ...shares, assumed: 0 }),
     method: choiceField<CausticMethod>('\\text{method}', causticMethods, 'table'),
   },

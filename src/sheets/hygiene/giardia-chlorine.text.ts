@@ -1,5 +1,5 @@
 import type { SheetText } from '../sheet-text.ts';
-import { ctOutputs, giardiaEndNotes, lookUpWords, notesOf, problemsOf } from './notes.text.ts';
+import { ctOutputs, giardiaEndNotes, lookUpWords, notesOf } from './notes.text.ts';
 
 export const giardiaChlorineText: SheetText = {
   en: {
@@ -25,7 +25,6 @@ export const giardiaChlorineText: SheetText = {
         'CAUTION_CHEMICAL',
       ),
     },
-    problems: problemsOf('CT_OFF_TABLE'),
     options: { lookUp: lookUpWords },
   },
 };

@@ -1,6 +1,7 @@
 import type { Problem } from '../../quantity/problem.ts';
 import { choiceField, numberField } from '../fields.ts';
 import { defineSheet, type Limit } from '../frame.ts';
+import { beyondTable } from '../table-problem.ts';
 import { acidities, logs, temperatures, times } from './bounds.ts';
 import { always, authority, chemicalCaution } from './caution.ts';
 import { type CtAnswer, ctAnswer } from './ct-answer.ts';
@@ -38,7 +39,7 @@ export const giardiaCt = (temperature: number, acidity: number, chlorine: number
 
 /** Above pH 9 the tables do not apply: nothing is extrapolated. */
 export const giardiaAcidityProblems = (acidity: number): readonly Problem[] =>
-  acidity > 9 + 1e-9 ? [{ code: 'CT_OFF_TABLE', path: 'acidity', given: acidity, allowed: 'pH 6 to 9' }] : [];
+  acidity > 9 + 1e-9 ? [beyondTable('acidity', acidity, '<= 9', epaTables)] : [];
 
 interface GiardiaConditions {
   readonly temperature: number;

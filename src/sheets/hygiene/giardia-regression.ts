@@ -48,11 +48,16 @@ export const giardiaRegressionSheet = defineSheet({
   id: 'hygiene/giardia-regression',
   version: 1,
   inputs: {
-    temperature: numberField('temperature', 'T', { least: 273.65 - slack, most: 298.15 + slack }),
-    acidity: numberField('acidity', '\\mathrm{pH}', { least: 6 - slack, most: 9 + slack }),
+    temperature: numberField('temperature', 'T', {
+      least: 273.65 - slack,
+      most: 298.15 + slack,
+      table: epaTables,
+    }),
+    acidity: numberField('acidity', '\\mathrm{pH}', { least: 6 - slack, most: 9 + slack, table: epaTables }),
     chlorine: numberField('soluteConcentration', 'C', {
       least: 0.4 * milligram - slack,
       most: 3 * milligram + slack,
+      table: epaTables,
     }),
     logs: numberField('ratio', 'L', { ...logs, assumed: 3 }),
   },

@@ -40,7 +40,6 @@ const notes = {
 /** Sentences of problems that more than one sheet of hygiene finds. */
 const problems = {
   HYGIENE_NOT_WHOLE: '{path}: {given} is not a whole number. Accepted: {allowed}.',
-  CT_OFF_TABLE: '{path}: "{given}" lies outside the table, and nothing is extrapolated. Printed: {allowed}.',
   TIMES_ASCEND: '{path}: every time must be later than the one before it.',
 } as const;
 

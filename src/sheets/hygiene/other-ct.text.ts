@@ -1,5 +1,5 @@
 import type { SheetText } from '../sheet-text.ts';
-import { ctOutputs, lookUpWords, notesOf, problemsOf } from './notes.text.ts';
+import { ctOutputs, lookUpWords, notesOf } from './notes.text.ts';
 
 export const otherCtText: SheetText = {
   en: {
@@ -28,7 +28,6 @@ export const otherCtText: SheetText = {
       CT_RULE_NO_LOGS:
         'A rule of 0.1 mg/L for 5 min is no fixed number of logs: at 20 °C it is 4 of viruses and 2.1 of Giardia, at 15 °C 3.3 and 1.6.',
     },
-    problems: problemsOf('CT_OFF_TABLE'),
     options: {
       disinfectant: { ozone: 'ozone', 'chlorine dioxide': 'chlorine dioxide', chloramine: 'chloramine' },
       target: { giardia: 'Giardia', viruses: 'viruses' },

@@ -1,5 +1,5 @@
 import type { SheetText } from '../sheet-text.ts';
-import { ctOutputs, lookUpWords, notesOf, problemsOf } from './notes.text.ts';
+import { ctOutputs, lookUpWords, notesOf } from './notes.text.ts';
 
 export const virusChlorineText: SheetText = {
   en: {
@@ -26,7 +26,6 @@ export const virusChlorineText: SheetText = {
       ),
       CT_VIRUS_PH_10: 'Between pH 9 and 10 the column of pH 10 is used.',
     },
-    problems: problemsOf('CT_OFF_TABLE'),
     options: { lookUp: lookUpWords },
   },
 };

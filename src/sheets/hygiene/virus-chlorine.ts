@@ -1,11 +1,12 @@
 import type { Problem } from '../../quantity/problem.ts';
 import { choiceField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
+import { beyondTable } from '../table-problem.ts';
 import { logs, times } from './bounds.ts';
 import { always, authority, chemicalCaution } from './caution.ts';
 import { type CtAnswer, ctAnswer } from './ct-answer.ts';
 import { type CtTable, virusAlkaline, virusNeutral } from './ct-tables.ts';
-import { celsius, milligramMinute } from './ct-units.ts';
+import { celsius, kelvin, milligramMinute } from './ct-units.ts';
 import { ctInterpolation, epaTables } from './sources.ts';
 import { between, type LookUp, lookUps, tablePlace } from './table-place.ts';
 
@@ -29,14 +30,7 @@ export const tableCt = (
 /** Colder than the first column: nothing is extrapolated. */
 export const coldProblems = ({ temperatures: printed }: CtTable, temperature: number): readonly Problem[] =>
   celsius(temperature) < printed[0]! - 1e-6
-    ? [
-        {
-          code: 'CT_OFF_TABLE',
-          path: 'temperature',
-          given: temperature,
-          allowed: `${printed[0]!} to 25 °C`,
-        },
-      ]
+    ? [beyondTable('temperature', temperature, `>= ${kelvin(printed[0]!)}`, epaTables)]
     : [];
 
 /** Table of viruses and free chlorine at a pH: 6 to 9 share a column, above it that of pH 10 holds. */
@@ -86,7 +80,7 @@ export const virusChlorineSheet = defineSheet<VirusInputs, CtAnswer>({
   check: ({ temperature, acidity }) => [
     ...coldProblems(virusNeutral, temperature),
     ...(acidity < 6 - 1e-9 || acidity > 10 + 1e-9
-      ? [{ code: 'CT_OFF_TABLE', path: 'acidity', given: acidity, allowed: 'pH 6 to 10' }]
+      ? [beyondTable('acidity', acidity, '>= 6, <= 10', epaTables)]
       : []),
   ],
   compute: (i) => {

@@ -2,7 +2,7 @@ import type { SheetText } from '../sheet-text.ts';
 import { asWritten } from './as-written.ts';
 import { cablePlaceInputs, cablePlaceOptions, coolerThanTable } from './cable-place.text.ts';
 import { iecRatedSizes } from './iec-conductors.ts';
-import { notesOf, problemsOf } from './notes.text.ts';
+import { notesOf } from './notes.text.ts';
 
 export const ampacityIecText: SheetText = {
   en: {
@@ -15,6 +15,5 @@ export const ampacityIecText: SheetText = {
       ...notesOf('CAUTION_ELECTRICAL', 'IEC_60364_5_52', 'IEC_METHODS_DIFFER', 'IEC_ROW_FROM_MEMORY'),
       ...coolerThanTable,
     },
-    problems: problemsOf('POWER_BEYOND_TABLE'),
   },
 };

@@ -1,6 +1,7 @@
 import type { Problem } from '../../quantity/problem.ts';
 import { choiceField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
+import { beyondTable } from '../table-problem.ts';
 import { ambients } from './bounds.ts';
 import { always, caution } from './caution.ts';
 import {
@@ -11,7 +12,6 @@ import {
   iecRatedSizes,
 } from './iec-conductors.ts';
 import { iecAmbientFactor, iecCorrectionTables, iecGroupFactor } from './iec-correction-factors.ts';
-import { beyondTable } from './table-problem.ts';
 
 /**
  * What a copper PVC cable may carry by IEC rules.
@@ -51,8 +51,12 @@ export const cablePlaceFields = {
 } as const;
 
 export const cablePlaceProblems = (i: CablePlace): Problem[] => [
-  ...(iecAmbientFactor(i.ambient) === undefined ? [beyondTable('ambient', i.ambient, '55 °C')] : []),
-  ...(iecGroupFactor(i.circuits) === undefined ? [beyondTable('circuits', i.circuits, '9')] : []),
+  ...(iecAmbientFactor(i.ambient) === undefined
+    ? [beyondTable('ambient', i.ambient, '<= 328.15', iecCorrectionTables)]
+    : []),
+  ...(iecGroupFactor(i.circuits) === undefined
+    ? [beyondTable('circuits', i.circuits, '<= 9', iecCorrectionTables)]
+    : []),
 ];
 
 /** Limits that every answer from the table carries. */
@@ -66,7 +70,7 @@ interface AmpacityIecInputs extends CablePlace {
 export const ampacityIecSheet = defineSheet({
   id: 'power/ampacity-iec',
   version: 1,
-  inputs: { size: choiceField('S', iecRatedSizes), ...cablePlaceFields },
+  inputs: { size: { ...choiceField('S', iecRatedSizes), table: iecAmpacityTable }, ...cablePlaceFields },
   outputs: {
     table: numberField('current', 'I_{\\text{table}}'),
     allowed: numberField('current', 'I_z'),

@@ -1,7 +1,7 @@
 import type { SheetText } from '../sheet-text.ts';
 import { asWritten } from './as-written.ts';
 import { conductorPlaceInputs, conductorPlaceOptions } from './conductor-place.text.ts';
-import { notesOf, problemsOf } from './notes.text.ts';
+import { notesOf } from './notes.text.ts';
 import { usSizes } from './us-conductors.ts';
 
 export const ampacityUsText: SheetText = {
@@ -21,6 +21,5 @@ export const ampacityUsText: SheetText = {
       ...notesOf('CAUTION_ELECTRICAL', 'NEC_310_16', 'TERMINALS_75', 'SMALL_CONDUCTOR'),
       EDITIONS_DIFFER: 'Editions differ here: the other one allows {other} A.',
     },
-    problems: problemsOf('POWER_OFF_TABLE', 'POWER_BEYOND_TABLE'),
   },
 };

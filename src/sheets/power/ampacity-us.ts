@@ -1,9 +1,9 @@
 import type { Problem } from '../../quantity/problem.ts';
 import { choiceField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
+import { beyondTable, offTable } from '../table-problem.ts';
 import { ambients } from './bounds.ts';
 import { always, caution } from './caution.ts';
-import { beyondTable, offTable } from './table-problem.ts';
 import { ampacityTable, type UsConductor, usConductor, usSizes } from './us-conductors.ts';
 import {
   correctionTables,
@@ -80,9 +80,11 @@ export const conductorPlaceFields = {
 
 /** Insulation under its terminals' column, or an ambient that the table doesn't hold. */
 export const placeProblems = (i: ConductorPlace): Problem[] => [
-  ...(Number(i.insulation) < Number(i.terminals) ? [offTable('terminals', i.terminals, [i.insulation])] : []),
+  ...(Number(i.insulation) < Number(i.terminals)
+    ? [offTable('terminals', i.terminals, [i.insulation], ampacityTable)]
+    : []),
   ...(usAmbientFactor(i.ambient, i.insulation) === undefined
-    ? [beyondTable('ambient', i.ambient, i.insulation === '60' ? '55 °C for 60 °C insulation' : '70 °C')]
+    ? [beyondTable('ambient', i.ambient, `<= ${i.insulation === '60' ? 328.15 : 343.15}`, correctionTables)]
     : []),
 ];
 
@@ -93,7 +95,10 @@ interface AmpacityUsInputs extends ConductorPlace {
 export const ampacityUsSheet = defineSheet({
   id: 'power/ampacity-us',
   version: 1,
-  inputs: { size: choiceField('\\text{size}', usSizes), ...conductorPlaceFields },
+  inputs: {
+    size: { ...choiceField('\\text{size}', usSizes), table: ampacityTable },
+    ...conductorPlaceFields,
+  },
   outputs: {
     table: numberField('current', 'I_{\\text{table}}'),
     corrected: numberField('current', 'I_{\\text{corr}}'),

@@ -14,7 +14,7 @@ export const powerFactors = { least: 0.05, most: 1 } as const;
 export const efficiencies = { least: 0.05, most: 1 } as const;
 export const shares = { least: 0, most: 1 } as const;
 export const frequencies = { least: 1, most: 400 } as const;
-export const ambients = { least: 233.15, most: 343.15 } as const;
+export const ambients = { least: 233.15, most: 393.15 } as const;
 export const resistancesPerLength = { least: 0, most: 1 } as const;
 export const parallels = { least: 1, most: 12 } as const;
 /** Percent impedance of a transformer as a share. */

@@ -1,5 +1,5 @@
 import type { SheetText } from '../sheet-text.ts';
-import { notesOf, problemsOf } from './notes.text.ts';
+import { notesOf } from './notes.text.ts';
 
 export const branchDeviceUsText: SheetText = {
   en: {
@@ -37,6 +37,5 @@ export const branchDeviceUsText: SheetText = {
         'Only as part of a listed combination controller; the increase to 13 times (17 times for design B energy-efficient, that figure from memory) wants an engineering evaluation. The setting is not rounded.',
       MARKED_VALUE_WINS: 'A lower value marked on the controller or the overload table of its maker wins.',
     },
-    problems: problemsOf('POWER_BEYOND_TABLE'),
   },
 };

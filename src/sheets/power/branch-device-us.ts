@@ -1,5 +1,6 @@
 import { choiceField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
+import { beyondTable } from '../table-problem.ts';
 import {
   type BranchDevice,
   type BranchMotor,
@@ -10,8 +11,7 @@ import {
 import { always, caution } from './caution.ts';
 import { necMotorArticle } from './sources.ts';
 import { standardRating } from './standard-device.ts';
-import type { RatingList } from './standard-ratings.ts';
-import { beyondTable } from './table-problem.ts';
+import { necRatingsTable, type RatingList } from './standard-ratings.ts';
 
 const listOf = (device: BranchDevice): RatingList =>
   device === 'inverse-time-breaker' ? 'us-breaker' : 'us-fuse';
@@ -109,6 +109,8 @@ export const branchDeviceUsSheet = defineSheet({
   ],
   sources: [necMotorArticle],
   check: ({ current, motor, device }) =>
-    branchDeviceUs(current, motor, device) === undefined ? [beyondTable('current', current, '6000 A')] : [],
+    branchDeviceUs(current, motor, device) === undefined
+      ? [beyondTable('current', current, '6000 A', necRatingsTable)]
+      : [],
   compute: (i: BranchDeviceUsInputs) => branchDeviceUs(i.current, i.motor, i.device)!,
 });

@@ -1,6 +1,6 @@
 import type { SheetText } from '../sheet-text.ts';
 import { cablePlaceInputs, cablePlaceOptions, coolerThanTable } from './cable-place.text.ts';
-import { notesOf, problemsOf } from './notes.text.ts';
+import { notesOf } from './notes.text.ts';
 
 export const conductorIecText: SheetText = {
   en: {
@@ -25,6 +25,5 @@ export const conductorIecText: SheetText = {
         'The rule between load, device and cable and the 1.6 of a fuse are from memory (IEC 60364-4-43, IEC 60269). Drop, fault loop and short-circuit withstand are to be checked too.',
       ...coolerThanTable,
     },
-    problems: problemsOf('POWER_BEYOND_TABLE'),
   },
 };

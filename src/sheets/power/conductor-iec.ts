@@ -1,5 +1,6 @@
 import { choiceField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
+import { beyondTable } from '../table-problem.ts';
 import {
   ampacityIec,
   type CablePlace,
@@ -13,7 +14,6 @@ import { iecAmpacityTable, iecRatedSizes } from './iec-conductors.ts';
 import { iecCorrectionTables } from './iec-correction-factors.ts';
 import { standardRating } from './standard-device.ts';
 import { iecRatingsTable } from './standard-ratings.ts';
-import { beyondTable } from './table-problem.ts';
 
 export type IecProtection = 'circuit-breaker' | 'fuse';
 
@@ -61,7 +61,7 @@ export const conductorIecSheet = defineSheet({
   },
   outputs: {
     rating: numberField('current', 'I_n'),
-    size: choiceField('S', iecRatedSizes),
+    size: { ...choiceField('S', iecRatedSizes), table: iecAmpacityTable },
     allowed: numberField('current', 'I_z'),
   },
   formula: [
@@ -82,7 +82,7 @@ export const conductorIecSheet = defineSheet({
     const place = cablePlaceProblems(i);
     if (place.length > 0) return place;
     return conductorIec(i.current, i.protection, i) === undefined
-      ? [beyondTable('current', i.current, '250 A, 95 mm2')]
+      ? [beyondTable('current', i.current, '250 A, 95 mm2', iecAmpacityTable)]
       : [];
   },
   compute: (i: ConductorIecInputs) => conductorIec(i.current, i.protection, i)!,

@@ -72,10 +72,10 @@ it('a current over the table is refused, and so is insulation cooler than its te
   const inputs = { current: 900, load: 'motor', insulation: '75', terminals: '75', edition: 'from-2011' };
   expect(runSheet(conductorUsSheet, inputs)).toMatchObject({
     ok: false,
-    problems: [{ code: 'POWER_BEYOND_TABLE', path: 'current' }],
+    problems: [{ code: 'SHEET_BEYOND_TABLE', path: 'current' }],
   });
   expect(runSheet(conductorUsSheet, { ...inputs, current: 9, insulation: '60' })).toMatchObject({
     ok: false,
-    problems: [{ code: 'POWER_OFF_TABLE', path: 'terminals' }],
+    problems: [{ code: 'SHEET_OFF_TABLE', path: 'terminals' }],
   });
 });

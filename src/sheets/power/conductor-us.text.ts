@@ -1,6 +1,6 @@
 import type { SheetText } from '../sheet-text.ts';
 import { conductorPlaceInputs, conductorPlaceOptions } from './conductor-place.text.ts';
-import { notesOf, problemsOf } from './notes.text.ts';
+import { notesOf } from './notes.text.ts';
 
 export const conductorUsText: SheetText = {
   en: {
@@ -33,6 +33,5 @@ export const conductorUsText: SheetText = {
       EDITION_OTHER_SIZE: 'The other edition of the table gives another size here: {other}.',
       CHECK_DROP_TOO: 'A long run may need more than this for its voltage drop.',
     },
-    problems: problemsOf('POWER_OFF_TABLE', 'POWER_BEYOND_TABLE'),
   },
 };

@@ -1,5 +1,6 @@
 import { choiceField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
+import { beyondTable } from '../table-problem.ts';
 import {
   ampacityUs,
   type ConductorPlace,
@@ -10,7 +11,6 @@ import {
 import { someCurrents } from './bounds.ts';
 import { always, caution } from './caution.ts';
 import { necMotorArticle } from './sources.ts';
-import { beyondTable } from './table-problem.ts';
 import { ampacityTable, usSizes } from './us-conductors.ts';
 import { correctionTables } from './us-correction-factors.ts';
 
@@ -85,7 +85,7 @@ export const conductorUsSheet = defineSheet({
     const place = placeProblems(i);
     if (place.length > 0) return place;
     return conductorUs(usLoadFactor(i.load) * i.current, i) === undefined
-      ? [beyondTable('current', i.current, '500 kcmil, one conductor per phase')]
+      ? [beyondTable('current', i.current, '500 kcmil, one conductor per phase', ampacityTable)]
       : [];
   },
   compute: (i: ConductorUsInputs) => {

@@ -54,7 +54,7 @@ export const faultPointToPointSheet = defineSheet({
     voltage: numberField('voltage', 'U', voltages),
     fault: choiceField<FaultKind>('\\text{fault}', ['three-phase', 'line-to-line'], 'three-phase'),
     length: numberField('length', 'L', lengths),
-    size: choiceField('\\text{size}', usSizes),
+    size: { ...choiceField('\\text{size}', usSizes), table: faultConstantTable },
     conduit: choiceField<FaultConduit>('\\text{conduit}', ['steel', 'not-magnetic']),
     parallel: numberField('count', 'n', { ...parallels, assumed: 1 }),
   },

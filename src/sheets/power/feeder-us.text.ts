@@ -1,5 +1,5 @@
 import type { SheetText } from '../sheet-text.ts';
-import { notesOf, problemsOf } from './notes.text.ts';
+import { notesOf } from './notes.text.ts';
 
 export const feederUsText: SheetText = {
   en: {
@@ -23,6 +23,5 @@ export const feederUsText: SheetText = {
       'LARGEST_DEVICE',
       'FEEDER_OTHER_LOADS_DISPUTED',
     ),
-    problems: problemsOf('POWER_BEYOND_TABLE'),
   },
 };

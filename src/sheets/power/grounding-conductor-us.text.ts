@@ -1,5 +1,5 @@
 import type { SheetText } from '../sheet-text.ts';
-import { notesOf, problemsOf } from './notes.text.ts';
+import { notesOf } from './notes.text.ts';
 
 export const groundingConductorUsText: SheetText = {
   en: {
@@ -12,6 +12,5 @@ export const groundingConductorUsText: SheetText = {
       NEC_250_122:
         'Rule set: US, NEC table 250.122 as transcribed from its older number 250-95. Larger phase conductors, for the drop for example, want a larger one in proportion.',
     },
-    problems: problemsOf('POWER_BEYOND_TABLE'),
   },
 };

@@ -1,8 +1,8 @@
 import { choiceField, numberField } from '../fields.ts';
 import type { Source } from '../frame.ts';
 import { defineSheet } from '../frame.ts';
+import { beyondTable } from '../table-problem.ts';
 import { always, caution } from './caution.ts';
-import { beyondTable } from './table-problem.ts';
 
 const groundingTable: Source = {
   title: 'NEC table 250.122 (250-95 of older editions)',
@@ -47,6 +47,8 @@ export const groundingConductorUsSheet = defineSheet({
   limits: [caution, always('NEC_250_122')],
   sources: [groundingTable],
   check: ({ rating }) =>
-    groundingConductorUs(rating) === undefined ? [beyondTable('rating', rating, '800 A')] : [],
+    groundingConductorUs(rating) === undefined
+      ? [beyondTable('rating', rating, '<= 800', groundingTable)]
+      : [],
   compute: ({ rating }: { readonly rating: number }) => ({ size: groundingConductorUs(rating)! }),
 });

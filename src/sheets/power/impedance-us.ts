@@ -59,7 +59,7 @@ export const impedanceUsSheet = defineSheet({
   id: 'power/impedance-us',
   version: 1,
   inputs: {
-    size: choiceField('\\text{size}', usSizes),
+    size: { ...choiceField('\\text{size}', usSizes), table: impedanceTable },
     conduit: choiceField<Conduit>('\\text{conduit}', ['pvc', 'steel']),
     temperature: numberField('temperature', 'T', { least: 273.15, most: 363.15, assumed: tableTemperature }),
     frequency: numberField('frequency', 'f', { least: 40, most: 70, assumed: tableFrequency }),

@@ -1,7 +1,8 @@
 import type { Problem } from '../../quantity/problem.ts';
 import { listLengths } from '../list-lengths.ts';
+import { beyondTable } from '../table-problem.ts';
 import { standardRating } from './standard-device.ts';
-import { beyondTable } from './table-problem.ts';
+import { necRatingsTable } from './standard-ratings.ts';
 
 /**
  * Rating of the largest motor branch device plus the full-load currents of the other motors.
@@ -41,6 +42,6 @@ export const commonDeviceProblems = (
   const lengths = listLengths({ motors: lists.motors, devices: lists.devices });
   if (lengths.length > 0) return lengths;
   return standardRating(limit, 'us-breaker', 'down') === undefined
-    ? [beyondTable('devices', limit, '15 A')]
+    ? [beyondTable('devices', limit, '>= 15', necRatingsTable)]
     : [];
 };

@@ -1,7 +1,7 @@
 import type { SheetText } from '../sheet-text.ts';
 import { asWritten } from './as-written.ts';
 import { letters } from './locked-rotor-letters.ts';
-import { notesOf, problemsOf } from './notes.text.ts';
+import { notesOf } from './notes.text.ts';
 
 export const lockedRotorText: SheetText = {
   en: {
@@ -15,6 +15,5 @@ export const lockedRotorText: SheetText = {
       LOCKED_ROTOR_TABLE:
         'Rule set: US, NEC table 430.7(B) as transcribed. Usual letters: under 1 hp L; 1 1/2 to 2 hp L or M; 3 hp K; 5 hp J; 7 1/2 to 10 hp H; from 15 hp G.',
     },
-    problems: problemsOf('POWER_BEYOND_TABLE'),
   },
 };

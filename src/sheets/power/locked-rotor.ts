@@ -1,5 +1,6 @@
 import { choiceField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
+import { beyondTable } from '../table-problem.ts';
 import { somePowers, voltages } from './bounds.ts';
 import { always, caution } from './caution.ts';
 import { horsepower } from './horsepower.ts';
@@ -9,7 +10,6 @@ import {
   lockedRotorLetters,
   lockedRotorTable,
 } from './locked-rotor-letters.ts';
-import { beyondTable } from './table-problem.ts';
 
 /**
  * Current of a standing motor at full voltage from its code letter, lowest and highest.
@@ -55,7 +55,7 @@ export const lockedRotorSheet = defineSheet({
   ],
   limits: [caution, always('LOCKED_ROTOR_TABLE')],
   sources: [lockedRotorTable],
-  check: ({ letter }) => (letter === 'V' ? [beyondTable('letter', letter, 'U')] : []),
+  check: ({ letter }) => (letter === 'V' ? [beyondTable('letter', letter, 'U', lockedRotorTable)] : []),
   compute: (i: LockedRotorInputs) => {
     const { lowest, highest } = lockedRotorCurrents(i.power, i.voltage, i.letter);
     return { lowest, highest: highest! };

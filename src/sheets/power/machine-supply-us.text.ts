@@ -1,5 +1,5 @@
 import type { SheetText } from '../sheet-text.ts';
-import { notesOf, problemsOf } from './notes.text.ts';
+import { notesOf } from './notes.text.ts';
 
 export const machineSupplyUsText: SheetText = {
   en: {
@@ -25,6 +25,5 @@ export const machineSupplyUsText: SheetText = {
       CONSERVATIVE_SUM:
         'Currents of different power factor are added as they are, which is a little too much. Only loads that can run together count. A heater’s branch device larger than every motor’s would count as the largest.',
     },
-    problems: problemsOf('POWER_BEYOND_TABLE'),
   },
 };

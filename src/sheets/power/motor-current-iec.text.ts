@@ -1,5 +1,5 @@
 import type { SheetText } from '../sheet-text.ts';
-import { notesOf, problemsOf } from './notes.text.ts';
+import { notesOf } from './notes.text.ts';
 
 export const motorCurrentIecText: SheetText = {
   en: {
@@ -13,6 +13,5 @@ export const motorCurrentIecText: SheetText = {
         'Rule set: IEC. Typical only, the tables differ by up to 12 %; by IEC rules the nameplate current counts.',
       TYPICAL_FROM_MEMORY: 'This row is from memory (IEC 60947-4-1 annex G), not confirmed in a copy.',
     },
-    problems: problemsOf('POWER_OFF_TABLE'),
   },
 };

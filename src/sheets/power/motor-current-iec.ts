@@ -1,7 +1,7 @@
 import { numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
+import { offTable } from '../table-problem.ts';
 import { always, caution } from './caution.ts';
-import { offTable } from './table-problem.ts';
 import { type TypicalRow, typicalRows, typicalTable } from './typical-currents.ts';
 
 /** Plates are printed in whole or tenth kilowatts. */
@@ -33,7 +33,7 @@ export const typicalCurrents = (
 export const motorCurrentIecSheet = defineSheet({
   id: 'power/motor-current-iec',
   version: 1,
-  inputs: { power: numberField('power', 'P', { least: 120, most: 75_000 }) },
+  inputs: { power: numberField('power', 'P', { least: 120, most: 75_000, table: typicalTable }) },
   outputs: {
     lowest: numberField('current', 'I_{\\min}'),
     highest: numberField('current', 'I_{\\max}'),
@@ -52,6 +52,7 @@ export const motorCurrentIecSheet = defineSheet({
             'power',
             power,
             typicalRows.map(({ kilowatts }) => `${kilowatts} kW`),
+            typicalTable,
           ),
         ]
       : [],

@@ -31,7 +31,7 @@ it('the 208 V column is 1.10 and the 200 V column 1.15 times the 230 V column: t
 
 it('a rating between two rows is refused, and the rows are named', () => {
   const run = runSheet(motorCurrentUsSheet, { power: 7500, voltage: 460, phases: 'three-phase' });
-  expect(run).toMatchObject({ ok: false, problems: [{ code: 'POWER_OFF_TABLE', path: 'power' }] });
+  expect(run).toMatchObject({ ok: false, problems: [{ code: 'SHEET_OFF_TABLE', path: 'power' }] });
   expect(!run.ok && run.problems[0]?.allowed).toContain('7.5 hp');
   expect(three(12, 460)).toBeUndefined();
 });

@@ -1,5 +1,5 @@
 import type { SheetText } from '../sheet-text.ts';
-import { notesOf, problemsOf } from './notes.text.ts';
+import { notesOf } from './notes.text.ts';
 
 export const motorCurrentUsText: SheetText = {
   en: {
@@ -16,6 +16,5 @@ export const motorCurrentUsText: SheetText = {
       FULL_LOAD_COPIES_DIFFER:
         'Copies of the table differ here: {taken} A is taken, another prints {other} A (older edition or misprint).',
     },
-    problems: problemsOf('POWER_OFF_TABLE'),
   },
 };

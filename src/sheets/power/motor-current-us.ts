@@ -1,6 +1,7 @@
 import type { Problem } from '../../quantity/problem.ts';
 import { choiceField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
+import { offTable } from '../table-problem.ts';
 import { always, caution } from './caution.ts';
 import {
   columns,
@@ -11,7 +12,6 @@ import {
   threePhaseRows,
 } from './full-load-currents.ts';
 import { horsepower, horsepowerRow } from './horsepower.ts';
-import { offTable } from './table-problem.ts';
 
 export type Phases = 'three-phase' | 'single-phase';
 
@@ -63,8 +63,8 @@ export const motorCurrentUsSheet = defineSheet({
   id: 'power/motor-current-us',
   version: 1,
   inputs: {
-    power: numberField('power', 'P', { least: 0.5 * horsepower, most: 100 * 746 }),
-    voltage: numberField('voltage', 'U', { least: 110, most: 600 }),
+    power: numberField('power', 'P', { least: 0.5 * horsepower, most: 100 * 746, table: fullLoadTables }),
+    voltage: numberField('voltage', 'U', { least: 110, most: 600, table: fullLoadTables }),
     phases: choiceField<Phases>('\\text{phases}', ['three-phase', 'single-phase']),
   },
   outputs: {
@@ -94,13 +94,14 @@ export const motorCurrentUsSheet = defineSheet({
       .filter((_, i) => rows.some(({ amperes }) => amperes[i] !== undefined))
       .map(({ least, most, voltage: plate }) => (most - least > 1 ? `${least} to ${most} V` : `${plate} V`));
     return [
-      ...(held.length === 0 ? [offTable('voltage', voltage, covered)] : []),
+      ...(held.length === 0 ? [offTable('voltage', voltage, covered, fullLoadTables)] : []),
       ...(place < 0 || (held.length > 0 && rows[place]?.amperes[column] === undefined)
         ? [
             offTable(
               'power',
               power,
               (held.length > 0 ? held : rows).map(({ hp }) => `${hp} hp`),
+              fullLoadTables,
             ),
           ]
         : []),

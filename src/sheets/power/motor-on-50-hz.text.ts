@@ -1,6 +1,6 @@
 import type { SheetText } from '../sheet-text.ts';
 import { asWritten } from './as-written.ts';
-import { notesOf, problemsOf } from './notes.text.ts';
+import { notesOf } from './notes.text.ts';
 
 export const motorOn50HzText: SheetText = {
   en: {
@@ -17,6 +17,5 @@ export const motorOn50HzText: SheetText = {
       FIFTY_HERTZ_TABLE:
         'For a plate of 230, 460 or 575 V at 60 Hz, by one maker’s table; the result has a service factor of 1.0. The maker of the motor in hand decides. It turns at five sixths of the speed.',
     },
-    problems: problemsOf('POWER_BEYOND_TABLE'),
   },
 };

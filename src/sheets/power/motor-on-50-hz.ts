@@ -1,9 +1,15 @@
 import { choiceField, numberField } from '../fields.ts';
-import { defineSheet } from '../frame.ts';
+import { defineSheet, type Source } from '../frame.ts';
+import { beyondTable } from '../table-problem.ts';
 import { always, caution } from './caution.ts';
 import { threePhaseRows } from './full-load-currents.ts';
 import { horsepower } from './horsepower.ts';
-import { beyondTable } from './table-problem.ts';
+
+const capacityTable: Source = {
+  title: 'instruction of a motor maker on 50 Hz operation of 60 Hz motors',
+  place: 'table of capacity factors, public page',
+  mark: 'read',
+};
 
 /** Share of the plate that a 60 Hz motor of 230, 460 or 575 V may give on 50 Hz: open, totally enclosed. */
 const shares = {
@@ -59,16 +65,10 @@ export const motorOn50HzSheet = defineSheet({
   },
   formula: ['P_{60} = \\frac{P}{k}, \\quad P_N = \\min \\{ p \\ge P_{60} \\}'],
   limits: [caution, always('FIFTY_HERTZ_TABLE')],
-  sources: [
-    {
-      title: 'instruction of a motor maker on 50 Hz operation of 60 Hz motors',
-      place: 'table of capacity factors, public page',
-      mark: 'read',
-    },
-  ],
+  sources: [capacityTable],
   check: (i) =>
     motorOn50Hz(i.power, i.supply, i.enclosure).rating === undefined
-      ? [beyondTable('power', i.power, '100 hp on the plate')]
+      ? [beyondTable('power', i.power, '100 hp on the plate', capacityTable)]
       : [],
   compute: (i: MotorOn50HzInputs) => {
     const { share, needed, rating } = motorOn50Hz(i.power, i.supply, i.enclosure);

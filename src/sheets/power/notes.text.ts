@@ -45,17 +45,7 @@ const notes = {
     'The rule of the main device of a machine (NEC 670.4(C), NFPA 79 7.2.10) is from memory.',
 } as const;
 
-/** Sentences of problems that more than one sheet of power finds. */
-const problems = {
-  POWER_OFF_TABLE:
-    '{path}: "{given}" is not in the table, and nothing is put between its rows. Rows: {allowed}.',
-  POWER_BEYOND_TABLE: '{path}: the table ends before this; nothing is extrapolated. Limit: {allowed}.',
-} as const;
-
 export type NoteCode = keyof typeof notes;
 
 export const notesOf = (...codes: readonly NoteCode[]): Readonly<Record<string, string>> =>
   Object.fromEntries(codes.map((code) => [code, notes[code]]));
-
-export const problemsOf = (...codes: readonly (keyof typeof problems)[]): Readonly<Record<string, string>> =>
-  Object.fromEntries(codes.map((code) => [code, problems[code]]));

@@ -33,7 +33,7 @@ export const resistanceIecSheet = defineSheet({
   id: 'power/resistance-iec',
   version: 1,
   inputs: {
-    size: choiceField('S', iecSizes),
+    size: { ...choiceField('S', iecSizes), table: iecResistanceTable },
     conductorClass: choiceField<ConductorClass>('\\text{class}', ['class-1-or-2', 'class-5'], 'class-1-or-2'),
     temperature: numberField('temperature', 'T', { least: 273.15, most: 363.15, assumed: 343.15 }),
   },

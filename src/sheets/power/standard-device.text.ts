@@ -1,5 +1,5 @@
 import type { SheetText } from '../sheet-text.ts';
-import { notesOf, problemsOf } from './notes.text.ts';
+import { notesOf } from './notes.text.ts';
 
 export const standardDeviceText: SheetText = {
   en: {
@@ -16,6 +16,5 @@ export const standardDeviceText: SheetText = {
       ROUNDING_BY_RULE:
         'The direction follows the rule: a motor’s branch device may go up to the next rating; a feeder device and every ceiling go down.',
     },
-    problems: problemsOf('POWER_BEYOND_TABLE'),
   },
 };

@@ -1,5 +1,6 @@
 import { choiceField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
+import { beyondTable } from '../table-problem.ts';
 import { someCurrents } from './bounds.ts';
 import { always, caution } from './caution.ts';
 import {
@@ -9,7 +10,6 @@ import {
   ratingLists,
   standardRatings,
 } from './standard-ratings.ts';
-import { beyondTable } from './table-problem.ts';
 
 export type Rounding = 'up' | 'down';
 
@@ -62,6 +62,7 @@ export const standardDeviceSheet = defineSheet({
             'current',
             current,
             `${standardRatings[list][0]} A to ${standardRatings[list].at(-1)} A`,
+            list === 'iec' ? iecRatingsTable : necRatingsTable,
           ),
         ]
       : [],

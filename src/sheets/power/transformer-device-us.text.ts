@@ -1,5 +1,5 @@
 import type { SheetText } from '../sheet-text.ts';
-import { notesOf, problemsOf } from './notes.text.ts';
+import { notesOf } from './notes.text.ts';
 
 export const transformerDeviceUsText: SheetText = {
   en: {
@@ -19,6 +19,5 @@ export const transformerDeviceUsText: SheetText = {
       NEC_450_3:
         'Rule set: US, NEC 450.3(B): 125 % is as transcribed, the shares of 167, 250 and 300 % are from memory. The conductors have their own rule.',
     },
-    problems: problemsOf('POWER_BEYOND_TABLE'),
   },
 };

@@ -1,9 +1,10 @@
 import { choiceField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
+import { beyondTable } from '../table-problem.ts';
 import { someCurrents } from './bounds.ts';
 import { always, caution } from './caution.ts';
 import { standardRating } from './standard-device.ts';
-import { beyondTable } from './table-problem.ts';
+import { necRatingsTable } from './standard-ratings.ts';
 
 export type TransformerSide = 'primary-alone' | 'primary-with-secondary' | 'secondary';
 
@@ -80,7 +81,7 @@ export const transformerDeviceUsSheet = defineSheet({
   ],
   check: ({ current, side }) =>
     transformerDeviceUs(current, side) === undefined
-      ? [beyondTable('current', current, '1 A to 6000 A')]
+      ? [beyondTable('current', current, '1 A to 6000 A', necRatingsTable)]
       : [],
   compute: (i: TransformerDeviceUsInputs) => transformerDeviceUs(i.current, i.side)!,
 });

@@ -1,5 +1,5 @@
 import type { SheetText } from '../sheet-text.ts';
-import { notesOf, problemsOf } from './notes.text.ts';
+import { notesOf } from './notes.text.ts';
 
 export const changesNoFrequency = {
   TRANSFORMER_CHANGES_NO_FREQUENCY:
@@ -27,6 +27,5 @@ export const transformerSizeText: SheetText = {
         'That IEC 60076-1 prefers these numbers is from memory, and not every maker has each of them.',
       ...changesNoFrequency,
     },
-    problems: problemsOf('POWER_BEYOND_TABLE'),
   },
 };

@@ -1,8 +1,8 @@
 import { choiceField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
+import { beyondTable } from '../table-problem.ts';
 import { someCurrents, voltages } from './bounds.ts';
 import { always, caution } from './caution.ts';
-import { beyondTable } from './table-problem.ts';
 import { transformerCurrent } from './transformer-fault.ts';
 import {
   iecTablesBegin,
@@ -71,7 +71,14 @@ export const transformerSizeSheet = defineSheet({
   sources: [transformerSizeTable],
   check: (i) =>
     transformerSize(i.voltage, i.current, i.spare, i.list).size === undefined
-      ? [beyondTable('current', i.current, `${transformerSizes[i.list].at(-1)! / 1000} kVA`)]
+      ? [
+          beyondTable(
+            'current',
+            i.current,
+            `${transformerSizes[i.list].at(-1)! / 1000} kVA`,
+            transformerSizeTable,
+          ),
+        ]
       : [],
   compute: (i: TransformerSizeInputs) => {
     const { needed, size } = transformerSize(i.voltage, i.current, i.spare, i.list);

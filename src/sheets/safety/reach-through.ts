@@ -1,5 +1,5 @@
 import { choiceField, numberField } from '../fields.ts';
-import { defineSheet } from '../frame.ts';
+import { defineSheet, type Source } from '../frame.ts';
 import { always, guardingCaution } from './caution.ts';
 
 export const openings = ['slot', 'square', 'round'] as const;
@@ -44,6 +44,12 @@ export const reachThrough = (opening: Opening, width: number, length: number): n
   return stopped ? Math.min(reach, thumbReach) : reach;
 };
 
+const reachTable: Source = {
+  title: 'ISO 13857, reach through regular openings',
+  place: 'two public transcriptions of the table, ages of 14 and over; slots of 30 by 65 mm from the second',
+  mark: 'read',
+};
+
 interface ReachThroughInputs {
   readonly opening: Opening;
   readonly width: number;
@@ -55,7 +61,7 @@ export const reachThroughSheet = defineSheet({
   version: 1,
   inputs: {
     opening: choiceField<Opening>('\\text{opening}', openings),
-    width: numberField('length', 'e', { above: 0, most: widest }),
+    width: numberField('length', 'e', { above: 0, most: widest, table: reachTable }),
     length: numberField('length', 'l', { above: 0, most: 100, assumed: 1 }),
   },
   outputs: { reach: numberField('length', 's_r') },
@@ -73,14 +79,7 @@ export const reachThroughSheet = defineSheet({
     },
     always('REACH_LOW_GUARDS'),
   ],
-  sources: [
-    {
-      title: 'ISO 13857, reach through regular openings',
-      place:
-        'two public transcriptions of the table, ages of 14 and over; slots of 30 by 65 mm from the second',
-      mark: 'read',
-    },
-  ],
+  sources: [reachTable],
   compute: ({ opening, width, length }: ReachThroughInputs) => ({
     reach: reachThrough(opening, width, length),
   }),

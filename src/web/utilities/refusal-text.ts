@@ -2,12 +2,10 @@ import type { Book } from '../../book/index.ts';
 import type { Refusal } from '../../floor/utilities/utility-finding.ts';
 import type { Kind } from '../../quantity/index.ts';
 import type { Problem } from '../../quantity/problem.ts';
+import { endsAsSaid } from '../../sheets/problems-as-typed.ts';
 import type { FindSheet } from '../sheets/sheet-context.ts';
 import type { UnitChoice } from '../state/page-state.ts';
 import type { Words } from '../words/words.ts';
-
-/** Numbers of a limit as a sheet writes it, `>= 276.1495` or `0 to 1`. */
-const numbers = /-?\d+(?:\.\d+)?(?:e[+-]?\d+)?/gi;
 
 interface Shown {
   readonly units: UnitChoice;
@@ -24,9 +22,7 @@ const inUnits = (words: Words, problem: Problem, kind: Kind, show: Shown): Probl
   return {
     ...problem,
     ...(typeof given === 'number' ? { given: text(given) } : {}),
-    ...(typeof allowed === 'string'
-      ? { allowed: allowed.replace(numbers, (number) => text(Number(number))) }
-      : {}),
+    ...(typeof allowed === 'string' ? { allowed: endsAsSaid(allowed, text) } : {}),
   };
 };
 

@@ -145,7 +145,7 @@ describe('what a sheet refuses', () => {
       places: ['/floors/1/air/dryer/dewPoint'],
     };
     const findSheet = (id: string) => sheetEntries.find(({ sheet }) => sheet.id === id)?.sheet;
-    expect(refusalSentences(words, findSheet, refusal, show)).toMatch(/dew point.*"1\s°C".*>= 3\s°C/i);
-    expect(refusalSentences(words, findSheet, refusal, { units: 'us' })).toMatch(/33.8\s°F.*>= 37.4\s°F/);
+    expect(refusalSentences(words, findSheet, refusal, show)).toMatch(/dew point.*"1\s°C".*≥ 3\s°C/i);
+    expect(refusalSentences(words, findSheet, refusal, { units: 'us' })).toMatch(/33.8\s°F.*≥ 37.4\s°F/);
   });
 });
