@@ -1,3 +1,5 @@
+import type { ColumnRow } from '../hydraulics/column.ts';
+import { columnEffect } from '../hydraulics/column-effect.ts';
 import { fillRow } from '../hydraulics/fill-row.ts';
 import { manifoldBalance } from '../hydraulics/manifold-balance.ts';
 import { runInertia } from '../hydraulics/run-inertia.ts';
@@ -5,7 +7,7 @@ import { startStored } from '../hydraulics/stored.ts';
 import { lostTime } from '../sheets/water/inertia-lag.ts';
 import { flowsByChance, flowsInOrder } from './closing-order.ts';
 import { type LaneScale, laneOf, laneValues, offsetOf, perLane } from './lane-unknowns.ts';
-import { movedFloor, type UncertainFloor } from './uncertain-floor.ts';
+import { type ColumnShare, movedFloor, type UncertainFloor } from './uncertain-floor.ts';
 
 /** Lanes that run together, with their counts. */
 export interface RowSetup {
@@ -24,11 +26,15 @@ export interface RowModel {
   readonly throttles: readonly number[];
 }
 
-export const supplyAt = ({ scales }: RowModel): number => perLane * scales.length;
+/** Place of what moves the share of the column, after the lanes' own. */
+export const columnAt = ({ scales }: RowModel): number => perLane * scales.length;
+export const supplyAt = (model: RowModel): number => columnAt(model) + 1;
 const throttleAt = (model: RowModel, lane: number): number =>
   supplyAt(model) + model.floor.unknowns.length + model.throttles.indexOf(lane);
 export const sizeOf = (model: RowModel): number =>
   supplyAt(model) + model.floor.unknowns.length + model.throttles.length;
+
+const noColumn: ColumnShare = { share: 0, deviation: 0 };
 
 /** A throttled lane passes half, or a quarter, or all of it: ln share has this mean and standard deviation. */
 const throttleMean = -Math.LN2;
@@ -49,6 +55,8 @@ export interface RowAnswer {
   readonly inertia: number;
   /** At the manifold with all lanes of the row open, Pa gauge. */
   readonly pressure: number;
+  /** By how much the whole column would move volumes and times; absent where it is left out. */
+  readonly column?: ColumnRow;
 }
 
 /**
@@ -56,12 +64,14 @@ export interface RowAnswer {
  *
  * Symbols  order  s  by which the ends of two lanes move against each other, 0 for the order of the means; or, by lane,
  *                 the ends of a row whose order is kept whatever the unknowns do to it
+ *          column  by lane, what the whole column does of a row so near that it is the same; absent, it is worked out
  */
 export const rowAnswer = (
   model: RowModel,
   { lanes, presets, throttled }: RowSetup,
   unknowns: Float64Array,
   order: number | readonly number[],
+  column?: ColumnRow,
 ): RowAnswer | undefined => {
   const from = supplyAt(model);
   const floor = movedFloor(model.floor, unknowns.subarray(from, from + model.floor.unknowns.length));
@@ -80,19 +90,28 @@ export const rowAnswer = (
   const { pressure, flow } = manifoldBalance(system);
   const inertia = runInertia(system, flow).timeConstant;
   const lag = lostTime(Number.POSITIVE_INFINITY, inertia);
+  const { share, deviation } = model.floor.column ?? noColumn;
+  const moved = share + deviation * unknowns[columnAt(model)]!;
+  const whole = model.floor.column === undefined ? undefined : (column ?? columnEffect(system, row));
   const flows =
     typeof order === 'number' ? flowsByChance(system, row, order) : flowsInOrder(system, row, order);
+  const otherwise = flows.map(
+    (flow, i) => (flow - row.lanes[i]!.flowAtEnd) * (system.lanes[i]!.delay + 0.5 * system.lanes[i]!.closing),
+  );
+  // a column that gives way slowly knows no order of closing, and nothing of its chance
+  const effect =
+    whole === undefined || column !== undefined
+      ? whole
+      : { ...whole, volumes: whole.volumes.map((by, i) => by - otherwise[i]!) };
   return {
-    volumes: row.lanes.map(({ volume, flowAtEnd }, i) => {
-      const { delay, closing } = system.lanes[i]!;
-      return volume + (flows[i]! - flowAtEnd) * (delay + 0.5 * closing);
-    }),
-    times: row.lanes.map(({ fillTime }) => fillTime + lag),
+    volumes: row.lanes.map(({ volume }, i) => volume + otherwise[i]! + moved * (effect?.volumes[i] ?? 0)),
+    times: row.lanes.map(({ fillTime }, i) => fillTime + lag + moved * (effect?.times[i] ?? 0)),
     flows,
     ends: row.lanes.map(({ countTime }) => countTime),
     lag,
     inertia,
     pressure,
+    ...(effect === undefined ? {} : { column: effect }),
   };
 };
 
@@ -124,6 +143,7 @@ export const rowSlopes = (
 ): RowSlopes | undefined => {
   if (base === undefined) return undefined;
   const size = sizeOf(model);
+  const { deviation } = model.floor.column ?? noColumn;
   const slopes: RowSlopes = {
     volumes: setup.lanes.map(() => new Float64Array(size)),
     times: setup.lanes.map(() => new Float64Array(size)),
@@ -132,7 +152,7 @@ export const rowSlopes = (
   const byDifference = (column: number): boolean => {
     const moved = Float64Array.from(unknowns);
     moved[column] = moved[column]! + step;
-    const there = rowAnswer(model, setup, moved, base.ends);
+    const there = rowAnswer(model, setup, moved, base.ends, base.column);
     if (there === undefined) return false;
     setup.lanes.forEach((_, i) => {
       slopes.volumes[i]![column] = (there.volumes[i]! - base.volumes[i]!) / step;
@@ -159,6 +179,9 @@ export const rowSlopes = (
     time[at + offsetOf.afterRun] = priors.afterRun;
     time[at + offsetOf.halfClosing] = priors.halfClosing;
     volume[at + offsetOf.drip] = priors.drip;
+    const column = columnAt(model);
+    volume[column] = deviation * (base.column?.volumes[i] ?? 0);
+    time[column] = deviation * (base.column?.times[i] ?? 0);
   });
   const supply = supplyAt(model);
   model.floor.unknowns.forEach((_, i) => {

@@ -8,11 +8,20 @@ export interface SupplyUnknown {
   readonly moved: (system: FillSystem, deviations: number) => FillSystem;
 }
 
+/** How much of what a stiff run would do the liquid in it does while lanes open and close: 0 nothing, 1 all of it. */
+export interface ColumnShare {
+  readonly share: number;
+  /** Standard deviation; floors of one estimate err together. */
+  readonly deviation: number;
+}
+
 /** A floor with what is not known of its supply; what is known of the lanes comes from trials. */
 export interface UncertainFloor {
   readonly system: FillSystem;
   /** Independent of each other. */
   readonly unknowns: readonly SupplyUnknown[];
+  /** Absent where nobody knows how stiff the run is: lanes then close as if each flow were steady at once. */
+  readonly column?: ColumnShare;
 }
 
 /** The floor with its unknowns moved; only those that move are called. */

@@ -47,6 +47,7 @@ export const sheetNames = {
     'pressure-vessel',
     'wave-speed',
     'surge',
+    'closing-column',
     'inertia-lag',
     'spray-nozzle',
     'npsh',

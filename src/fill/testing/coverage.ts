@@ -42,7 +42,7 @@ export const coverageOf = (
       confidence,
     });
     if (prediction === undefined) throw new Error('no row there');
-    const truth = trueRow(pair.productThere ?? pair.trueThere, pair.presets);
+    const truth = trueRow(pair.productThere ?? pair.trueThere, pair.presets, pair.truth);
     const least = i < measuredPairs ? leastWidths(pair) : undefined;
     const holds = ({ lower, upper }: Within, value: number): number =>
       value >= lower && value <= upper ? 1 : 0;

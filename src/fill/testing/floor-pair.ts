@@ -38,6 +38,14 @@ export interface FloorPair {
   /** What the other floor changes of the lanes, where the truth is of another model, and what is allowed for it. */
   readonly productThere?: FillSystem;
   readonly allowances?: readonly Allowance[];
+  /** How a row there truly fills, where it is not as the estimator's own hydraulics have it. */
+  readonly truth?: (system: FillSystem) => TrueRow;
+}
+
+/** Mean volumes, m3, and times from the opening to fully shut, s. */
+export interface TrueRow {
+  readonly volumes: readonly number[];
+  readonly times: readonly number[];
 }
 
 const still = { area: Number.POSITIVE_INFINITY, usable: Number.POSITIVE_INFINITY, makeUp: 0 };
@@ -211,11 +219,16 @@ export const floorPair = (
 };
 
 /** Mean volumes and times of the truth with these counts. */
-export const trueRow = (system: FillSystem, presets: readonly number[]) => {
+export const trueRow = (
+  system: FillSystem,
+  presets: readonly number[],
+  truth?: FloorPair['truth'],
+): TrueRow => {
   const set = {
     ...system,
     lanes: system.lanes.map((lane, i) => ({ ...lane, preset: presets[i]!, changeOver: presets[i]! })),
   };
+  if (truth !== undefined) return truth(set);
   const lag = Math.LN2 * runInertia(set, manifoldBalance(set).flow).timeConstant;
   const row = fillRow(set, startStored(set.source));
   if ('stuck' in row) throw new Error('stuck');

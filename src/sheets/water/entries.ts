@@ -53,6 +53,9 @@ import { heightAboveSheet } from './height-above.ts';
 import { hydrantPitotCases } from './hydrant-pitot.cases.ts';
 import { hydrantPitotText } from './hydrant-pitot.text.ts';
 import { hydrantPitotSheet } from './hydrant-pitot.ts';
+import { closingColumnCases } from './closing-column.cases.ts';
+import { closingColumnText } from './closing-column.text.ts';
+import { closingColumnSheet } from './closing-column.ts';
 import { inertiaLagCases } from './inertia-lag.cases.ts';
 import { inertiaLagText } from './inertia-lag.text.ts';
 import { inertiaLagSheet } from './inertia-lag.ts';
@@ -248,6 +251,7 @@ export const waterEntries: readonly SheetEntry[] = [
   sheetEntry(pressureVesselSheet, pressureVesselCases, pressureVesselText),
   sheetEntry(waveSpeedSheet, waveSpeedCases, waveSpeedText),
   sheetEntry(surgeSheet, surgeCases, surgeText),
+  sheetEntry(closingColumnSheet, closingColumnCases, closingColumnText),
   sheetEntry(inertiaLagSheet, inertiaLagCases, inertiaLagText),
   sheetEntry(sprayNozzleSheet, sprayNozzleCases, sprayNozzleText),
   sheetEntry(npshSheet, npshCases, npshText),

@@ -58,6 +58,11 @@ export const closedForms: Source = {
   place: 'equal to seven digits',
   mark: 'computed',
 };
+export const columnSolver: Source = {
+  title: 'general ODE solver on the rigid column',
+  place: 'scipy 1.17, Radau, to 1e-11',
+  mark: 'computed',
+};
 export const arithmetic: Source = {
   title: 'hand calculation from the definition',
   place: 'worked apart from this program',

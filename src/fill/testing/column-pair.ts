@@ -1,0 +1,94 @@
+/**
+ * Pairs whose truth is the whole liquid column: it is set moving from rest while the valves open, and it goes on pressing
+ * while they close. Written apart from the estimator's column: one integration from rest in short steps, the run's own
+ * loss at each of them.
+ */
+import { conductance, offset } from '../../hydraulics/balance.ts';
+import { fillRow } from '../../hydraulics/fill-row.ts';
+import { manifoldBalance } from '../../hydraulics/manifold-balance.ts';
+import { runInertia } from '../../hydraulics/run-inertia.ts';
+import { startStored } from '../../hydraulics/stored.ts';
+import { full, supplyPressure } from '../../hydraulics/supply.ts';
+import type { FillSystem } from '../../hydraulics/system.ts';
+import { type FloorPair, floorPair, type PairOptions, type TrueRow } from './floor-pair.ts';
+import type { Random } from './random.ts';
+
+/** While a valve moves, and while none does, s. */
+const fine = 2.5e-4;
+const coarse = 4e-3;
+/** A row that takes longer than this is none of the study's, s. */
+const never = 600;
+
+/**
+ * One row from rest.
+ *
+ * Method   sum(rho L/A) dQ/dt = p(Q) - p_m, Q = G sqrt(p_m + o), G = sum x_i c_i, x_i straight over each valve's stroke;
+ *          implicit in p_m, which closes the last valve without a jump
+ * Assumes  all jets at one height; stiff walls; a tank that does not fall
+ */
+export const columnRow = (system: FillSystem): TrueRow => {
+  const { liquid, manifold, lanes, run } = system;
+  const weight = offset(manifold, lanes[0]!.outlet, liquid.density);
+  const open = lanes.map(({ kv }) => conductance(kv, liquid.density));
+  let mass = 0;
+  for (const piece of run) {
+    if (piece.kind === 'pipe') mass += (liquid.density * piece.length) / (0.25 * Math.PI * piece.bore ** 2);
+  }
+  const passed = lanes.map(() => 0);
+  const counted = lanes.map(() => Number.POSITIVE_INFINITY);
+  const counts = lanes.map(({ preset, pulses, phase }) => preset / pulses - phase);
+  const shutAt = (i: number): number => counted[i]! + lanes[i]!.delay + lanes[i]!.closing;
+  const openShare = (i: number, time: number): number => {
+    const { delay, closing } = lanes[i]!;
+    const opened = Math.min(1, time / closing);
+    const left = Math.min(1, (counted[i]! + delay + closing - time) / closing);
+    return Math.max(0, Math.min(opened, left));
+  };
+  let flow = 0;
+  for (let time = 0; time < never; ) {
+    const moves = lanes.some(
+      ({ closing, delay }, i) => time < closing || (time >= counted[i]! + delay - coarse && time < shutAt(i)),
+    );
+    const dt = moves ? fine : coarse;
+    time += dt;
+    const through = open.map((c, i) => c * openShare(i, time));
+    const all = through.reduce((sum, c) => sum + c, 0);
+    const inertia = mass / dt;
+    const push = supplyPressure(system, flow, full) + weight + inertia * flow;
+    flow = all > 0 ? (2 * push) / (inertia + Math.sqrt(inertia * inertia + (4 * push) / (all * all))) : 0;
+    lanes.forEach((_, i) => {
+      const by = all > 0 ? (dt * flow * through[i]!) / all : 0;
+      if (counted[i] === Number.POSITIVE_INFINITY && passed[i]! + by >= counts[i]!) {
+        counted[i] = time - dt * (1 - (counts[i]! - passed[i]!) / by);
+      }
+      passed[i] = passed[i]! + by;
+    });
+    if (lanes.every((_, i) => time >= shutAt(i))) {
+      return {
+        volumes: lanes.map(({ afterDrip }, i) => passed[i]! + afterDrip),
+        times: lanes.map((_, i) => shutAt(i)),
+      };
+    }
+  }
+  throw new Error('stuck');
+};
+
+/** The same pairs as of the study, filled by the column on both floors. */
+export const columnPair = (random: Random, options: PairOptions): FloorPair => {
+  const pair = floorPair(random, options, (system) => {
+    const steady = fillRow(system, startStored(system.source));
+    if ('stuck' in steady) return steady;
+    const { volumes, times } = columnRow(system);
+    // the pair adds the lag of the start to every row
+    const lag = Math.LN2 * runInertia(system, manifoldBalance(system).flow).timeConstant;
+    const lanes = steady.lanes.map((lane, i) => ({
+      ...lane,
+      volume: volumes[i]!,
+      fillTime: times[i]! - lag,
+    }));
+    return { ...steady, lanes };
+  });
+  // what a book says that tells how stiff its runs are
+  const column = { share: 1, deviation: 0.1 };
+  return { ...pair, here: { ...pair.here, column }, there: { ...pair.there, column }, truth: columnRow };
+};
