@@ -18,7 +18,7 @@ export const leastPressureCases: readonly SheetCase[] = [
   {
     name: '408.31 N without further friction stall at 2.079 bar(g)',
     source: script,
-    inputs: { bore: 0.05, rod: 0.02, load: 408.31, frictionShare: 1, loadRatio: 1 },
+    inputs: { bore: 0.05, rod: 0.02, load: 408.31, efficiency: 1, loadRatio: 1 },
     outputs: { stallPressure: 2.079e5, leastPressure: 2.079e5 },
     tolerance: { relative: 5e-4, reason: 'four printed digits' },
     notes: ['VALVE_PILOT_PRESSURE'],

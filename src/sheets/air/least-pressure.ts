@@ -34,7 +34,7 @@ export const leastPressureSheet = defineSheet({
   compute: (i: LeastPressureInputs) => {
     const { driven, exhausting } = drivenAreas(i.bore, i.rod, i.direction);
     const at = (load: number): number =>
-      stallPressure(load, i.spring, i.frictionShare, i.backPressure, driven, exhausting);
+      stallPressure(load, i.spring, i.efficiency, i.backPressure, driven, exhausting);
     return { leastPressure: at(i.load / i.loadRatio), stallPressure: at(i.load) };
   },
 });

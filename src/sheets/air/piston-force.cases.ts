@@ -41,7 +41,7 @@ export const pistonForceCases: readonly SheetCase[] = [
   {
     name: '408.31 N without further friction stall at 2.079 bar(g)',
     source: script,
-    inputs: { ...inputs, load: 408.31, frictionShare: 1 },
+    inputs: { ...inputs, load: 408.31, efficiency: 1 },
     outputs: { stallPressure: 2.079e5 },
     tolerance: { relative: 5e-4, reason: 'four printed digits' },
   },

@@ -23,7 +23,7 @@ export const drivenAreas = (
  * Method   p = ((F + F_s)/eta + p_b A_b)/A_d
  * Symbols  F    load           scalar  N
  *          F_s  spring         scalar  N
- *          eta  frictionShare  scalar  1         share of the force that friction leaves
+ *          eta  efficiency     scalar  1         share of the force that friction leaves
  *          p_b  backPressure   scalar  Pa gauge  on the side that exhausts
  *          A_d  driven         scalar  m2
  *          A_b  exhausting     scalar  m2
@@ -34,18 +34,18 @@ export const drivenAreas = (
 export const stallPressure = (
   load: number,
   spring: number,
-  frictionShare: number,
+  efficiency: number,
   backPressure: number,
   driven: number,
   exhausting: number,
-): number => ((load + spring) / frictionShare + backPressure * exhausting) / driven;
+): number => ((load + spring) / efficiency + backPressure * exhausting) / driven;
 
 export interface PistonInputs {
   readonly direction: Direction;
   readonly bore: number;
   readonly rod: number;
   readonly backPressure: number;
-  readonly frictionShare: number;
+  readonly efficiency: number;
   readonly spring: number;
   readonly load: number;
 }
@@ -56,7 +56,7 @@ export const pistonFields = {
   bore: numberField('length', 'D', bores),
   rod: numberField('length', 'd', { least: 0, most: 2, assumed: 0 }),
   backPressure: numberField('gaugePressure', 'p_b', { ...supplyPressures, assumed: 0 }),
-  frictionShare: numberField('ratio', '\\eta', { least: 0.05, most: 1, assumed: 0.9 }),
+  efficiency: numberField('ratio', '\\eta', { least: 0.05, most: 1, assumed: 0.9 }),
   spring: numberField('force', 'F_s', { ...forces, assumed: 0 }),
   load: numberField('force', 'F', forces),
 } as const;
@@ -69,7 +69,7 @@ const theoretical = (i: PistonForceInputs): number => {
   const { driven, exhausting } = drivenAreas(i.bore, i.rod, i.direction);
   return i.pressure * driven - i.backPressure * exhausting;
 };
-const left = (i: PistonForceInputs): number => i.frictionShare * theoretical(i) - i.spring;
+const left = (i: PistonForceInputs): number => i.efficiency * theoretical(i) - i.spring;
 
 export const pistonForceSheet = defineSheet({
   id: 'air/piston-force',
@@ -113,7 +113,7 @@ export const pistonForceSheet = defineSheet({
       force: theoretical(i),
       usableForce,
       loadRatio: i.load / usableForce,
-      stallPressure: stallPressure(i.load, i.spring, i.frictionShare, i.backPressure, driven, exhausting),
+      stallPressure: stallPressure(i.load, i.spring, i.efficiency, i.backPressure, driven, exhausting),
     };
   },
 });

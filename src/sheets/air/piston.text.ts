@@ -6,7 +6,7 @@ export const pistonWords = {
   bore: 'Bore',
   rod: 'Rod',
   backPressure: 'Pressure on the side that exhausts',
-  frictionShare: 'Share of the force that friction leaves',
+  efficiency: 'Share of the force that friction leaves',
   spring: 'Force of the spring',
   load: 'Load',
 } as const;
