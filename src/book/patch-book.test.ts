@@ -96,7 +96,7 @@ describe('patching a book', () => {
     expect(codes({ path: '', value: undefined })).toEqual(['BOOK_NOT_JSON ']);
   });
 
-  it('says of a text put at any place what a reading of the whole book says', () => {
+  it('says of texts put at any places what a reading of the whole book says', () => {
     const leaves = (part: unknown, path: string): readonly string[] =>
       typeof part === 'object' && part !== null
         ? Object.entries(part).flatMap(([key, inner]) => leaves(inner, `${path}/${key}`))
@@ -107,6 +107,8 @@ describe('patching a book', () => {
       // every thirteenth place, with another text from place to place
       if (i % 13 > 0) continue;
       const change = [{ path, value: texts[(i / 13) % texts.length] }];
+      // and every third time with another beside it
+      if (i % 39 === 0) change.push({ path: bore, value: texts[(i / 39) % 3] });
       expect({ change, is: patchBook(demo, change) }).toEqual({
         change,
         is: readBook(tryPatches(demo, change)),

@@ -70,19 +70,25 @@ export const tryPatches = (book: Book, patches: readonly Patch[]): Book => {
 /** Longer than any quantity: what a text longer than that makes of the book is looked at as a whole. */
 const longestText = 200;
 
-/** Problems of a text put for a quantity in a part of the book; undefined where the changes are anything else. */
-const problemsOfText = (
+/** Problems of texts put for quantities in parts of the book; undefined where any of the changes is anything else. */
+const problemsOfTexts = (
   book: Book,
   data: unknown,
-  [patch, ...others]: readonly Patch[],
+  patches: readonly Patch[],
 ): readonly Problem[] | undefined => {
-  if (patch === undefined || others.length > 0 || patch.op === 'insert' || patch.op === 'remove')
-    return undefined;
-  if (typeof patch.value !== 'string' || patch.value.length > longestText) return undefined;
-  const steps = stepsOf(patch.path);
-  // a part that was made on the way to it may stand where none can
-  if (typeof valueAt(book, pointerOf(steps.slice(0, -1))) !== 'object') return undefined;
-  return quantityPutProblems(data, steps);
+  const problems: Problem[] = [];
+  for (const { path, value, op } of patches) {
+    if (op === 'insert' || op === 'remove') return undefined;
+    if (typeof value !== 'string' || value.length > longestText) return undefined;
+    const steps = stepsOf(path);
+    // a part that was made on the way to it may stand where none can
+    if (typeof valueAt(book, pointerOf(steps.slice(0, -1))) !== 'object') return undefined;
+    const ofText = quantityPutProblems(data, steps);
+    if (ofText === undefined) return undefined;
+    problems.push(...ofText);
+  }
+  // two in one part may tell of it twice
+  return patches.length > 1 && problems.length > 0 ? undefined : problems;
 };
 
 /**
@@ -92,7 +98,7 @@ const problemsOfText = (
  * Symbols  book  the book;  patches  changes in order, each at a place of the book as the ones before left it
  * Problems BOOK_PLACE_UNKNOWN and those of `readBook`
  * Assumes  the book has been read
- * Cost     O(size of the book); of the part that it stands in for a text put for a quantity, as a key in a field does
+ * Cost     O(size of the book); of the parts that they stand in for texts put for quantities, as a key in a field does
  */
 export const patchBook = (book: Book, patches: readonly Patch[]): Result<Book> => {
   const problems: Problem[] = [];
@@ -104,7 +110,7 @@ export const patchBook = (book: Book, patches: readonly Patch[]): Result<Book> =
     else data = next;
   }
   if (problems.length > 0) return refuse(...problems);
-  const ofText = problemsOfText(book, data, patches);
-  if (ofText === undefined) return readBook(data);
-  return ofText.length > 0 ? refuse(...ofText) : accept(data as Book);
+  const ofTexts = problemsOfTexts(book, data, patches);
+  if (ofTexts === undefined) return readBook(data);
+  return ofTexts.length > 0 ? refuse(...ofTexts) : accept(data as Book);
 };
