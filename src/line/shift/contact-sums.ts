@@ -1,3 +1,4 @@
+import type { RowEvents } from './shift-events.ts';
 import type { WasherStation, WashZone } from './shift-line.ts';
 
 /** Figures that a zone has in a list of contacts. */
@@ -41,28 +42,39 @@ export class ContactSums {
     });
   }
 
-  /** The stand before stroke number `stroke`, and what the rows that leave a zone by it had; `put` by row. */
-  stood(stroke: number, seconds: number, put: Float64Array, counts: boolean): void {
+  /**
+   * The stands before strokes from one number to before another, and what the rows that leave a zone by them had.
+   *
+   * Symbols  counts  whether the strokes belong to the shift
+   */
+  stood(from: number, to: number, { stroke, stroked, put }: RowEvents, counts: boolean): void {
     const { sums, zones } = this;
+    while (zones.length > 0 && to > this.wetted[0]!.length) this.grow();
     for (let zone = 0; zone < zones.length; zone++) {
       const { rows, leaves, share, dead, timeOut, soaks, emptying } = zones[zone]!;
-      if (stroke >= this.wetted[zone]!.length) this.grow();
       const wetted = this.wetted[zone]!;
-      const now = soaks
-        ? seconds + this.washer.stroke
-        : Math.max(0, share * Math.min(seconds, timeOut) - dead);
-      const after = wetted[stroke - 1]! + now;
-      wetted[stroke] = after;
-      const row = stroke - leaves;
-      if (!counts || row < 0) continue;
-      const bottles = put[row]!;
-      if (bottles === 0) continue;
-      const contact = after - wetted[stroke - rows]! - (soaks ? emptying : 0);
+      const drained = soaks ? emptying : 0;
       const at = zone * contactWidth;
-      sums[at]! += bottles;
-      if (contact < sums[at + 1]!) sums[at + 1] = contact;
-      sums[at + 2]! += bottles * contact;
-      if (contact > sums[at + 3]!) sums[at + 3] = contact;
+      let [bottles, least, sum, most] = [sums[at]!, sums[at + 1]!, sums[at + 2]!, sums[at + 3]!];
+      let after = wetted[from - 1]!;
+      for (let number = from; number < to; number++) {
+        const seconds = stroke[number]! - stroked[number - 1]!;
+        after += soaks
+          ? seconds + this.washer.stroke
+          : Math.max(0, share * Math.min(seconds, timeOut) - dead);
+        wetted[number] = after;
+        const row = number - leaves;
+        if (!counts || row < 0 || put[row] === 0) continue;
+        const contact = after - wetted[number - rows]! - drained;
+        bottles += put[row]!;
+        sum += put[row]! * contact;
+        if (contact < least) least = contact;
+        if (contact > most) most = contact;
+      }
+      sums[at] = bottles;
+      sums[at + 1] = least;
+      sums[at + 2] = sum;
+      sums[at + 3] = most;
     }
   }
 

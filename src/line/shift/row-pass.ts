@@ -159,10 +159,7 @@ export class RowPass {
     rows.washStop[row] = firstStop;
     rows.stroked[row] = stroked;
     rows.ready[row] = again;
-    if (row > 0) {
-      const stand = start - rows.stroked[row - 1]!;
-      this.contacts?.stood(row, stand, rows.put, state.isCounted(start));
-    }
+    if (row > 0) this.contacts?.stood(row, row + 1, rows, state.isCounted(start));
     if (layout.core === layout.washer) {
       if (start > ready) core.waits(waits, ready, start, event.stroke, row);
       core.works(layout.washer, stepOf.stroke, start, stroked, firstStop);

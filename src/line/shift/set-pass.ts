@@ -92,15 +92,23 @@ export class SetPass {
     const { sets, rows } = this.events;
     if (set + 1 >= sets.start.length) sets.grow();
     state.setCount = set + 1;
+    sets.touch(set);
     sets.row[set] = row;
     sets.bottles[set] = bottles;
     sets.rejected[set] = 0;
     let at = rows.arrived[row]!;
     if (layout.fill >= 0) at = this.fillSet(set, at, bottles);
+    this.close(set, at, bottles);
+  }
+
+  /** The way of a set from the fill station, or from where it was gathered, to the end of the line. */
+  close(set: number, from: number, bottles: number): void {
+    const { state, layout } = this;
+    let at = from;
     let left = bottles;
     if (layout.closing >= 0) {
       at = this.closeSet(set, at, bottles);
-      left -= sets.rejected[set]!;
+      left -= this.events.sets.rejected[set]!;
     }
     if (layout.takeOff >= 0) at = this.takeSet(set, at, left);
     if (state.isCounted(at)) state.counts.good += left;
@@ -149,13 +157,19 @@ export class SetPass {
   }
 
   /** s that chance gives to the fill of a set; drawn some sets ahead, since nothing else takes from that stream. */
-  drawn(set: number): number {
+  private drawn(set: number): number {
     const { filling } = this.events.sets;
     if (set >= this.ahead) {
       this.ahead = Math.min(set + drawnAtOnce, filling.length);
       this.drawFills(filling, set, this.ahead);
     }
     return filling[set]!;
+  }
+
+  /** Sets from one on whose fills are drawn; some at least. */
+  drawnAhead(set: number): number {
+    this.drawn(set);
+    return this.ahead - set;
   }
 
   /** When there is room for a set before the heads, or at the take-off. */
@@ -168,7 +182,7 @@ export class SetPass {
     return layout.takeOff >= 0 ? sets.taken[back]! : 0;
   }
 
-  closeSet(set: number, from: number, bottles: number): number {
+  private closeSet(set: number, from: number, bottles: number): number {
     const { state, chute, layout, clocks, core } = this;
     const { sets } = this.events;
     const closing = this.line.closing!;
@@ -213,7 +227,7 @@ export class SetPass {
     return left;
   }
 
-  takeSet(set: number, from: number, bottles: number): number {
+  private takeSet(set: number, from: number, bottles: number): number {
     const { state, layout, clocks, core } = this;
     const { sets } = this.events;
     const takeOff = this.line.takeOff!;

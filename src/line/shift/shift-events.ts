@@ -1,3 +1,5 @@
+import { nothing } from './belt-code.ts';
+
 /** Why something began when it did: its own station was ready last, or another had to be waited for. */
 export const own = 0;
 export const supplied = 1;
@@ -20,6 +22,7 @@ class Columns {
   block: Float64Array;
   /** What stands in a column until something happens to its row or set; undefined where every one is written. */
   protected readonly usual: (number | undefined)[] = [];
+  private readonly touched: number[] = [];
   /** Bottles of a row or set in which none is missing. */
   protected readonly whole: number;
 
@@ -33,13 +36,21 @@ class Columns {
     return this.block.subarray(at, at + first).fill(usual ?? 0);
   }
 
-  /** Before a shift, when the one before had so many rows or sets. */
-  begin(used: number): void {
-    const { block, usual } = this;
+  /** Before a shift: what the one before left unusual is as usual again. */
+  begin(): void {
+    const { block, usual, touched } = this;
     const room = block.length / usual.length;
     for (let i = 0; i < usual.length; i++) {
-      if (usual[i] !== undefined) block.fill(usual[i]!, i * room, i * room + used);
+      const value = usual[i];
+      if (value === undefined) continue;
+      for (const number of touched) block[i * room + number] = value;
     }
+    touched.length = 0;
+  }
+
+  /** A row or set of that number may have other than the usual. */
+  touch(number: number): void {
+    this.touched.push(number);
   }
 
   /** Gives every column twice the room; a shift longer than any before is rare. */
@@ -56,9 +67,6 @@ class Columns {
     this.block = grown;
   }
 }
-
-/** Where a column begins in its block. */
-export const startOf = (column: Float64Array): number => column.byteOffset / Float64Array.BYTES_PER_ELEMENT;
 
 /**
  * Rows by the stroke of their number: the row that it takes in, and the row that it lets out. `...Stop` is the first entry
@@ -86,10 +94,10 @@ export class RowEvents extends Columns {
   arrived = this.column();
   /** Where a belt stands with what it carries: when the row came onto it, and what let it on. */
   onto = this.column();
-  ontoCode = this.column();
+  ontoCode = this.column(nothing);
   /** When, where and by what the way ran on for the last time before it arrived, and the seconds left of that piece. */
   restart = this.column();
-  restartCode = this.column();
+  restartCode = this.column(nothing);
   restartPiece = this.column();
   restartLeft = this.column();
 

@@ -107,6 +107,7 @@ export class ShiftMachine {
         if (this.isOver(row)) break;
       }
       if (row + 1 >= events.stroke.length) events.grow();
+      events.touch(row);
       rows.load(row);
       rows.stroke(row);
       const out = rows.arrive(row);
@@ -121,6 +122,7 @@ export class ShiftMachine {
       // the load goes on as long as it has room, whatever comes of it later
       for (let row = this.rowCount; events.loaded[row - 1]! < to; row++) {
         if (row + 1 >= events.stroke.length) events.grow();
+        events.touch(row);
         rows.load(row);
         events.stroke[row] = Number.POSITIVE_INFINITY;
         state.loadedRows = row + 1;

@@ -67,8 +67,8 @@ export class ShiftState {
 
   begin(seed: number, shift: number): void {
     const { counts, from, to } = this;
-    this.events.rows.begin(this.loadedRows);
-    this.events.sets.begin(this.setCount);
+    this.events.rows.begin();
+    this.events.sets.begin();
     this.chances.begin(seed, shift);
     this.clocks.begin(from, to);
     this.core.begin(from, to);

@@ -114,6 +114,20 @@ export class StandingBelts {
     return belts.roomBehind === Number.POSITIVE_INFINITY ? undefined : belts;
   }
 
+  /** No piece that accumulates lies beside them. */
+  get areAll(): boolean {
+    return this.first === 0 && this.roomBehind === 0;
+  }
+
+  /** Whether all of them run from a moment on, but for what comes later and for stops by the clock. */
+  runFrom(at: number): boolean {
+    for (let i = this.first; i <= this.last; i++) {
+      const { to, count } = this.stands[i]!;
+      if (count > 0 && to[count - 1]! > at) return false;
+    }
+    return true;
+  }
+
   begin(): void {
     for (const stands of this.stands) stands.count = 0;
     this.pointer.fill(0);

@@ -26,6 +26,7 @@ export class SupplyLevel implements SetSupply {
   private drawn = 0;
   private at = 0;
   private piece = 0;
+  private readonly marked = { most: 0, dryAt: 0, dryBottles: 0, drawn: 0, at: 0 };
   private readonly supply: FallingSupply;
 
   constructor(supply: FallingSupply) {
@@ -39,6 +40,25 @@ export class SupplyLevel implements SetSupply {
     this.drawn = 0;
     this.at = 0;
     this.piece = 0;
+  }
+
+  /** Keeps how it stands, so that fills after it can be taken back. */
+  mark(): void {
+    const { marked } = this;
+    marked.most = this.most;
+    marked.dryAt = this.dryAt;
+    marked.dryBottles = this.dryBottles;
+    marked.drawn = this.drawn;
+    marked.at = this.at;
+  }
+
+  back(): void {
+    const { marked } = this;
+    this.most = marked.most;
+    this.dryAt = marked.dryAt;
+    this.dryBottles = marked.dryBottles;
+    this.drawn = marked.drawn;
+    this.at = marked.at;
   }
 
   fill(opened: number, bottles: number, good: number): number {

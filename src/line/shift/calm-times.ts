@@ -1,0 +1,60 @@
+import type { Draw } from './draw.ts';
+import { turnsOf } from './shift-layout.ts';
+import type { ShiftState } from './shift-state.ts';
+
+/** Seconds of the whole rows and sets of a line of whose times the fill alone varies. */
+export interface CalmTimes {
+  readonly loading: number;
+  readonly stroke: number;
+  readonly dwell: number;
+  readonly setUp: number;
+  /** For which the discharge grows older between two rows. */
+  readonly ages: number;
+  /** Of each conveyor. */
+  readonly way: Float64Array;
+  readonly opening: number;
+  readonly lowering: number;
+  readonly clearOut: number;
+  readonly toHeads: number;
+  /** The heads take a set in so many spells, one after the other; with a chute each takes its caps. */
+  readonly spells: number;
+  readonly spell: number;
+  readonly toTakeOff: number;
+  readonly takingOff: number;
+}
+
+/** s of a time that is always the same; where it is not, no number. */
+const always = (seconds: Draw | undefined): number =>
+  seconds === undefined ? 0 : typeof seconds === 'number' ? seconds : Number.NaN;
+
+/** Absent where the line is of another kind. */
+export const calmTimes = ({ line, layout, conveyorSeconds }: ShiftState): CalmTimes | undefined => {
+  const { load, washer, discharge, fill, closing, takeOff } = line;
+  if (washer === undefined || fill === undefined || closing === undefined || takeOff === undefined)
+    return undefined;
+  if (!layout.rowsAreSets || layout.core !== layout.washer) return undefined;
+  const { row } = layout;
+  const { stroke, dwell } = washer;
+  const loading = always(load?.seconds) * (load?.per === 'row' ? 1 : row);
+  const turn = always(closing.perBottle);
+  const turns = turnsOf(row, closing.heads);
+  const takingOff = row * always(takeOff.perBottle);
+  if (Number.isNaN(loading + turn + takingOff)) return undefined;
+  const setUp = discharge?.seconds ?? 0;
+  return {
+    loading,
+    stroke,
+    dwell,
+    setUp,
+    ages: Math.max(0, stroke + dwell - setUp),
+    way: Float64Array.from(conveyorSeconds),
+    opening: fill.travelIn + fill.lift + fill.lag,
+    lowering: fill.drip + fill.lower,
+    clearOut: fill.clearOut,
+    toHeads: closing.transit,
+    spells: closing.chute === undefined ? 1 : turns,
+    spell: closing.chute === undefined ? turns * turn : turn,
+    toTakeOff: takeOff.transit,
+    takingOff,
+  };
+};
