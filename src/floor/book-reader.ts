@@ -77,14 +77,14 @@ export interface Account {
 
 const freshAccount = (): Account => ({ used: new Map(), missing: new Set(), assumed: new Map() });
 
-/** Whether what stands at a part is what stood there before: the very same can't have changed. */
-const sameAsIn = (book: Book, before: Book): ((part: string) => boolean) => {
-  const parts = new Map<string, boolean>();
-  return (part) => {
-    let same = parts.get(part);
+/** Whether what stands at a place is what stood there before: the very same can't have changed. */
+const sameAsIn = (book: Book, before: Book): ((path: string) => boolean) => {
+  const places = new Map<string, boolean>();
+  return (path) => {
+    let same = places.get(path);
     if (same === undefined) {
-      same = valueAt(book, part) === valueAt(before, part);
-      parts.set(part, same);
+      same = valueAt(book, path) === valueAt(before, path);
+      places.set(path, same);
     }
     return same;
   };
@@ -100,8 +100,8 @@ const readPlace = (book: Book, path: string, kind: Kind): Reading<Kind> | undefi
 interface Source {
   readonly soFar: ReadBefore;
   readonly before: ReadBefore | undefined;
-  /** Whether a part is the very one that stood in the book before. */
-  readonly same: (part: string) => boolean;
+  /** Whether what stands at a place is the very same that stood in the book before. */
+  readonly same: (path: string) => boolean;
   readonly watch: Watch;
 }
 
@@ -162,7 +162,10 @@ const readerOver = (source: Source, changes: ReadonlyMap<string, number>, accoun
     if (place === undefined) {
       const part = partOf(path);
       const kept = before?.readings.get(path);
-      place = kept !== undefined && same(part) ? kept : { part, reading: readPlace(book, path, kind) };
+      place =
+        kept !== undefined && (same(part) || same(path))
+          ? kept
+          : { part, reading: readPlace(book, path, kind) };
       readings.set(path, place);
     }
     watch.look(place.part);

@@ -2,18 +2,24 @@ import type { Book } from '../book/index.ts';
 import { valueAt } from '../book/value-at.ts';
 
 /**
- * Parts of a book that were looked at, by their place, with what stood there: `/floors/1/air`, `/line/stations`, `/waits`. A
- * place with a mark behind it, `/line#`, is what names there are, or how many members.
+ * Parts of a book that were looked at, by their place, with what stood there: `/floors/1/air`, `/line/stations/0/dwell`,
+ * `/waits`. A place with a mark behind it, `/line#`, is what names there are, or how many members.
  */
 export type Looked = ReadonlyMap<string, unknown>;
 
 const namesMark = '#';
 
-/** The part of a book that a place stands in: one of a floor's or of the line's own, or one of the book's. */
+/** How many steps lead to a part, by how its place begins. */
+const stepsTo = (path: string): number => {
+  if (path.startsWith('/floors/')) return 3;
+  if (path.startsWith('/line/')) return path.startsWith('/line/stations/') ? 4 : 2;
+  return 1;
+};
+
+/** The part of a book that a place stands in: one of a floor's, of a station's or of the line's own, or one of the book's. */
 export const partOf = (path: string): string => {
   let end = 0;
-  let steps = path.startsWith('/floors/') ? 3 : path.startsWith('/line/') ? 2 : 1;
-  for (; steps > 0; steps--) {
+  for (let steps = stepsTo(path); steps > 0; steps--) {
     end = path.indexOf('/', end + 1);
     if (end < 0) return path;
   }
@@ -70,10 +76,21 @@ const watched = <T extends object>(
  * Symbols  look  is told the place of each part when it is looked at, there or not
  * Returns  a book that reads like the first; its parts are those of the first, so that they can be told to be the very same
  */
-export const watchedBook = (book: Book, look: (part: string) => void): Book =>
-  watched(book, '', look, {
-    ...(book.line === undefined ? {} : { line: watched(book.line, '/line', look) }),
-    ...(book.floors === undefined
+export const watchedBook = (book: Book, look: (part: string) => void): Book => {
+  const { line, floors } = book;
+  const each = <T extends object>(list: readonly T[], path: string): readonly T[] =>
+    list.map((one, i) => watched(one, `${path}/${i}`, look));
+  return watched(book, '', look, {
+    ...(line === undefined
       ? {}
-      : { floors: book.floors.map((floor, i) => watched(floor, `/floors/${i}`, look)) }),
+      : {
+          line: watched(
+            line,
+            '/line',
+            look,
+            line.stations === undefined ? {} : { stations: each(line.stations, '/line/stations') },
+          ),
+        }),
+    ...(floors === undefined ? {} : { floors: each(floors, '/floors') }),
   });
+};
