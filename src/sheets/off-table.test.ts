@@ -6,6 +6,7 @@ import { ampacityUsSheet } from './power/ampacity-us.ts';
 import { motorCurrentIecSheet } from './power/motor-current-iec.ts';
 import { motorCurrentUsSheet } from './power/motor-current-us.ts';
 import { standardDeviceSheet } from './power/standard-device.ts';
+import { endsAsSaid } from './problems-as-typed.ts';
 
 const feeder = { insulation: '75', terminals: '75', edition: 'from-2011' } as const;
 
@@ -58,4 +59,11 @@ it.each(beyond)('%s is beyond a table that is named with its edition', (_, each,
   expect(found).toEqual([
     [expect.stringMatching(/^SHEET_(OFF|BEYOND)_TABLE$/), path, expect.stringMatching(table)],
   ]);
+});
+
+it('where a table ends is said in the unit of the reader, and what is worded already stays as it is', () => {
+  const say = (kelvin: number) => `${(kelvin * 1.8 - 459.67).toFixed(0)} degF`;
+  expect(endsAsSaid('<= 328.15', say)).toBe('≤ 131 degF');
+  expect(endsAsSaid('>= 273.15, <= 373.15', say)).toBe('≥ 32 degF, ≤ 212 degF');
+  expect(endsAsSaid('500 kcmil, one conductor per phase', say)).toBe('500 kcmil, one conductor per phase');
 });

@@ -62,9 +62,7 @@ export const problemsAsTyped = (
         ? { allowed: shownBounds(field, wishes, locale) }
         : typeof allowed === 'string' && field.type !== 'choice'
           ? {
-              allowed: endsAsSaid(allowed, (end) =>
-                shown(end, field.kind, wishes, locale, boundDigits(end, field.kind)),
-              ),
+              allowed: endsAsSaid(allowed, (end) => shown(end, field.kind, wishes, locale)),
             }
           : {}),
     };

@@ -12,7 +12,6 @@ import {
   waterTemperatures,
 } from './bounds.ts';
 import { always } from './caution.ts';
-import { celsius } from './celsius.ts';
 import { waterHeat, waterVolume } from './if97.ts';
 import { heatBalance, if97 } from './sources.ts';
 
@@ -100,7 +99,7 @@ export const bathFields = {
 };
 
 export const noRise = ({ start, end }: { readonly start: number; readonly end: number }) =>
-  end > start ? [] : [{ code: 'HEAT_NO_RISE', path: 'end', given: end, allowed: `> ${celsius(start)}` }];
+  end > start ? [] : [{ code: 'HEAT_NO_RISE', path: 'end', given: end, allowed: `> ${start}` }];
 
 interface HeatUpTimeInputs extends BathInputs {
   readonly power: number;

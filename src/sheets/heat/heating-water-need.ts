@@ -2,7 +2,6 @@ import { numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { heatFlows, waterTemperatures } from './bounds.ts';
 import { always } from './caution.ts';
-import { celsius } from './celsius.ts';
 import { waterHeat, waterVolume } from './if97.ts';
 import { heatBalance, if97 } from './sources.ts';
 
@@ -42,9 +41,7 @@ export const heatingWaterNeedSheet = defineSheet({
   ],
   sources: [heatBalance, if97],
   check: ({ supply, back }) =>
-    back < supply - 0.01
-      ? []
-      : [{ code: 'HEAT_NO_FALL', path: 'back', given: back, allowed: `< ${celsius(supply)}` }],
+    back < supply - 0.01 ? [] : [{ code: 'HEAT_NO_FALL', path: 'back', given: back, allowed: `< ${supply}` }],
   compute: ({ heat, supply, back }: HeatingWaterNeedInputs) => {
     const massFlow = heatingWaterFlow(heat, supply, back);
     return { flow: massFlow * waterVolume(101_325, supply), massFlow };

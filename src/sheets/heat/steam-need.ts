@@ -2,7 +2,6 @@ import { choiceField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
 import { atmospheres, heatFlows, steamPressures, waterTemperatures } from './bounds.ts';
 import { always } from './caution.ts';
-import { celsius } from './celsius.ts';
 import { boilingTemperature, steamEnthalpy, waterEnthalpy, waterVolume } from './if97.ts';
 import { heatBalance, if97 } from './sources.ts';
 
@@ -67,7 +66,7 @@ export const steamNeedSheet = defineSheet({
     const boiling = boilingTemperature(pressure + atmosphere);
     return bath < boiling
       ? []
-      : [{ code: 'STEAM_NOT_HOTTER', path: 'bath', given: bath, allowed: `< ${celsius(boiling)}` }];
+      : [{ code: 'STEAM_NOT_HOTTER', path: 'bath', given: bath, allowed: `< ${boiling}` }];
   },
   compute: (i: SteamNeedInputs) => {
     const pressure = i.pressure + i.atmosphere;
