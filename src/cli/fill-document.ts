@@ -139,6 +139,7 @@ const predictionDocument = ({ other }: FillStory): Pick<FillDocument, 'predictio
         ...line,
         text: words.say(`fill.allowance.${line.code}`),
       })),
+      ...(change.column === undefined ? {} : { column: { ...change.column } }),
       waived: change.waived,
       sameProduct: change.sameProduct,
       viscosityRatio: change.viscosityRatio,

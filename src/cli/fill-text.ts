@@ -1,7 +1,7 @@
 import type { Book } from '../book/index.ts';
 import type { Doubt, Within } from '../fill/index.ts';
 import { withinOf } from '../fill/student-sum.ts';
-import type { FillStory, GoalPresets } from '../floor/fill/index.ts';
+import type { FillStory, FloorAllowances, GoalPresets } from '../floor/fill/index.ts';
 import { formatNumber } from '../quantity/index.ts';
 import type { Kind } from '../quantity/kinds.ts';
 import { shown, shownInterval } from '../quantity/shown.ts';
@@ -32,6 +32,18 @@ const named = (told: FillTold, trials: readonly number[]): string => {
   const names = trials.slice(0, told12).map((trial) => trialName(told, trial));
   return `${names.join(', ')}${trials.length > told12 ? ', …' : ''}`;
 };
+
+/** How the liquid in the run is counted while lanes close. */
+const columnLine = ({ column }: FloorAllowances, told: FillTold): readonly string[] =>
+  column === undefined
+    ? []
+    : [
+        `  ${words.say(`fill.column.${column.source}`, {
+          share: percent(column.share, told.locale, 2),
+          deviation: percent(column.deviation, told.locale, 2),
+          volume: value(column.volume, 'volume', told, 2),
+        })}`,
+      ];
 
 const trialsPart: Part = (told) => {
   const { story } = told;
@@ -244,6 +256,7 @@ const otherPart: Part = (told) => {
     words.say('fill.allowances'),
     ...(lines.length === 0 ? [`  ${words.say('fill.waterOnly')}`] : lines),
     ...(change.airRatio === undefined && !change.waived ? [`  ${words.say('fill.airUnknown')}`] : []),
+    ...columnLine(change, told),
   ];
   return [
     [

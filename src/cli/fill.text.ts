@@ -23,7 +23,7 @@ export const fillText: Bundle = {
     'option.fill.tolerance':
       'counts that hold for the share of all bottles with 95 % confidence, instead of for one bottle drawn by chance',
     'option.fill.measured':
-      'what was measured in the place of an allowance, such as "valve-air=3 % ± 1 %; meter-flow=0.1 % ± 0.1 %"; codes are meter-flow, meter-viscosity, valve-air, kv-product; it goes before what the records say',
+      'what was measured in the place of an allowance, such as "valve-air=3 % ± 1 %; meter-flow=0.1 % ± 0.1 %"; codes are meter-flow, meter-viscosity, valve-air, kv-product and run-column, the part of a stiff run’s column that is felt while lanes close; it goes before what the records say',
     'option.fill.no-allowances':
       'allow for nothing that two floors change: the answer then speaks of the same liquid and the same air alone',
     'option.fill.rule': 'rule of contents; that of the agreement where it is left out',

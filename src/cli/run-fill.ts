@@ -43,7 +43,7 @@ interface Options {
 }
 
 /** Codes of what may be measured in the place of an allowance. */
-const measurable = ['meter-flow', 'meter-viscosity', 'valve-air', 'kv-product'] as const;
+const measurable = ['meter-flow', 'meter-viscosity', 'valve-air', 'kv-product', 'run-column'] as const;
 
 /** `valve-air=3 % ± 1 %; meter-flow=0 %`: shares with the spread that holds the truth with 95 %; undefined where not. */
 const measuredOf = (typed: string): NonNullable<FillAsk['measured']> | undefined => {

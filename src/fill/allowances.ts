@@ -18,6 +18,9 @@ export interface Allowance {
   readonly source: 'common practice' | 'meter class' | 'measured';
 }
 
+/** What a measurement can say between two floors: a line, or how much of a stiff run's column there is on both. */
+export type MeasurableCode = Allowance['code'] | 'run-column';
+
 /** What is known of the change from one floor to the other. */
 export interface FloorChange {
   /** Largest error of the meter over its range, as a share, off its plate; 0.5 % where nobody looked. */
@@ -29,9 +32,7 @@ export interface FloorChange {
   /** Pressure of the valves' air there over that at the trials, both absolute; 1 where they are alike. */
   readonly airRatio: number;
   /** The same values by measurement, as shares with their standard deviations; they take the place of a line. */
-  readonly measured?: Partial<
-    Record<Allowance['code'], { readonly shift: number; readonly deviation: number }>
-  >;
+  readonly measured?: Partial<Record<MeasurableCode, { readonly shift: number; readonly deviation: number }>>;
 }
 
 /** Of a meter that nobody looked at. */

@@ -1,5 +1,5 @@
 export { type AdviceInput, adviseTrial, type TrialAdvice } from './advise-trial.ts';
-export { type Allowance, allowancesFor, type FloorChange } from './allowances.ts';
+export { type Allowance, allowancesFor, type FloorChange, type MeasurableCode } from './allowances.ts';
 export type { BottleSample, SampleQuestions } from './bottle-sample.ts';
 export {
   type BottleSamples,

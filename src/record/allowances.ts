@@ -8,7 +8,7 @@ export interface RecordedAllowance {
   readonly at?: string;
   readonly from: string;
   readonly floor: string;
-  readonly of: 'meter-flow' | 'meter-viscosity' | 'valve-air' | 'kv-product';
+  readonly of: 'meter-flow' | 'meter-viscosity' | 'valve-air' | 'kv-product' | 'run-column';
   /** A share with its spread, as it was typed: `3 % ± 1 %`. */
   readonly value: string;
   readonly by?: string;

@@ -113,7 +113,7 @@ export const allowanceParts = {
     from: text,
     /** Floor of which is foretold. */
     floor: text,
-    of: oneOf('meter-flow', 'meter-viscosity', 'valve-air', 'kv-product'),
+    of: oneOf('meter-flow', 'meter-viscosity', 'valve-air', 'kv-product', 'run-column'),
     value: shareText,
     by: text,
   },

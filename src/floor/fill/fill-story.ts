@@ -1,6 +1,6 @@
 import type { Book } from '../../book/index.ts';
 import { adviseTrial, type TrialAdvice } from '../../fill/advise-trial.ts';
-import { type EstimateAnswer, estimateLanes } from '../../fill/estimate-lanes.ts';
+import type { EstimateAnswer } from '../../fill/estimate-lanes.ts';
 import { type FloorPrediction, predictOtherFloor } from '../../fill/predict-other-floor.ts';
 import { rowForecast } from '../../fill/row-forecast.ts';
 import { type PredictionScore, scorePrediction } from '../../fill/score.ts';
@@ -10,10 +10,10 @@ import { ratePathOf } from '../rate-path.ts';
 import { formatOf } from '../read-floor.ts';
 import { type AgreedContents, agreedContents } from './agreed-contents.ts';
 import { capacityOf } from './capacity-of.ts';
+import { estimateOf } from './estimate-of.ts';
 import { type FillFloor, fillFloor } from './fill-floor.ts';
 import { type AllowanceAsk, type FloorAllowances, floorAllowances } from './floor-change.ts';
 import { type FillGoal, type GoalPresets, goalPresets } from './goal-presets.ts';
-import { laneSpreads } from './lane-spreads.ts';
 import { type MeasuredAllowance, measuredBetween } from './measured-between.ts';
 import { reachedShare } from './reached-share.ts';
 import { type TrialSlips, trialSlips } from './trial-slips.ts';
@@ -149,7 +149,15 @@ export function* fillStories(book: Book, ask: FillAsk): Generator<FillStory> {
   const otherFormat = ask.trials.flatMap((trial, i) => (isOther(trial) ? [i] : []));
   // left out without another place for those that stay
   const trials = ask.trials.map((trial) => (isOther(trial) ? { ...trial, floor: '' } : trial));
-  const from = fillFloor(reader, here, format);
+  const otherPlace = placeOf(book, ask.to, 'bound for', here);
+  const floors = book.floors ?? [];
+  const measured = {
+    ...(otherPlace === undefined
+      ? {}
+      : measuredBetween(ask.allowances ?? [], floors[here]!.tag, floors[otherPlace]!.tag)),
+    ...ask.measured,
+  };
+  const from = fillFloor(reader, here, format, measured['run-column']);
   const read = trialsInSi(reader, from, trials);
   const slips = trialSlips(reader, from, read.trials);
   const agreed = agreedContents(reader, ratePathOf(book, from.inputs.formatPath), ask.rule);
@@ -158,28 +166,20 @@ export function* fillStories(book: Book, ask: FillAsk): Generator<FillStory> {
   const unknownFloor = (floor: FillFloor): void => {
     none.push({ code: 'floorUnknown', floor: floor.tag, places: floor.missing });
   };
-  const otherPlace = placeOf(book, ask.to, 'bound for', here);
-  const to = otherPlace === undefined ? undefined : fillFloor(reader, otherPlace, format);
+  const to =
+    otherPlace === undefined ? undefined : fillFloor(reader, otherPlace, format, measured['run-column']);
   const there = to === undefined ? undefined : trialsInSi(reader, to, trials);
   const withOther = { ...(to === undefined ? {} : { to }), ...(there === undefined ? {} : { there }) };
   if (read.trials.length === 0) none.push({ code: 'noTrials', floor: from.tag });
   if (from.uncertain === undefined) unknownFloor(from);
   if (to === undefined) none.push({ code: 'noOtherFloor' });
   else if (to.uncertain === undefined) unknownFloor(to);
-  if (from.uncertain === undefined || read.trials.length === 0) {
+  const estimated = estimateOf(reader, from, read);
+  if (from.uncertain === undefined || estimated === undefined) {
     yield { ...base, ...withOther, none };
     return;
   }
   const { level } = from.inputs.model;
-  const estimated = estimateLanes({
-    floor: from.uncertain,
-    trials: read.trials.map(({ fill }) => fill),
-    priors: from.uncertain.system.lanes.map((lane) => {
-      const path = from.inputs.model.lanes.find(({ tag }) => tag === lane.tag)?.path;
-      return path === undefined ? undefined : laneSpreads(reader, path, lane);
-    }),
-    ...(level === undefined ? {} : { capacity: level }),
-  });
   yield { ...base, ...withOther, estimate: estimated, none };
   if (estimated.kind === 'refused') return;
   const { estimate } = estimated;
@@ -212,7 +212,6 @@ export function* fillStories(book: Book, ask: FillAsk): Generator<FillStory> {
     return;
   }
   const without = to.uncertain.system.lanes.filter((_, i) => counts[i]?.count === undefined);
-  const measured = { ...measuredBetween(ask.allowances ?? [], from.tag, to.tag), ...ask.measured };
   const change = floorAllowances(reader, from, to, { ...ask, measured });
   if (without.length > 0 || change === undefined) {
     yield { ...soFar, none: [...none, { code: 'noPreset', lanes: without.map(({ tag }) => tag) }] };

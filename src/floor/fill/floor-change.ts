@@ -5,6 +5,7 @@ import { atmosphericPressure } from '../../sheets/water/atmospheric-pressure.ts'
 import type { BookReader } from '../book-reader.ts';
 import { stationOf } from '../station-of.ts';
 import type { FillFloor } from './fill-floor.ts';
+import type { RunColumn } from './run-column.ts';
 
 /** What two floors change for the lanes, and the lines that stand for it. */
 export interface FloorAllowances {
@@ -17,6 +18,8 @@ export interface FloorAllowances {
   readonly airRatio?: number;
   /** Largest error of the meters over their range, as a share: off their plates, else what is usual. */
   readonly meterClass: number;
+  /** The liquid in the run there while lanes close; absent where no run is known. */
+  readonly column?: RunColumn;
   /** The call wants nothing allowed for: the answer speaks of the same liquid and the same air alone. */
   readonly waived: boolean;
   /** Whether the same product runs on both: without a line for it the answer would speak of that alone. */
@@ -81,5 +84,6 @@ export const floorAllowances = (
     meterClass: plate ?? usualMeterClass,
     sameProduct: here.inputs.liquid?.product === there.inputs.liquid?.product,
     ...(airRatio === undefined ? {} : { airRatio }),
+    ...(there.column === undefined ? {} : { column: there.column }),
   };
 };

@@ -1,4 +1,4 @@
-import type { Allowance, FloorChange } from '../../fill/allowances.ts';
+import type { FloorChange, MeasurableCode } from '../../fill/allowances.ts';
 import { readEntry } from '../../quantity/read-entry.ts';
 
 /** How a value of all lanes moved from one floor to another, as its record says it: `3 % ± 1 %`. */
@@ -6,7 +6,7 @@ export interface MeasuredAllowance {
   /** Tags of the floors. */
   readonly from: string;
   readonly floor: string;
-  readonly of: Allowance['code'];
+  readonly of: MeasurableCode;
   readonly value: string;
 }
 

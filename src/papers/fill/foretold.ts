@@ -80,6 +80,15 @@ export const foretold = (
       ),
       ...(change.allowances.length === 0 ? [say('fill.waterOnly')] : []),
       ...(change.airRatio === undefined && !change.waived ? [say('fill.airUnknown')] : []),
+      ...(change.column === undefined
+        ? []
+        : [
+            say(`fill.column.${change.column.source}`, {
+              share: percent(change.column.share),
+              deviation: percent(change.column.deviation),
+              volume: paper.quantity(change.column.volume, 'volume', 2).text,
+            }),
+          ]),
       ...('none' in start ? [say(`fill.preset.${start.none}`)] : []),
       ...(score === undefined
         ? []

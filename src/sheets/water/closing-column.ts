@@ -71,7 +71,7 @@ interface ClosingColumnInputs {
 }
 
 /** What the after-run counts of a stroke. */
-const straight = 0.5;
+export const straightClosing = 0.5;
 
 export const closingColumnSheet = defineSheet({
   id: 'water/closing-column',
@@ -92,6 +92,6 @@ export const closingColumnSheet = defineSheet({
   sources: [columnSolver, derived],
   compute: ({ inertia, closing, jets, flow }: ClosingColumnInputs) => {
     const factor = closingFactor(inertia, closing, jets);
-    return { factor, volume: flow * closing * (factor - straight) };
+    return { factor, volume: flow * closing * (factor - straightClosing) };
   },
 });

@@ -73,6 +73,12 @@ export const fillInEnglish = {
   'fill.waterOnly': 'The same liquid and the same air are taken on both floors.',
   'fill.airUnknown':
     'The air of the valves is not known on both floors: nothing is allowed for a valve that shuts faster or slower.',
+  'fill.column.stiff run':
+    'The run there is stiff: while lanes close its liquid goes on pressing, up to {volume}. That is counted, {share} ± {deviation} of it.',
+  'fill.column.measured':
+    'While lanes close the liquid in the run goes on pressing: {share} ± {deviation} of what a stiff run does is counted, as measured.',
+  'fill.column.not counted':
+    'In a stiff run the liquid would go on pressing while lanes close: {volume} more at most. That is not counted, since no wall and elasticity say that the run is stiff.',
   'fill.moves':
     '{n, plural, =0 {No real move has been scored yet: nothing but invented floors stands behind these intervals.} one {Scored on # real move.} other {Scored on # real moves.}}',
 

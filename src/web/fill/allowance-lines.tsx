@@ -1,15 +1,16 @@
-import type { ReactElement, ReactNode } from 'react';
+import type { ReactElement } from 'react';
 import type { Allowance } from '../../fill/index.ts';
 import type { FloorAllowances } from '../../floor/fill/index.ts';
 import { stationOf } from '../../floor/station-of.ts';
-import type { RecordedAllowance } from '../../record/allowances.ts';
 import { GoLink } from '../shell/go-link.tsx';
 import { bookPageAddress, fillAddress } from '../shell/route.ts';
 import { usePagePart, useWords } from '../state/page-context.ts';
 import { AfterStopLine } from './after-stop-line.tsx';
 import { allowanceSheet } from './allowance-sheet.ts';
+import { ColumnLine } from './column-line.tsx';
 import { useFillPlace } from './fill-place.tsx';
 import { measurable, useMeasured } from './measured-allowances.ts';
+import { MeasuredBy } from './measured-by.tsx';
 import { MeasuredField } from './measured-field.tsx';
 
 /** Where what would take the place of a line is written. */
@@ -37,14 +38,6 @@ const Amount = ({
   const { moves, shift, deviation } = line;
   const text = `${say(`allowance.moves.${moves}`)} ${shift === 0 ? '' : `${shift > 0 ? '+' : ''}${percent(shift)} `}± ${percent(deviation)}`;
   return <GoLink to={allowanceSheet(line, change)}>{text}</GoLink>;
-};
-
-/** Who measured it and when. */
-const MeasuredBy = ({ record }: { readonly record: RecordedAllowance | undefined }): ReactNode => {
-  const { say } = useWords();
-  if (record === undefined) return null;
-  const { by = '', at = '' } = record;
-  return <span className="quiet small">{say('allowance.measured.by', { by, on: at.slice(0, 10) })} </span>;
 };
 
 /** What two floors change and the trials on one can't tell: each a line with its source that a measurement replaces. */
@@ -86,6 +79,7 @@ export const AllowanceLines = ({ change }: { readonly change: FloorAllowances })
             <MeasuredField code={code} />
           </li>
         ))}
+        <ColumnLine column={change.column} measured={measured['run-column']} />
         <AfterStopLine />
       </ul>
     </section>

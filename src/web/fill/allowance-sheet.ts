@@ -37,3 +37,17 @@ export const allowanceSheet = (
       return sheetAddress('contents/kv-allowance', { viscosityRatio: share(viscosityRatio) });
   }
 };
+
+/** The sheet of what the liquid in the run does while lanes close. */
+export const columnSheet = ({
+  inertia,
+  closing,
+  jets,
+  flow,
+}: NonNullable<FloorAllowances['column']>): string =>
+  sheetAddress('water/closing-column', {
+    inertia: `${inertia.toPrecision(digits)} s`,
+    closing: `${closing.toPrecision(digits)} s`,
+    jets: share(jets),
+    flow: `${flow.toPrecision(digits)} m3/s`,
+  });

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import type { Allowance } from '../../fill/index.ts';
+import type { Allowance, MeasurableCode } from '../../fill/index.ts';
 import type { Result } from '../../quantity/problem.ts';
 import { accept } from '../../quantity/problem.ts';
 import { readEntry } from '../../quantity/read-entry.ts';
@@ -8,6 +8,7 @@ import { useKeptRecords } from '../state/kept-records.tsx';
 import { useFillPlace } from './fill-place.tsx';
 import { useAnswer } from './with-answer.tsx';
 
+/** What a measurement can say of the lanes. */
 export const measurable: readonly Allowance['code'][] = [
   'meter-flow',
   'meter-viscosity',
@@ -25,7 +26,7 @@ export const writtenShare = (text: string, locale: string): Result<string> => {
 };
 
 /** What was measured between the two floors in the place of an allowance, by the line that it takes. */
-export const useMeasured = (): Readonly<Partial<Record<Allowance['code'], RecordedAllowance>>> => {
+export const useMeasured = (): Readonly<Partial<Record<MeasurableCode, RecordedAllowance>>> => {
   const { records } = useKeptRecords();
   const { floor } = useFillPlace();
   const { other } = useAnswer();

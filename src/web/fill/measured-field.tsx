@@ -1,5 +1,5 @@
 import { type FormEvent, type ReactElement, useId, useState } from 'react';
-import type { Allowance } from '../../fill/index.ts';
+import type { MeasurableCode } from '../../fill/index.ts';
 import { useKeptRecords } from '../state/kept-records.tsx';
 import { usePage, useWords } from '../state/page-context.ts';
 import { useFillPlace } from './fill-place.tsx';
@@ -10,7 +10,7 @@ import { useAnswer } from './with-answer.tsx';
 const reader = 'reading-by';
 
 /** A measurement that takes the place of an allowance, written down as a record; written away the allowance stands again. */
-export const MeasuredField = ({ code }: { readonly code: Allowance['code'] }): ReactElement => {
+export const MeasuredField = ({ code }: { readonly code: MeasurableCode }): ReactElement => {
   const page = usePage();
   const { say, problem, numbers } = useWords();
   const { floor } = useFillPlace();

@@ -205,6 +205,13 @@ export const fillAnswerWords: Bundle = {
     'allowance.air-after-stop.more':
       'The first bottle gets {by} more than one of a running line, by {n, plural, one {# bottle} other {# bottles, {low} to {high}}} here; the intervals leave it out.',
     'allowance.replace.air-after-stop': 'Weigh a first bottle after a stop',
+    'allowance.run-column': 'Liquid in the run while lanes close.',
+    'allowance.column.stiff run': 'counted: {share} ± {deviation} of what a stiff run does, up to {volume}',
+    'allowance.column.measured': 'counted: {share} ± {deviation} of what a stiff run does, up to {volume}',
+    'allowance.column.not counted':
+      'not counted: in a stiff run it would press up to {volume} more through them',
+    'allowance.column.by.stiff run': 'wall and elasticity of the run',
+    'allowance.replace.run-column': 'Write wall and elasticity of the run',
     'allowance.unmoved': 'nothing to allow for',
     'allowance.measured': 'measured:',
     'allowance.measured.such': '3 % ± 1 %',
