@@ -27,9 +27,10 @@ export default defineConfig({
         strictExecutionOrder: true,
         codeSplitting: {
           groups: [
-            // a file for each set of parts that share a module makes seventy of them: asking costs more than the bytes
             { name: 'first', tags: ['$initial'], priority: 1 },
-            { name: 'shared', minShareCount: 2, entriesAware: true, entriesAwareMergeThreshold: 30_000 },
+            // what several parts share is put together where it is small, since asking costs more than the bytes; put together
+            // further, all sheets with their words would come with pages that open none
+            { name: 'shared', minShareCount: 2, entriesAware: true, entriesAwareMergeThreshold: 6_000 },
           ],
         },
       },

@@ -53,5 +53,6 @@ export const allowedStopTime = (book: Book, device: StopDevice, path: string): L
         intrusion: { path: `${path}/reach` },
       },
     },
+    fields: longestStopTimeSheet.inputs,
   };
 };

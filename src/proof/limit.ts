@@ -1,4 +1,5 @@
 import type { Figure, Finding, Working } from '../floor/assessment.ts';
+import type { Sheet } from '../sheets/frame.ts';
 
 /** One bound of acceptance: a figure of the book with what made it, never a number of its own. */
 export interface Limit {
@@ -10,6 +11,8 @@ export interface Limit {
   readonly share?: number;
   /** The sheet with the numbers that made it, where a sheet did. */
   readonly working?: Working;
+  /** The fields of that sheet, where the working stands in no floor's assessment: a page opens it by them. */
+  readonly fields?: Sheet['inputs'];
   /** Words that the book says beside or instead of the number: `6 to 10`. */
   readonly said?: string;
 }

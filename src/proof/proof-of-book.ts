@@ -1,5 +1,6 @@
 import type { Book } from '../book/index.ts';
 import type { Assessment, FloorAssessment } from '../floor/assessment.ts';
+import { onDemand } from '../floor/on-demand.ts';
 import type { Problem } from '../quantity/problem.ts';
 import { clockOn } from '../record/clocked.ts';
 import type { Envelope } from '../record/envelope.ts';
@@ -107,7 +108,8 @@ export const inTime = (records: readonly Envelope[]): RecordsInTime => ({ record
  *                    tries, and that of those nobody is told that they name no check;  from  day on which what is left
  *                    begins, over the book's
  * Returns  floors in the order of the book, and every result that could not be taken
- * Cost     an assessment's utilities, if nobody asked for them yet; then O(checks) a floor and O(checks^2) for what waits
+ * Cost     an assessment's utilities, if nobody asked for them yet; then O(checks) a floor and O(checks^2) for what waits.
+ *          Gates, days and what is due afterwards are worked out for who looks at them
  */
 export const proofOfRecords = (
   book: Book,
@@ -136,6 +138,12 @@ export const proofOfRecords = (
     const follows = first !== undefined && first.floor !== floor;
     const checks = follows ? standing(own, first.checks) : own;
     const quarantine = quarantineOf(floor.floor, waits, records);
+    const gates = onDemand(() =>
+      gatesOf({ book, assessment, floor, checks, punch: punch.filter(keeps(floor)), waits, records }),
+    );
+    const days = onDemand(() =>
+      planOfDays({ book, floor, checks, waits, ...(from === undefined ? {} : { from }) }),
+    );
     return {
       floor: floor.floor,
       name: floor.name,
@@ -143,17 +151,24 @@ export const proofOfRecords = (
       checks,
       carryOver: follows ? carriedOver(first.checks, first.floor.floor, ids.get(floor.floor)!) : [],
       progress: progressOf(checks),
-      days: planOfDays({ book, floor, checks, waits, ...(from === undefined ? {} : { from }) }),
-      gates: gatesOf({ book, assessment, floor, checks, punch: punch.filter(keeps(floor)), waits, records }),
+      get days() {
+        return days();
+      },
+      get gates() {
+        return gates();
+      },
       ...(quarantine === undefined ? {} : { quarantine }),
     };
   });
+  const afterwards = onDemand(() => afterwardsOf(book, records, acceptedOn(floors, records)));
   return {
     floors,
     punch,
     replies: repliesOf(records, recorded.ends),
     waits,
-    afterwards: afterwardsOf(book, records, acceptedOn(floors, records)),
+    get afterwards() {
+      return afterwards();
+    },
     doubts: moments.doubts,
     problems: [
       ...strangeResults(results, ids),

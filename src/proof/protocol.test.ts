@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { tagsOf } from '../book/index.ts';
+import { assessBook } from '../floor/index.ts';
+import { proofOfBook } from './proof-of-book.ts';
 import { stageOrder } from './stage.ts';
 import { checkOf, demo, demoWith, floorOf, proofOf } from './testing/demo-proof.ts';
 
@@ -34,6 +36,24 @@ describe('the protocol of a floor', () => {
       for (const { check } of checks) {
         for (const id of check.after) expect(place.get(id)).toBeLessThan(place.get(check.id)!);
       }
+    }
+  });
+
+  it('holds nobody to a figure whose working a page could not open', () => {
+    const assessment = assessBook(demo);
+    for (const { checks } of proofOfBook(demo, assessment).floors) {
+      const limits = checks.flatMap(({ check }) => [
+        ...check.limits,
+        ...check.under.flatMap((one) => one.limits),
+      ]);
+      const shut = limits.filter(
+        ({ working, fields }) =>
+          working !== undefined &&
+          fields === undefined &&
+          !assessment.floors.some(({ workings }) => workings.includes(working)),
+      );
+      expect(shut).toEqual([]);
+      expect(limits.filter(({ fields }) => fields !== undefined).length).toBeGreaterThan(1);
     }
   });
 

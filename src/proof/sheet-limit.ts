@@ -44,5 +44,6 @@ export const sheetLimit = <I extends object, O extends object>(
         inputs.flatMap(([name, { path }]) => (path === undefined ? [] : [[name, { path }]])),
       ),
     },
+    fields: sheet.inputs,
   };
 };

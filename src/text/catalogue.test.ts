@@ -41,6 +41,17 @@ describe('the catalogue', () => {
       '⟦ĥéļð bý -Y14, 6.2 s íñ évéŕý çýçļé⟧',
     );
   });
+  it('takes more texts, which win, and stays as it was itself', () => {
+    const more = catalogue.with([{ en: { only: 'another', new: 'new' }, de: { only: 'anderes' } }]);
+    expect([more.say('only'), more.say('only', {}, 'de'), more.say('new')]).toEqual([
+      'another',
+      'anderes',
+      'new',
+    ]);
+    expect(more.say('held', { what: 'x', seconds: 'y' }, 'de')).toContain('gehalten');
+    expect(more.keys()).toEqual(['held', 'lanes', 'new', 'only']);
+    expect([catalogue.say('only'), catalogue.has('new')]).toEqual(['only English', false]);
+  });
   it('flattens trees of words and prefixes codes', () => {
     expect(flattened('sheet.a/b', { en: { title: 'T', inputs: { flow: 'flow' } } })).toEqual({
       en: { 'sheet.a/b.title': 'T', 'sheet.a/b.inputs.flow': 'flow' },

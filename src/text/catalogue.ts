@@ -21,6 +21,8 @@ export interface Catalogue {
   readonly keys: (locale?: string) => readonly string[];
   /** The same texts, spoken in the language of a translation as far as that goes. */
   readonly translated: (translation: Translation | undefined) => Catalogue;
+  /** The same with more texts, which win where both hold a key; those that were there are not gone through again. */
+  readonly with: (bundles: readonly Bundle[]) => Catalogue;
 }
 
 const fallback = 'en';
@@ -61,11 +63,19 @@ interface Cut extends MessageLocale {
   readonly message: Message;
 }
 
-const catalogueOf = (texts: Texts, translation: Translation | undefined): Catalogue => {
+/** A catalogue of texts in layers, the first of which wins. */
+const catalogueOf = (layers: readonly Texts[], translation: Translation | undefined): Catalogue => {
+  const textIn = (language: string, key: string): string | undefined => {
+    for (const texts of layers) {
+      const text = texts.get(language)?.get(key);
+      if (text !== undefined) return text;
+    }
+    return undefined;
+  };
   const found = (key: string, locale: string): Found | undefined => {
-    const english = texts.get(fallback)?.get(key);
+    const english = textIn(fallback, key);
     for (const language of languages(locale)) {
-      const own = texts.get(language)?.get(key);
+      const own = textIn(language, key);
       const text =
         own === undefined && language === translation?.language && english !== undefined
           ? translation.texts.get(english)
@@ -102,8 +112,10 @@ const catalogueOf = (texts: Texts, translation: Translation | undefined): Catalo
       return locale === pseudoLocale ? bracketed(written) : written;
     },
     has: (key, locale = fallback) => found(key, locale) !== undefined,
-    keys: (locale = fallback) => [...(texts.get(locale)?.keys() ?? [])].sort(),
-    translated: (other) => catalogueOf(texts, other),
+    keys: (locale = fallback) =>
+      [...new Set(layers.flatMap((texts) => [...(texts.get(locale)?.keys() ?? [])]))].sort(),
+    translated: (other) => catalogueOf(layers, other),
+    with: (bundles) => catalogueOf([textsOf(bundles), ...layers], translation),
   };
 };
 
@@ -112,11 +124,11 @@ const catalogueOf = (texts: Texts, translation: Translation | undefined): Catalo
  *
  * Method   messages are cut once and kept; the pseudo language is made from English as it is asked for, and a
  *          translation is looked up by the English text, so that it lapses when the English changes
- * Returns  `say`, `has`, `keys`, `translated`
+ * Returns  `say`, `has`, `keys`, `translated`, `with`
  * Cost     O(number of texts) once, O(length) for each sentence
  */
 export const makeCatalogue = (bundles: readonly Bundle[]): Catalogue =>
-  catalogueOf(textsOf(bundles), undefined);
+  catalogueOf([textsOf(bundles)], undefined);
 
 /** Puts a prefix before every key of a bundle: `problem.` before the codes of a folder's problems. */
 export const prefixed = (prefix: string, bundle: Bundle): Bundle =>

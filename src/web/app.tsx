@@ -1,9 +1,11 @@
-import { lazy, type ReactElement, Suspense, useCallback, useEffect, useState } from 'react';
+import { type ReactElement, useCallback, useEffect, useState } from 'react';
 import { loadBook } from './commands/load-book.ts';
 import { closeWorking } from './commands/open-working.ts';
 import { redoEdit, undoEdit } from './commands/undo-edit.ts';
 import { NewHead } from './first-book/new-head.tsx';
 import { FloorsPage } from './floors/floors-page.tsx';
+import { coming } from './shell/coming.ts';
+import { ComingPart } from './shell/coming-part.tsx';
 import { GoContext, GoLink } from './shell/go-link.tsx';
 import { LanguageSelect } from './shell/language-select.tsx';
 import { Notices } from './shell/notices.tsx';
@@ -19,47 +21,25 @@ import {
   routeOf,
   utilitiesAddress,
 } from './shell/route.ts';
-import { untilFetched } from './shell/until-fetched.ts';
 import { usePage, usePagePart, usePageState } from './state/page-context.ts';
+import { useBegun } from './state/use-begun.ts';
 import { useWarmUp } from './state/use-warm-up.ts';
 
 // one writes a book now and then: the figures stand without waiting for it
-const BookPage = lazy(() =>
-  untilFetched(() => import('./book-page/book-page.tsx').then((m) => ({ default: m.BookPage }))),
-);
+const BookPage = coming(() => import('./book-page/book-page.tsx').then((m) => m.BookPage));
 
-const UtilitiesDoor = lazy(() =>
-  untilFetched(() => import('./utilities/utilities-door.tsx').then((m) => ({ default: m.UtilitiesDoor }))),
-);
-const FillDoor = lazy(() =>
-  untilFetched(() => import('./fill/fill-door.tsx').then((m) => ({ default: m.FillDoor }))),
-);
-const CycleDoor = lazy(() =>
-  untilFetched(() => import('./cycle/cycle-door.tsx').then((m) => ({ default: m.CycleDoor }))),
-);
-const ProofDoor = lazy(() =>
-  untilFetched(() => import('./proof/proof-door.tsx').then((m) => ({ default: m.ProofDoor }))),
-);
-const JoinsDoor = lazy(() =>
-  untilFetched(() => import('./joins/joins-door.tsx').then((m) => ({ default: m.JoinsDoor }))),
-);
-const HallDoor = lazy(() =>
-  untilFetched(() => import('./hall/hall-door.tsx').then((m) => ({ default: m.HallDoor }))),
-);
-const PapersDoor = lazy(() =>
-  untilFetched(() => import('./papers/papers-door.tsx').then((m) => ({ default: m.PapersDoor }))),
-);
-const NewDoor = lazy(() =>
-  untilFetched(() => import('./first-book/new-door.tsx').then((m) => ({ default: m.NewDoor }))),
-);
-const CompareDoor = lazy(() =>
-  untilFetched(() => import('./compare/compare-door.tsx').then((m) => ({ default: m.CompareDoor }))),
-);
+const UtilitiesDoor = coming(() => import('./utilities/utilities-door.tsx').then((m) => m.UtilitiesDoor));
+const FillDoor = coming(() => import('./fill/fill-door.tsx').then((m) => m.FillDoor));
+const CycleDoor = coming(() => import('./cycle/cycle-door.tsx').then((m) => m.CycleDoor));
+const ProofDoor = coming(() => import('./proof/proof-door.tsx').then((m) => m.ProofDoor));
+const JoinsDoor = coming(() => import('./joins/joins-door.tsx').then((m) => m.JoinsDoor));
+const HallDoor = coming(() => import('./hall/hall-door.tsx').then((m) => m.HallDoor));
+const PapersDoor = coming(() => import('./papers/papers-door.tsx').then((m) => m.PapersDoor));
+const NewDoor = coming(() => import('./first-book/new-door.tsx').then((m) => m.NewDoor));
+const CompareDoor = coming(() => import('./compare/compare-door.tsx').then((m) => m.CompareDoor));
 
 // a hundred sheets and their words, of which a floor opens two dozen
-const SheetsDoor = lazy(() =>
-  untilFetched(() => import('./sheets/sheets-door.tsx').then((m) => ({ default: m.SheetsDoor }))),
-);
+const SheetsDoor = coming(() => import('./sheets/sheets-door.tsx').then((m) => m.SheetsDoor));
 
 const BookMessage = (): ReactElement => {
   const { load, problems } = usePageState();
@@ -86,27 +66,28 @@ const BookMessage = (): ReactElement => {
 
 /** The part of an address; what speaks of a book waits until it is there. */
 const partOf = (route: Route, isReady: boolean): ReactElement => {
-  if (route.page === 'sheets' || route.page === 'sheet') return <SheetsDoor route={route} />;
-  if (route.page === 'new') return <NewDoor form={route.form} />;
-  if (route.page === 'hall') return <HallDoor />;
+  if (route.page === 'sheets' || route.page === 'sheet')
+    return <ComingPart of={SheetsDoor} give={{ route: route }} />;
+  if (route.page === 'new') return <ComingPart of={NewDoor} give={{ form: route.form }} />;
+  if (route.page === 'hall') return <ComingPart of={HallDoor} give={{}} />;
   if (!isReady) return <BookMessage />;
   switch (route.page) {
     case 'compare':
-      return <CompareDoor left={route.left} right={route.right} />;
+      return <ComingPart of={CompareDoor} give={{ left: route.left, right: route.right }} />;
     case 'utilities':
-      return <UtilitiesDoor />;
+      return <ComingPart of={UtilitiesDoor} give={{}} />;
     case 'fill':
-      return <FillDoor step={route.step} />;
+      return <ComingPart of={FillDoor} give={{ step: route.step }} />;
     case 'cycle':
-      return <CycleDoor step={route.step} />;
+      return <ComingPart of={CycleDoor} give={{ step: route.step }} />;
     case 'proof':
-      return <ProofDoor step={route.step} check={route.check} />;
+      return <ComingPart of={ProofDoor} give={{ step: route.step, check: route.check }} />;
     case 'joins':
-      return <JoinsDoor step={route.step} join={route.join} />;
+      return <ComingPart of={JoinsDoor} give={{ step: route.step, join: route.join }} />;
     case 'papers':
-      return <PapersDoor />;
+      return <ComingPart of={PapersDoor} give={{}} />;
     case 'write':
-      return <BookPage at={route.at} />;
+      return <ComingPart of={BookPage} give={{ at: route.at }} />;
     default:
       return <FloorsPage />;
   }
@@ -118,13 +99,10 @@ const keysSetFiguresGoing: ReadonlySet<Route['page']> = new Set(['book', 'utilit
 const Shown = ({ route }: { readonly route: Route }): ReactElement => {
   const load = usePagePart((state) => state.load);
   const { words } = usePage();
+  useBegun(route.page, load === 'ready');
   useWarmUp(load === 'ready' && keysSetFiguresGoing.has(route.page));
   if (route.page === 'nowhere') return <p className="message">{words.say('page.noSuchPage')}</p>;
-  return (
-    <Suspense fallback={<p className="message">{words.say('page.loading')}</p>}>
-      {partOf(route, load === 'ready')}
-    </Suspense>
-  );
+  return partOf(route, load === 'ready');
 };
 
 /** The questions about a book, in the order of the navigation. */

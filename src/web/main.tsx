@@ -23,6 +23,7 @@ import { followNewest } from './commands/settle-conflict.ts';
 import { FaultDoor } from './shell/fault-door.tsx';
 import { InLanguage, languageNote, speechOf } from './shell/in-language.tsx';
 import { routeOf } from './shell/route.ts';
+import { makeAhead } from './state/ahead.ts';
 import { besideInWorker } from './state/beside-in-worker.ts';
 import { compareInWorker } from './state/compare-in-worker.ts';
 import { keepBlobs } from './state/kept-blobs.ts';
@@ -82,6 +83,7 @@ const start = async (): Promise<void> => {
     ),
     now: () => new Date().toISOString(),
     later,
+    ahead: makeAhead(later),
     author: words.say('page.author'),
     atLaptop: ['localhost', '127.0.0.1', '[::1]'].includes(window.location.hostname),
   };

@@ -1,3 +1,4 @@
+import { handwritten } from '../../quantity/index.ts';
 import { insulationLimitSheet } from '../../sheets/safety/insulation-limit.ts';
 import { bondLimitOf, rulePlace } from '../bond-limit-of.ts';
 import type { Check } from '../check.ts';
@@ -34,7 +35,7 @@ export const placingChecks = ({ book, hereIndex }: ProofContext): readonly Check
             ...['from', 'to', 'size', 'length'].map((field) => `${path}/${field}`),
             rulePlace(book, hereIndex),
           ],
-          parts: { from: from ?? '', to: to ?? '', size: size ?? '' },
+          parts: { from: from ?? '', to: to ?? '', size: handwritten(size ?? '') },
         }),
       ];
     }),

@@ -52,7 +52,12 @@ const rowTime = (c: ProofContext): { readonly limit: Limit; readonly places: rea
     from: { rate: { path: c.ratePath }, bottles: { path } },
   };
   return {
-    limit: { sense: 'most', figure: { ...common, value: outputs.period, missing: [] }, working },
+    limit: {
+      sense: 'most',
+      figure: { ...common, value: outputs.period, missing: [] },
+      working,
+      fields: agreedPeriodSheet.inputs,
+    },
     places: [c.ratePath, path],
   };
 };

@@ -15,6 +15,9 @@ type Refusal = Extract<Awaited<ReturnType<Page['client']>>, { readonly ok: false
 const refusalOf = (reply: Refusal): 'unreachable' | { readonly refused: string } =>
   reply.reached && reply.status < 500 ? { refused: reply.failure.message } : 'unreachable';
 
+/** By what the answer of `readStanding` is found that was asked for ahead. */
+export const standingName = (id: string): string => `standing/${id}`;
+
 /** What counts of the records of a book, in as many answers as it takes. */
 export const readStanding = async (page: Page, id: string): Promise<StandingAnswer> => {
   const placed: { readonly record: Envelope; readonly moment: number }[] = [];

@@ -1,7 +1,6 @@
 import { type ReactElement, useMemo } from 'react';
 import type { Limit } from '../../proof/index.ts';
 import { openFigure } from '../commands/open-working.ts';
-import { useFindSheet } from '../sheets/sheet-context.ts';
 import { GoLink } from '../shell/go-link.tsx';
 import { bookPageAddress } from '../shell/route.ts';
 import { usePage, usePagePart, useWords } from '../state/page-context.ts';
@@ -17,9 +16,8 @@ export const LimitDoor = ({ limit }: { readonly limit: Limit }): ReactElement =>
   const words = useWords();
   const id = usePagePart((state) => state.id);
   const assessment = usePagePart((state) => state.assessment);
-  const findSheet = useFindSheet();
   const says = useCheckSays();
-  const { working, figure } = limit;
+  const { working, fields, figure } = limit;
   const opened = useMemo(() => {
     if (working === undefined) return undefined;
     for (const { floor, workings } of assessment?.floors ?? []) {
@@ -36,10 +34,9 @@ export const LimitDoor = ({ limit }: { readonly limit: Limit }): ReactElement =>
       </button>
     );
   }
-  const sheet = working === undefined ? undefined : findSheet(working.sheet);
   const to =
-    working !== undefined && sheet !== undefined
-      ? workingAddress(words, working, sheet)
+    working !== undefined && fields !== undefined
+      ? workingAddress(words, working, fields)
       : figure.path === undefined
         ? undefined
         : bookPageAddress(id, partOf(figure.path));

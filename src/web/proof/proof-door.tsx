@@ -12,9 +12,7 @@ import { proofText } from '../../proof/proof.text.ts';
 import { settingProblemText } from '../../proof/settings/problems.text.ts';
 import { settingsText } from '../../proof/settings/settings.text.ts';
 import { recordProblemText } from '../../record/problems.text.ts';
-import { registry, sheetEntries } from '../../sheets/registry.ts';
 import { utilityWords } from '../../text/words/utilities.text.ts';
-import { type FindSheet, SheetContext } from '../sheets/sheet-context.ts';
 import { usePagePart } from '../state/page-context.ts';
 import { allWords } from '../words/all-words.ts';
 import { MoreWords } from '../words/more-words.tsx';
@@ -28,27 +26,28 @@ import { proofSendWords } from '../words/proof-send.text.ts';
 import { proofSettingsWords } from '../words/proof-settings.text.ts';
 import { ProofPage } from './proof-page.tsx';
 
-const catalogue = allWords(sheetEntries, [
-  utilityWords,
-  proofText,
-  proofProblemText,
-  recordProblemText,
-  mediaProblemText,
-  proofPageWords,
-  proofProtocolWords,
-  proofRunWords,
-  padWords,
-  proofOpenWords,
-  proofGatesWords,
-  settingsText,
-  settingProblemText,
-  proofSettingsWords,
-  proofSendWords,
-]);
+const catalogue = allWords(
+  [],
+  [
+    utilityWords,
+    proofText,
+    proofProblemText,
+    recordProblemText,
+    mediaProblemText,
+    proofPageWords,
+    proofProtocolWords,
+    proofRunWords,
+    padWords,
+    proofOpenWords,
+    proofGatesWords,
+    settingsText,
+    settingProblemText,
+    proofSettingsWords,
+    proofSendWords,
+  ],
+);
 
-const findSheet: FindSheet = (id) => registry.get(id)?.sheet;
-
-/** The page of the proof, with its words and the sheets behind it: fetched when somebody asks for it. */
+/** The page of the proof with its words, fetched when somebody asks for it; the sheets of its figures come when one is opened. */
 export const ProofDoor = ({
   step,
   check,
@@ -59,9 +58,7 @@ export const ProofDoor = ({
   const id = usePagePart((state) => state.id);
   return (
     <MoreWords catalogue={catalogue}>
-      <SheetContext value={findSheet}>
-        <ProofPage key={id} step={step} check={check} />
-      </SheetContext>
+      <ProofPage key={id} step={step} check={check} />
     </MoreWords>
   );
 };

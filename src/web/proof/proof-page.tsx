@@ -1,8 +1,9 @@
-import { type ComponentType, lazy, type ReactElement, Suspense } from 'react';
+import { type ReactElement, useEffect } from 'react';
+import { type Coming, coming } from '../shell/coming.ts';
+import { ComingPart } from '../shell/coming-part.tsx';
 import { GoLink } from '../shell/go-link.tsx';
 import { QuestionFrame } from '../shell/question-frame.tsx';
 import { bookPageAddress, proofAddress } from '../shell/route.ts';
-import { untilFetched } from '../shell/until-fetched.ts';
 import { WithRecords } from '../state/kept-records.tsx';
 import { usePagePart, useWords } from '../state/page-context.ts';
 import { FloorChoice } from './floor-choice.tsx';
@@ -11,19 +12,13 @@ import { RecordsState } from './records-state.tsx';
 import { WithProof } from './with-proof.tsx';
 
 // each comes when its question is asked
-const views: Readonly<Record<ProofStep, ComponentType>> = {
-  protocol: lazy(() =>
-    untilFetched(() => import('./protocol/protocol-view.tsx')).then((m) => ({ default: m.ProtocolView })),
-  ),
-  run: lazy(() => untilFetched(() => import('./run/run-view.tsx')).then((m) => ({ default: m.RunView }))),
-  settings: lazy(() =>
-    untilFetched(() => import('./settings/settings-view.tsx')).then((m) => ({ default: m.SettingsView })),
-  ),
-  open: lazy(() => untilFetched(() => import('./open/open-view.tsx')).then((m) => ({ default: m.OpenView }))),
-  gates: lazy(() =>
-    untilFetched(() => import('./gates/gates-view.tsx')).then((m) => ({ default: m.GatesView })),
-  ),
-  send: lazy(() => untilFetched(() => import('./send/send-view.tsx')).then((m) => ({ default: m.SendView }))),
+const views: Readonly<Record<ProofStep, Coming<object>>> = {
+  protocol: coming(() => import('./protocol/protocol-view.tsx').then((m) => m.ProtocolView)),
+  run: coming(() => import('./run/run-view.tsx').then((m) => m.RunView)),
+  settings: coming(() => import('./settings/settings-view.tsx').then((m) => m.SettingsView)),
+  open: coming(() => import('./open/open-view.tsx').then((m) => m.OpenView)),
+  gates: coming(() => import('./gates/gates-view.tsx').then((m) => m.GatesView)),
+  send: coming(() => import('./send/send-view.tsx').then((m) => m.SendView)),
 };
 
 /** From the protocol to the signature: one question a view. */
@@ -37,7 +32,9 @@ export const ProofPage = ({
   const { say } = useWords();
   const id = usePagePart((state) => state.id);
   const step = proofStepNamed(named);
-  const View = views[step];
+  const view = views[step];
+  // it comes while the records are judged; where it does not, that is told when it is shown
+  useEffect(() => void view.ask().catch(() => undefined), [view]);
   return (
     <div className="proof-page" id="figures" tabIndex={-1} data-step={step}>
       <WithRecords>
@@ -59,9 +56,7 @@ export const ProofPage = ({
             beside={<FloorChoice />}
           >
             <RecordsState />
-            <Suspense fallback={<p className="quiet">{say('page.loading')}</p>}>
-              <View />
-            </Suspense>
+            <ComingPart of={view} give={{}} look="quiet" />
           </QuestionFrame>
         </WithProof>
       </WithRecords>

@@ -4,6 +4,7 @@ import type { BookAsFound, FoundReading, PromisedAndFound } from '../../floor/fo
 import type { BookComparison } from '../../floor/index.ts';
 import type { Client } from '../../server/client.ts';
 import type { Words } from '../words/words.ts';
+import type { Ahead } from './ahead.ts';
 import type { Keep } from './kept-edits.ts';
 import type { KeptNotes } from './kept-notes.ts';
 import type { MediaQueue } from './media-queue.ts';
@@ -72,6 +73,8 @@ export interface Page {
   readonly now: () => string;
   /** Runs something later, e.g. the next try to reach the server. */
   readonly later: (run: () => void, milliseconds: number) => void;
+  /** What was asked for at a press. */
+  readonly ahead: Ahead;
   readonly author: string;
   /** Whether the browser runs on the machine that keeps the books. */
   readonly atLaptop: boolean;

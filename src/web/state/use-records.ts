@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { Envelope } from '../../record/envelope.ts';
-import { readRecords, readStanding } from '../commands/read-records.ts';
+import { readRecords, readStanding, type StandingAnswer, standingName } from '../commands/read-records.ts';
 import { type KnownRecords, knownWith, noRecords } from './known-records.ts';
 import type { Page } from './page.ts';
 
@@ -57,7 +57,7 @@ export const useRecords = (page: Page, id: string): Records => {
     };
     /** What counts; what was added meanwhile comes with what is behind it. */
     const anew = async (): Promise<boolean> => {
-      const answer = await readStanding(page, id);
+      const answer = await (page.ahead.take<StandingAnswer>(standingName(id)) ?? readStanding(page, id));
       if (over) return false;
       if (isTrouble(answer)) failed(answer);
       else change(answer);

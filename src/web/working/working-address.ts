@@ -10,7 +10,7 @@ const digits = 9;
 export const workingAddress = (
   words: Words,
   { sheet: id, inputs }: Pick<Working, 'sheet' | 'inputs'>,
-  { inputs: fields }: Pick<Sheet, 'inputs'>,
+  fields: Sheet['inputs'],
 ): string => {
   const texts = Object.entries(fields).flatMap(([name, field]) => {
     const value = inputs[name];

@@ -69,7 +69,7 @@ export const WorkingBody = ({ floor, working, sheet }: WorkingBodyProps): ReactE
           <li key={source.title + (source.place ?? '')}>{sourceText(words, source)}</li>
         ))}
         <li>
-          <GoLink to={workingAddress(words, working, sheet)}>{words.say('working.sheet')}</GoLink>
+          <GoLink to={workingAddress(words, working, sheet.inputs)}>{words.say('working.sheet')}</GoLink>
         </li>
       </ul>
     </div>

@@ -56,7 +56,7 @@ export const CratePart = ({
           <span className={agrees === false ? 'short' : 'quiet'}>
             {' '}
             {say('packing.added')}:{' '}
-            <GoLink to={workingAddress(words, added.working, massesTogetherSheet)}>
+            <GoLink to={workingAddress(words, added.working, massesTogetherSheet.inputs)}>
               {words.quantity(added.value, 'mass', { units, book }).text}
             </GoLink>
           </span>

@@ -4,7 +4,7 @@ import { lengthSpreadSheet } from '../../../sheets/contents/length-spread.ts';
 import { massSpreadSheet } from '../../../sheets/contents/mass-spread.ts';
 import { timeSpreadSheet } from '../../../sheets/contents/time-spread.ts';
 import { volumeSpreadSheet } from '../../../sheets/contents/volume-spread.ts';
-import { runSheet } from '../../../sheets/frame.ts';
+import { runSheet, type Sheet } from '../../../sheets/frame.ts';
 
 /** What the readings that are there say together. */
 export interface ReadingFigures {
@@ -16,6 +16,8 @@ export interface ReadingFigures {
     readonly meanHigh: number;
     readonly spread: number;
     readonly working: Pick<Working, 'sheet' | 'inputs'>;
+    /** The fields of that sheet. */
+    readonly fields: Sheet['inputs'];
   };
 }
 
@@ -42,5 +44,6 @@ export const readingFigures = (readings: readonly string[], kind: Kind): Reading
   const run = runSheet(sheet, inputs);
   if (!run.ok) return { values };
   const { mean, meanLow, meanHigh, spread } = run.value.outputs;
-  return { values, spread: { mean, meanLow, meanHigh, spread, working: { sheet: sheet.id, inputs } } };
+  const working = { sheet: sheet.id, inputs };
+  return { values, spread: { mean, meanLow, meanHigh, spread, working, fields: sheet.inputs } };
 };

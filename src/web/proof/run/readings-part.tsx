@@ -1,5 +1,4 @@
 import { type ReactElement, useId } from 'react';
-import { useFindSheet } from '../../sheets/sheet-context.ts';
 import { GoLink } from '../../shell/go-link.tsx';
 import { usePagePart, useWords } from '../../state/page-context.ts';
 import { workingAddress } from '../../working/working-address.ts';
@@ -22,18 +21,16 @@ const Together = ({ run }: { readonly run: Run }): ReactElement | null => {
   const { say } = words;
   const units = usePagePart((state) => state.units);
   const { book } = useProof();
-  const findSheet = useFindSheet();
   const { kind } = run;
   if (kind === undefined) return null;
   const { values, spread } = readingFigures(run.made.body.readings ?? [], kind);
   const text = (value: number): string =>
     words.quantity(value, kind, { units, book, unit: run.unitOf(kind), digits: 5 }).text;
-  const sheet = spread === undefined ? undefined : findSheet(spread.working.sheet);
   return (
     <p className="together" data-readings={values.length}>
       {say('proving.run.count', { n: values.length, wanted: run.one.check.readings })}{' '}
-      {spread !== undefined && sheet !== undefined ? (
-        <GoLink to={workingAddress(words, spread.working, sheet)}>
+      {spread !== undefined ? (
+        <GoLink to={workingAddress(words, spread.working, spread.fields)}>
           {say('proving.run.mean', {
             mean: text(spread.mean),
             low: text(spread.meanLow),
