@@ -13,6 +13,7 @@ import {
   type ProvedCheck,
   stages,
 } from '../proof/index.ts';
+import { settingNames } from '../proof/settings/index.ts';
 import { formatNumber } from '../quantity/index.ts';
 import { shown } from '../quantity/shown.ts';
 import { daysText } from './days-text.ts';
@@ -179,6 +180,7 @@ export const proofTextOf = (
       checks: telling.say,
       place: (path) => placeText(told.book, path),
       finding: (id) => nameOnFloor(told.book, assessed, id),
+      setting: settingNames(told.book, words.say),
     });
   };
   const gatesText = (floor: FloorProof): readonly string[] =>

@@ -84,9 +84,12 @@ export const printDossier = (
   const bodies = papers.map(({ template }, i) => bound(template, i));
   return setPaper(
     {
-      template: [dossier, '#pagebreak(weak: true)', ...bodies, '#workings-appendix(data.workings)'].join(
-        '\n',
-      ),
+      template: [
+        dossier,
+        '#pagebreak(weak: true)',
+        ...bodies,
+        '#workings-appendix(data.workings, apart: true)',
+      ].join('\n'),
       content,
       pictures: new Map(papers.flatMap(({ pictures = new Map() }) => [...pictures])),
     },

@@ -14,6 +14,8 @@ export interface SayingOfLacks {
   readonly place: (path: string) => string;
   /** A finding of the floor by its id. */
   readonly finding: (id: string) => string;
+  /** A setting by its id. */
+  readonly setting: (id: string) => string;
 }
 
 /**
@@ -24,7 +26,7 @@ export interface SayingOfLacks {
 export const lackNames = (
   { punch, waits }: Pick<BookProof, 'punch' | 'waits'>,
   floor: Pick<FloorProof, 'checks'>,
-  { say, number, checks, place, finding }: SayingOfLacks,
+  { say, number, checks, place, finding, setting }: SayingOfLacks,
 ): ((lack: Lack) => string) => {
   const known = new Map(floor.checks.map(({ check }) => [check.id, check]));
   const points = new Map(punch.map(({ point, text }) => [point, text]));
@@ -62,7 +64,7 @@ export const lackNames = (
         return path === undefined ? id : place(path);
       case 'setting':
       case 'unread':
-        return id.slice(id.indexOf(' ') + 1);
+        return setting(id.slice(id.indexOf(' ') + 1));
       case 'join': {
         const { box, why } = boxLackOf(id) ?? {};
         if (why === undefined) return say(`proof.lackName.${id}`);

@@ -1,5 +1,6 @@
 import { placeText } from '../book/place-text.ts';
 import { type BookProof, type FloorProof, type Lack, lackNames } from '../proof/index.ts';
+import { settingNames } from '../proof/settings/index.ts';
 import { utilityName } from '../text/words/utility-name.ts';
 import type { Telling } from './telling.ts';
 
@@ -19,4 +20,5 @@ export const toldLacks = (proof: BookProof, floor: FloorProof, telling: Telling)
     checks: telling.checks,
     place: (path) => placeText(telling.book, path),
     finding: (id) => findingName(id, telling),
+    setting: settingNames(telling.book, telling.say),
   });

@@ -1,4 +1,5 @@
 import { proofText } from '../proof/index.ts';
+import { settingsText } from '../proof/settings/settings.text.ts';
 import { kindText } from '../quantity/kinds.text.ts';
 import { fieldWords, makeCatalogue, prefixed, sharedWords } from '../text/index.ts';
 import { utilityWords } from '../text/words/utilities.text.ts';
@@ -11,5 +12,6 @@ export const words = makeCatalogue([
   prefixed('kind.', kindText),
   utilityWords,
   proofText,
+  settingsText,
   witnessText,
 ]);

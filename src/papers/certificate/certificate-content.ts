@@ -1,5 +1,5 @@
 import { checkSentences, type FloorProof, type Gate, type Lack, lackNames } from '../../proof/index.ts';
-import { settingsOfBook, settingWords } from '../../proof/settings/index.ts';
+import { settingNames } from '../../proof/settings/index.ts';
 import { handwritten } from '../../quantity/index.ts';
 import { findingName } from '../finding-texts.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
@@ -7,7 +7,6 @@ import type { PaperWords } from '../paper-words.ts';
 import { countsLine, headLines } from '../proof-lines.ts';
 import type { ProtocolAsked } from '../protocol/protocol-content.ts';
 import { sayingOnPaper } from '../protocol/saying-on-paper.ts';
-import { settingName } from '../setting-name.ts';
 
 /** Something that stays open while the line is taken over, by its name. */
 export interface OpenPoint {
@@ -53,22 +52,14 @@ const nameOf = (
   paper: PaperWords,
 ): ((lack: Lack) => string) => {
   const own = assessed.find((one) => one.floor === floor.floor);
-  const settings = settingWords(paper.book, paper.say, paper.locale);
-  const rows = new Map(settingsOfBook(paper.book).map((row) => [row.id, row]));
-  const named = lackNames(proof, floor, {
+  return lackNames(proof, floor, {
     say: paper.say,
     number: (value) => paper.number(value, 5),
     checks,
     place: paper.place,
     finding: (id) => (own === undefined ? id : findingName(id, own, paper)),
+    setting: settingNames(paper.book, paper.say),
   });
-  return (lack) => {
-    const row =
-      lack.sort === 'setting' || lack.sort === 'unread'
-        ? rows.get(lack.id.slice(lack.id.indexOf(' ') + 1))
-        : undefined;
-    return row === undefined ? named(lack) : settingName(row, settings, paper);
-  };
 };
 
 const gateOf = ({ gates }: FloorProof): Gate | undefined => gates.at(-1);

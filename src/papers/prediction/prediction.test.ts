@@ -90,6 +90,11 @@ describe('the prediction of the floors', () => {
     const marks = links.filter(({ text }) => /^w\d+$/.test(text));
     expect(marks.length).toBeGreaterThan(50);
     for (const { text, to } of marks) expect(to.text).toContain(`${text} `);
+    // in the appendix too: what went into a working leads to where it came out, and to its formula and its notes
+    const appendix = Math.min(...marks.map(({ to }) => to.page));
+    const within = links.filter(({ page, text }) => page >= appendix && /^[wfn]\d+$/.test(text));
+    for (const letter of 'wfn') expect(within.some(({ text }) => text.startsWith(letter))).toBe(true);
+    for (const { text, to } of within) expect(to.text).toMatch(new RegExp(`${text}(?!\\d)`));
     const back = links.filter(({ text }) => /^\d+$/.test(text));
     for (const { text, to } of back) expect(to.page).toBe(Number(text));
     // a page that names a working is named there

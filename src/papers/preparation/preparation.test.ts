@@ -52,12 +52,26 @@ describe('the preparation of a site', () => {
       expect(pdf.bookmarks.some((mark) => mark.startsWith(trade))).toBe(true);
     }
     const text = flat(pdf.text);
-    expect(text.split('Take care.').length - 1).toBe(
-      pdf.bookmarks.filter((mark) => / Larkmoor$/.test(mark)).length,
+    const pages = pdf.bookmarks.filter(
+      (mark) => / Larkmoor$/.test(mark) && !mark.startsWith('Please answer'),
     );
+    expect(text.split('Take care.').length - 1).toBe(pages.length);
     expect(text).toContain('licensed electrician');
     expect(text).toContain('Send back to Oxbow Works.');
     expect(text).not.toMatch(/\bsafe(?:ly|ty)?\b/i);
+  });
+
+  it('has what each trade but the mover brings on one sheet, and each form whole on it or on the next', () => {
+    const texts = pdf.pages.map((page) => flat(page.text));
+    const first = (trade: string): number => texts.findIndex((text) => text.includes(`${trade}, Larkmoor`));
+    const trades = ['Electrician', 'Plumber', 'Air contractor', 'Heating and steam', 'Drains'];
+    for (const trade of trades) {
+      const sheets = texts.slice(first(trade)).filter((text) => text.includes(`${trade}, Larkmoor`));
+      expect(sheets.filter((text) => /What to bring .* What the line draws/.test(text))).toHaveLength(1);
+      const form = sheets.find((text) => text.includes(`Please answer ${trade}, Larkmoor`));
+      expect(form).toContain('Filled in by');
+    }
+    expect(first('Plumber')).toBeLessThanOrEqual(2);
   });
 
   it('names every finding of a utility with what is asked, what is there and the verdict', () => {
@@ -91,7 +105,7 @@ describe('the preparation of a site', () => {
 
   it('says of a current behind the transformer that it is one', () => {
     const text = flat(pdf.text);
-    expect(text).toMatch(/current of the motor, wash pump [\d.]+ A at 480 V, behind the transformer/);
+    expect(text).toMatch(/current of the motor, wash pump [\d.]+ A at 480 V/);
     expect(text).toMatch(/protection that would do, a check aid 125 A/);
   });
 

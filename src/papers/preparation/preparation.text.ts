@@ -37,7 +37,7 @@ export const preparationText: Bundle = {
     'preparation.glance.transformer': 'transformer between',
     'preparation.glance.earthing': 'earthing',
     'preparation.glance.unbalance': 'unbalance of the voltages',
-    'preparation.behind': 'at {voltage}, behind the transformer',
+    'preparation.behind': 'at {voltage}',
     'preparation.rows': 'What to bring',
     'preparation.rows.none': 'The book asks nothing of this trade yet.',
     'preparation.draws': 'What the line draws',

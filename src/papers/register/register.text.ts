@@ -10,7 +10,6 @@ export const registerText: Bundle = {
       'Values as they were recorded. Protective devices are set by whoever is licensed, to the local code.',
     'register.caution':
       'A setting outside what is allowed is marked. Overload dials, relief and pressure settings are for licensed people; nothing here is a reason to open a guard or bypass a device.',
-    'register.for': '{what}, {format}',
     'register.what': 'what',
     'register.allowed': 'allowed',
     'register.designed': 'designed',

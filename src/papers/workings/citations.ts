@@ -2,7 +2,7 @@ import type { Step } from '../../fill/worksheet.ts';
 import type { FloorAssessment, Working } from '../../floor/assessment.ts';
 import type { PaperWords } from '../paper-words.ts';
 
-/** A working by its mark, with the name of its place in the appendix, to which the mark leads. */
+/** A working, a note or a formula by its mark, with the name of its place in the appendix, to which the mark leads. */
 export interface Cited {
   readonly mark: string;
   readonly at: string;
@@ -17,6 +17,8 @@ export interface CitedFloor {
   /** Which of the floors it is. */
   readonly place: number;
   readonly workings: readonly (readonly [number, Working])[];
+  /** Those of them that a paper names itself; the others went into these. */
+  readonly named: ReadonlySet<number>;
 }
 
 /** Gives each figure the mark of its working, and keeps which of them some figure named. */
@@ -108,7 +110,12 @@ export const makeCitations = (floors: readonly FloorAssessment[], { say }: Paper
       return id;
     },
     cited: () => ({
-      floors: [...kept.values()].map((own) => ({ ...own, workings: withThoseBehind(own) })),
+      floors: [...kept.values()].map(({ floor, place, named, ...own }) => ({
+        floor,
+        place,
+        named,
+        workings: withThoseBehind({ floor, place, named, ...own }),
+      })),
       sheets: [...sheets],
     }),
   };

@@ -2,10 +2,10 @@ import type { Working } from '../../floor/assessment.ts';
 import type { Source } from '../../sheets/frame.ts';
 import { registry } from '../../sheets/registry.ts';
 import type { PaperWords } from '../paper-words.ts';
+import type { Cited } from './citations.ts';
 import { type FormulaNode, formulaTree } from './formula-tree.ts';
 
-export interface PrintedSheet {
-  readonly mark: string;
+export interface PrintedSheet extends Cited {
   readonly title: string;
   readonly id: string;
   readonly formula: readonly (readonly FormulaNode[])[];
@@ -31,14 +31,14 @@ export const sheetsNamed = (ids: readonly string[]): ReadonlyMap<string, number>
 /** The sheets with their formulas and sources. */
 export const printedSheets = (
   used: ReadonlyMap<string, number>,
-  marks: ReadonlyMap<string, string>,
+  marks: ReadonlyMap<string, Cited>,
   paper: PaperWords,
 ): readonly PrintedSheet[] =>
   [...used].map(([id, version]) => {
     const entry = registry.get(id);
     const unverified = entry === undefined || entry.cases.length === 0;
     return {
-      mark: marks.get(id) ?? '',
+      ...marks.get(id)!,
       formula: (entry?.sheet.formula ?? []).map(formulaTree),
       title: paper.inWords(entry?.text.en.title ?? id),
       id: paper.say('workings.sheet.version', { id, version }),

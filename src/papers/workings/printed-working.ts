@@ -4,12 +4,13 @@ import type { Field, Value } from '../../sheets/frame.ts';
 import { registry } from '../../sheets/registry.ts';
 import { makeCatalogue } from '../../text/index.ts';
 import type { PaperWords } from '../paper-words.ts';
-import { placeOfWorking } from './citations.ts';
+import { type Cited, placeOfWorking } from './citations.ts';
+import { type Run, withinText } from './run.ts';
 
 export interface WorkingLine {
   readonly name: string;
   readonly value: string;
-  readonly from?: string;
+  readonly from?: readonly Run[];
 }
 
 export interface PrintedWorking {
@@ -17,12 +18,14 @@ export interface PrintedWorking {
   /** Name of its place, to which marks lead. */
   readonly at: string;
   readonly title: string;
-  /** Number of its sheet in the list of formulas. */
-  readonly sheet: string;
+  /** Whether a paper names it, so that a page leads here. */
+  readonly named: boolean;
+  /** Its sheet in the list of formulas. */
+  readonly sheet: Cited;
   readonly inputs: readonly WorkingLine[];
   readonly outputs: readonly WorkingLine[];
-  /** Marks of the notes that go with it, and what was left over where it was iterated. */
-  readonly notes: string;
+  /** The notes that go with it, and what was left over where it was iterated. */
+  readonly notes: readonly Run[];
 }
 
 /** More values than these of one list fill a page and tell nothing. */
@@ -41,26 +44,35 @@ export const valueText = (value: Value, field: Field | undefined, { quantity, sa
   return value.length <= mostOfList ? shown : say('workings.list.more', { values: shown, n: value.length });
 };
 
-const originText = (origin: Origin, { say, place }: PaperWords): string => {
-  if ('working' in origin) return say('workings.mark', { number: origin.working + 1 });
+const originRun = (origin: Origin, floor: number, { say, place }: PaperWords): Run => {
+  if ('working' in origin) {
+    const { working } = origin;
+    return { mark: say('workings.mark', { number: working + 1 }), at: placeOfWorking(floor, working) };
+  }
   if ('solved' in origin) return say(`workings.from.${origin.solved}`);
   const where = place(origin.path);
   return origin.assumed === true ? say('workings.from.assumed', { place: where }) : where;
 };
 
 /** Where an input came from; the members of a list stand as `bore.0`, `bore.1`. */
-const fromText = ({ from }: Working, name: string, paper: PaperWords): string | undefined => {
-  const texts = [
-    ...new Set(
+const fromRuns = (
+  { from }: Working,
+  name: string,
+  floor: number,
+  paper: PaperWords,
+): readonly Run[] | undefined => {
+  const runs = [
+    ...new Map(
       Object.entries(from)
         .filter(([key]) => key === name || key.startsWith(`${name}.`))
-        .map(([, origin]) => originText(origin, paper)),
-    ),
+        .map(([, origin]) => originRun(origin, floor, paper))
+        .map((run) => [typeof run === 'string' ? run : run.mark, run]),
+    ).values(),
   ];
-  if (texts.length === 0) return undefined;
-  const [first = '', second = ''] = texts;
-  if (texts.length < 3) return texts.join('; ');
-  return paper.say('workings.from.more', { places: `${first}; ${second}`, n: texts.length - 2 });
+  if (runs.length === 0) return undefined;
+  const told = runs.slice(0, 2).flatMap((run, i) => (i === 0 ? [run] : ['; ', run]));
+  if (runs.length < 3) return told;
+  return withinText((places) => paper.say('workings.from.more', { places, n: runs.length - 2 }), told);
 };
 
 /** Sentences of a working's notes. */
@@ -72,21 +84,22 @@ export const noteTexts = ({ sheet, notes }: Working, { translation }: PaperWords
 /** A working in words; `notes` and `sheets` have the marks of what is printed once for all. */
 export const printedWorking = (
   working: Working,
-  { place, number }: { readonly place: number; readonly number: number },
-  marks: { readonly notes: ReadonlyMap<string, string>; readonly sheets: ReadonlyMap<string, string> },
+  { place, number, named }: { readonly place: number; readonly number: number; readonly named: boolean },
+  marks: { readonly notes: ReadonlyMap<string, Cited>; readonly sheets: ReadonlyMap<string, Cited> },
   paper: PaperWords,
 ): PrintedWorking => {
   const entry = registry.get(working.sheet);
   const own = entry?.text.en;
   const { residual } = working;
-  const notes = noteTexts(working, paper).map((text) => marks.notes.get(text) ?? '');
+  const notes = noteTexts(working, paper).flatMap((text) => marks.notes.get(text) ?? []);
   return {
     mark: paper.say('workings.mark', { number: number + 1 }),
     at: placeOfWorking(place, number),
     title: paper.inWords(own?.title ?? working.sheet),
-    sheet: marks.sheets.get(working.sheet) ?? '',
+    named,
+    sheet: marks.sheets.get(working.sheet)!,
     inputs: Object.entries(working.inputs).map(([name, value]) => {
-      const from = fromText(working, name, paper);
+      const from = fromRuns(working, name, place, paper);
       return {
         name: paper.inWords(own?.inputs[name] ?? name),
         value: valueText(value, entry?.sheet.inputs[name], paper),
@@ -102,6 +115,6 @@ export const printedWorking = (
       ...(residual === undefined
         ? []
         : [paper.say('workings.residual', { residual: residual.toExponential(1) })]),
-    ].join(', '),
+    ],
   };
 };

@@ -1,6 +1,9 @@
 import { type Book, tagsOf, unitOfSetting, valueAt } from '../../book/index.ts';
+import { formatQuantity } from '../../quantity/index.ts';
+import { readEntry } from '../../quantity/read-entry.ts';
 import { shown } from '../../quantity/shown.ts';
 import type { UnitWishes } from '../../quantity/unit-choice.ts';
+import { findUnit } from '../../quantity/unit-lookup.ts';
 import type { Parts } from '../../text/index.ts';
 import type { SettingBound, SettingRange, SettingRow } from './setting-row.ts';
 
@@ -13,9 +16,23 @@ export interface SettingWords {
   readonly place: (row: SettingRow) => string;
   readonly thing: (tag: string) => string;
   readonly unit: (row: SettingRow) => string;
+  /** A value as it was typed; in the unit of its row where it was typed in another, so that two can be compared by eye. */
+  readonly value: (row: SettingRow, text: string) => string;
   /** The allowed range in one line; empty where nothing is said. */
   readonly range: (row: SettingRow, range: SettingRange) => string;
 }
+
+/** More than anybody types. */
+const allDigits = 12;
+
+const inOwnUnit = ({ form }: SettingRow, text: string, locale: string): string => {
+  if (form.is !== 'quantity') return text;
+  const read = readEntry(text, form.kind, { path: '' });
+  const own = findUnit(form.kind, form.unit)?.id;
+  if (!read.ok || own === undefined || read.value.unit === own || read.value.low < read.value.high)
+    return text;
+  return formatQuantity(read.value.value, form.kind, { locale, unit: own, digits: allDigits }).text;
+};
 
 /**
  * The words of a book's settings.
@@ -30,7 +47,7 @@ export const settingWords = (book: Book, say: Say, locale: string): SettingWords
     return typeof name === 'string' && name !== tag ? `${name} ${tag}` : tag;
   };
   const ended = (row: SettingRow, { value, text }: SettingBound): string => {
-    if (text !== undefined) return text;
+    if (text !== undefined) return inOwnUnit(row, text, locale);
     if (row.form.is !== 'quantity') return String(value);
     const wishes: UnitWishes = { system: 'metric', byKind: { [row.form.kind]: row.form.unit } };
     return shown(value, row.form.kind, wishes, locale, 4);
@@ -46,6 +63,7 @@ export const settingWords = (book: Book, say: Say, locale: string): SettingWords
       return floor === undefined && on === undefined ? say('setting.line') : thing(floor ?? on ?? '');
     },
     unit: (row) => unitOfSetting(row.form),
+    value: (row, text) => inOwnUnit(row, text, locale),
     range: (row, { least, most }) => {
       const [low, high] = [least, most].map((bound) => (bound === undefined ? undefined : ended(row, bound)));
       if (low !== undefined && high !== undefined) return say('setting.range', { low, high });

@@ -60,6 +60,7 @@ export const settingsText: Bundle = {
     ...under('setting.moment', moment),
     ...under('settingSheet.column', column),
     'setting.line': 'the line',
+    'setting.for': '{what}, {format}',
     'setting.range': '{low} to {high}',
     'setting.least': '{low} or more',
     'setting.most': '{high} or less',

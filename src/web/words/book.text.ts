@@ -76,6 +76,9 @@ export const bookWords: Bundle = {
     'group.agreement': 'Agreement',
     'group.line': 'The line',
     'group.floors': 'Floors',
+    // the supply, not a rating in kilowatts
+    'word.power': 'electric power',
+    'field.floors.power': 'electric power',
     'word.main': 'main',
     'word.gravity': 'tank above the filler',
     'word.pumped': 'pump',
@@ -206,6 +209,7 @@ export const bookWords: Bundle = {
     'field.effects.category': 'stop category',
     'field.interlocks': 'interlocks',
     'field.causes': 'causes',
+    'field.causes.state': 'its state',
     'field.causes.on': 'thing',
     'field.causes.for': 'for at least',
     'field.tieIn': 'tie-in point',

@@ -56,7 +56,7 @@ export const floorsWords: Bundle = {
     'supply.fittings': 'fittings',
     'supply.liquid': 'liquid',
     'supply.none': 'No supply is in the book for this floor: ask the plumber what feeds the filler.',
-    'supply.power': 'power',
+    'supply.power': 'electric power',
     'fill.title': 'Fill station and lanes',
     'fill.lanes': 'Lanes',
     'fill.lane': 'lane',

@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import { memberName } from '../../../book/member-name.ts';
 import { stepsOf } from '../../../book/pointer.ts';
 import { type Lack, lackNames } from '../../../proof/index.ts';
+import { settingNames } from '../../../proof/settings/index.ts';
 import { figureName } from '../../floors/verdict-text.ts';
 import { bookPageAddress, joinsAddress, proofAddress, utilitiesAddress } from '../../shell/route.ts';
 import { usePagePart, useWords } from '../../state/page-context.ts';
@@ -48,6 +49,7 @@ export const useLackWords = (): ((lack: Lack) => LackWords) => {
       checks: says,
       place,
       finding: (of) => figureName(words, of),
+      setting: settingNames(book, words.say),
     });
     const inBook = (path: string | undefined): string =>
       bookPageAddress(id, path === undefined ? undefined : parentOf(path));

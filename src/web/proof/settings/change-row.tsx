@@ -29,14 +29,16 @@ export const ChangeRow = ({ change, movesOf }: ChangeRowProps): ReactElement => 
   return (
     <li data-change={row.id}>
       <div className="settings-facing">
-        <span className={`settings-was ${floorClass(book, from.record.floor)}`}>{shortValue(from.text)}</span>
+        <span className={`settings-was ${floorClass(book, from.record.floor)}`}>
+          {shortValue(says.value(row, from.text))}
+        </span>
         <span className="settings-name">
           {says.name(row)} <span className="quiet small">{says.place(row)}</span>
         </span>
         <span
           className={`settings-is ${floorClass(book, record.floor)}${to.beyond === undefined ? '' : ' short'}`}
         >
-          {shortValue(to.text)}
+          {shortValue(says.value(row, to.text))}
           {to.beyond !== undefined && ` ${say(to.beyond === 'most' ? 'settings.over' : 'settings.under')}`}
         </span>
       </div>

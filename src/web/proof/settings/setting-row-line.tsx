@@ -1,25 +1,33 @@
 import type { ReactElement } from 'react';
-import type { RegisterRow, SettingAt } from '../../../proof/settings/index.ts';
+import type { RegisterRow, SettingAt, SettingRow } from '../../../proof/settings/index.ts';
 import { settingMoments } from '../../../record/setting-moments.ts';
 import { useWords } from '../../state/page-context.ts';
 import { SettingForm } from './setting-form.tsx';
 import { shortValue } from './short-value.ts';
 import { useRegister } from './with-register.tsx';
 
-const Value = ({ at }: { readonly at: SettingAt | undefined }): ReactElement => {
+const Value = ({
+  row,
+  at,
+}: {
+  readonly row: SettingRow;
+  readonly at: SettingAt | undefined;
+}): ReactElement => {
   const { say } = useWords();
+  const { says } = useRegister();
   if (at === undefined) return <span className="said">{say('settings.none')}</span>;
+  const text = shortValue(says.value(row, at.text));
   if (at.odd === true) {
     return (
       <strong className="short" title={at.text}>
-        {shortValue(at.text)} {say('settings.odd')}
+        {text} {say('settings.odd')}
       </strong>
     );
   }
-  if (at.beyond === undefined) return <span title={at.text}>{shortValue(at.text)}</span>;
+  if (at.beyond === undefined) return <span title={at.text}>{text}</span>;
   return (
-    <strong className="short">
-      {shortValue(at.text)} {say(at.beyond === 'most' ? 'settings.over' : 'settings.under')}
+    <strong className="short" title={at.text}>
+      {text} {say(at.beyond === 'most' ? 'settings.over' : 'settings.under')}
     </strong>
   );
 };
@@ -49,7 +57,7 @@ export const SettingRowLine = ({ one, isOpen, choose, done }: SettingRowLineProp
         <td>{says.range(row, range)}</td>
         {settingMoments.map((each) => (
           <td key={each} data-asked={each === moment}>
-            <Value at={at[each]} />
+            <Value row={row} at={at[each]} />
           </td>
         ))}
       </tr>
