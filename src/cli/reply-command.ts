@@ -6,11 +6,11 @@ export const replyCommand: Command = {
   usage: 'REPLY [RECORDS]',
   options: [
     { name: 'file', value: 'WITNESS.html' },
-    { name: 'to', value: 'FILE.records' },
+    { name: 'out', value: 'FILE.records' },
   ],
   operands: [1, 2],
   examples: [
-    'twinfloor reply examples/records/protocol.reply examples/records/protocol.records --to answered.records',
+    'twinfloor reply examples/records/protocol.reply examples/records/protocol.records --out answered.records',
   ],
   // loaded only when it is called: the other commands start faster without it
   run: async (call, world) => (await import('./run-reply.ts')).runReply(call, world),

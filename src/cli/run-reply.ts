@@ -47,15 +47,15 @@ const answersFile = async (
 export const runReply = async (call: Call, world: World): Promise<Ended> => {
   const { operands, values, flags } = call;
   const [path = '-', recordsPath] = operands;
-  const { file, to } = values;
+  const { file, out } = values;
   if ([path, recordsPath, file].filter((one) => one === '-').length > 1) {
     return { problems: [cliProblem('CLI_INPUT_TWICE', '-')] };
   }
-  if (to !== undefined && !/\.records$/i.test(to)) {
+  if (out !== undefined && !/\.records$/i.test(out)) {
     const allowed = words.say('cli.records');
-    return { problems: [cliProblem('CLI_OPTION_VALUE', '--to', { given: to, allowed })] };
+    return { problems: [cliProblem('CLI_OPTION_VALUE', '--out', { given: out, allowed })] };
   }
-  if (to !== undefined && recordsPath === undefined) {
+  if (out !== undefined && recordsPath === undefined) {
     return { problems: [cliProblem('CLI_OPERAND_MISSING', 'reply', { allowed: 'REPLY RECORDS' })] };
   }
   const text = await readText(path, world, { what: 'reply', most: largestReply });
@@ -74,9 +74,9 @@ export const runReply = async (call: Call, world: World): Promise<Ended> => {
     const broken = verifySigned(all, { book, kinds: recordKinds });
     if (broken.length > 0) return { problems: broken, heading: recordsPath };
   }
-  if (to !== undefined && joined !== undefined) {
+  if (out !== undefined && joined !== undefined) {
     const bytes = new TextEncoder().encode(exportRecords(joined.value.book, joined.value.records));
-    const written = await world.writeBytes(to, bytes);
+    const written = await world.writeBytes(out, bytes);
     if (!written.ok) return written;
   }
   const since =
@@ -93,7 +93,7 @@ export const runReply = async (call: Call, world: World): Promise<Ended> => {
     comments: said.comments.map((comment) => ({ ...comment })),
     open: [...said.open],
     fingerprint: keyFingerprint(said.key),
-    ...given({ since, toFile: toFile.value, written: to }),
+    ...given({ since, toFile: toFile.value, written: out }),
   };
   world.out(flags.has('json') ? `${JSON.stringify(document, null, 2)}\n` : replyText(document, file));
   return said.accepted === 'not' || (since ?? 0) > 0 || toFile.value === false ? 1 : 0;

@@ -26,7 +26,7 @@ const call = async (argv: readonly string[], files: Readonly<Record<string, stri
 const problemsOf = (out: string): readonly string[] =>
   problemsSchema.parse(JSON.parse(out)).problems.map(({ code }) => code);
 
-const file = await call(['witness', demo, protocol, '--to', 'w.html', '--json']);
+const file = await call(['witness', demo, protocol, '--out', 'w.html', '--json']);
 const made = witnessSchema.parse(JSON.parse(file.out));
 const html = file.written['w.html'] ?? '';
 
@@ -66,7 +66,7 @@ describe('witness', () => {
   });
 
   it('refuses a name, a day or a size that is none, and records that are not whole', async () => {
-    const wrong = ['--to', 'book.json', '--date', '2027-02-30', '--most', 'much'];
+    const wrong = ['--out', 'book.json', '--date', '2027-02-30', '--most', 'much'];
     const { out, status, written } = await call(['witness', demo, protocol, ...wrong, '--json']);
     expect([status, problemsOf(out)]).toEqual([2, Array.from({ length: 3 }, () => 'CLI_OPTION_VALUE')]);
     expect(written).toEqual({});
@@ -80,7 +80,7 @@ describe('reply', () => {
   it('says who accepts what, and writes the records with the reply among them, twice the same', async () => {
     const files = { A: replyTo(), 'W.html': html };
     const first = await call(
-      ['reply', 'A', protocol, '--file', 'W.html', '--to', 'b.records', '--json'],
+      ['reply', 'A', protocol, '--file', 'W.html', '--out', 'b.records', '--json'],
       files,
     );
     expect(first.status).toBe(0);
@@ -89,7 +89,7 @@ describe('reply', () => {
     expect(reply.fingerprint).toBe(keyFingerprint(reply.key));
     const R = first.written['b.records'] ?? '';
     expect(R.split('\n').length).toBe(readFileSync(protocol, 'utf8').split('\n').length + 1);
-    const again = await call(['reply', 'A', 'R', '--to', 'b.records'], { ...files, R });
+    const again = await call(['reply', 'A', 'R', '--out', 'b.records'], { ...files, R });
     expect(again.written['b.records']).toBe(R);
     expect(again.out).toContain('OXBOW, placed +S1: is the third foot down?');
     expect(again.out).toContain('Nothing was recorded after what was shown.');
@@ -131,7 +131,7 @@ describe('reply', () => {
     const ofOther = await call(['reply', 'A', protocol, '--json'], { A: other });
     expect(problemsOf(ofOther.out)).toContain('RECORD_WRONG_BOOK');
     const anew = replyTo({ heads: made.heads.map((head) => ({ ...head, hash: 'ab'.repeat(32) })) });
-    const rewritten = await call(['reply', 'A', protocol, '--to', 'b.records', '--json'], { A: anew });
+    const rewritten = await call(['reply', 'A', protocol, '--out', 'b.records', '--json'], { A: anew });
     expect(problemsOf(rewritten.out)).toEqual(made.heads.map(() => 'RECORD_HEAD_DIFFERS'));
     expect(rewritten.written).toEqual({});
     const cut = importRecords(readFileSync(protocol, 'utf8'));

@@ -26,12 +26,12 @@ const utf8 = new TextEncoder();
 
 const isMegabytes = (text: string): boolean => /^\d+(?:\.\d+)?$/.test(text) && Number(text) <= 1000;
 
-const wrongOptions = ({ values: { date, to, most } }: Call): readonly Problem[] =>
+const wrongOptions = ({ values: { date, out, most } }: Call): readonly Problem[] =>
   (
     [
       ['--date', date, isDay, 'cli.day'],
       // a slip of the hand must not write over the book or the records
-      ['--to', to, (name: string) => /\.html?$/i.test(name), 'cli.html'],
+      ['--out', out, (name: string) => /\.html?$/i.test(name), 'cli.html'],
       ['--most', most, isMegabytes, 'cli.megabytes'],
     ] as const
   ).flatMap(([option, given, fits, allowed]) =>
@@ -101,7 +101,7 @@ export const runWitness = async (call: Call, world: World): Promise<Ended> => {
     translation: await loadTranslation((language ?? 'en') as Language),
     units: bookUnits(book, units as UnitSystem | undefined),
   });
-  const out = values.to ?? `${path === '-' ? 'book' : basename(path).replace(/\.json$/i, '')}-witness.html`;
+  const out = values.out ?? `${path === '-' ? 'book' : basename(path).replace(/\.json$/i, '')}-witness.html`;
   const bytes = utf8.encode(made.html);
   const written = await world.writeBytes(out, bytes);
   if (!written.ok) return { problems: written.problems };

@@ -12,11 +12,11 @@ export const witnessCommand: Command = {
     { name: 'units', value: 'SYSTEM', oneOf: ['metric', 'us'] },
     { name: 'language', value: 'LANGUAGE', oneOf: languages },
     { name: 'date', value: 'DAY' },
-    { name: 'to', value: 'FILE.html' },
+    { name: 'out', value: 'FILE.html' },
   ],
   operands: [2, 2],
   examples: [
-    'twinfloor witness src/book/demo/flagon-line.json examples/records/protocol.records --to witness.html',
+    'twinfloor witness src/book/demo/flagon-line.json examples/records/protocol.records --out witness.html',
   ],
   // loaded only when it is called: the other commands start faster without it
   run: async (call, world) => (await import('./run-witness.ts')).runWitness(call, world),

@@ -12,10 +12,10 @@ export const witnessCommandText: Bundle = {
     'option.witness.units': 'units to show; those of the book where it is left out',
     'option.witness.language': 'language of the file: en where it is left out',
     'option.witness.date': 'day that the file carries, as 2027-03-08; today where it is left out',
-    'option.witness.to': 'file to write; named after the book where it is left out',
+    'option.witness.out': 'file to write; named after the book where it is left out',
     'command.reply': 'what a witness answered, whether it is signed over that, what came after it',
     'option.reply.file': 'the witness file that was sent: whether the reply answers it',
-    'option.reply.to': 'file of records to write, with the reply among them',
+    'option.reply.out': 'file of records to write, with the reply among them',
 
     'witness.written':
       '{path} was written: what it shows has the digest {digest}. {n, plural, =0 {No picture, film or sound is in it.} one {# picture, film or sound is in it.} other {# pictures, films and sounds are in it.}}',
