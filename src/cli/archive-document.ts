@@ -42,7 +42,15 @@ export const archivedSchema = z
         media: count,
       })
       .optional(),
-    aside: z.array(revisionMarkSchema).describe('Kept aside in the store: people say which holds'),
+    aside: z
+      .array(
+        revisionMarkSchema.extend({
+          said: z
+            .array(z.strictObject({ holds: z.boolean(), by: z.string(), at: z.string(), why: z.string() }))
+            .describe('What people said of it and of the one that stands under its number'),
+        }),
+      )
+      .describe('Kept aside in the store: people say which holds'),
     in: z
       .strictObject({
         revisions: z.strictObject({ added: count, aside: count, known: count }),

@@ -16,6 +16,8 @@ export const archiveText: Bundle = {
     'archive.row.records': 'records: {added} new, {known} known',
     'archive.row.media': 'files: {added} new, {known} known',
     'archive.aside': 'Kept aside: revision {n} by {author}, saved {savedAt}, {sha256}.',
+    'archive.aside.said.aside': '  {by} said at {at} that it holds: {why}',
+    'archive.aside.said.other': '  {by} said at {at} that the one which stands under its number holds: {why}',
     'archive.aside.say': 'Which holds is said on the page, at Before and after.',
     'archive.direction': 'a book and --out FILE, or --in FILE',
   },

@@ -2,6 +2,7 @@ import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { appendRecord, startChain } from '../record/append-record.ts';
 import { openSqliteStore } from '../store/sqlite-store.ts';
 import { archivedSchema } from './archive-document.ts';
 import { called } from './testing/called.ts';
@@ -18,8 +19,32 @@ const save = async (data: string, author: string): Promise<void> => {
   const at = '2027-03-01T07:00:00Z';
   const first = { book: 'b', text: '{"twinfloor":1}', author: 'engineer', at };
   await store.createBook(first);
-  if (author !== 'engineer') await store.appendRevision({ ...first, author, basedOn: 1 });
+  const text = JSON.stringify({ twinfloor: 1, about: { title: author } });
+  if (author !== 'engineer') await store.appendRevision({ ...first, text, author, basedOn: 1 });
   await store.close();
+};
+
+/** A record of the data folder that a revision that is kept aside holds. */
+const sayHolds = async (data: string, digest: string): Promise<void> => {
+  const store = await openSqliteStore(join(folder, data, 'books.sqlite'));
+  try {
+    const all = await store.allRevisions('b');
+    const over = all.ok && all.value.find((one) => one.number === 2 && one.sha256 !== digest)?.sha256;
+    const body = { number: 2, holds: digest, over, why: 'it was measured', by: 'a colleague' };
+    const said = appendRecord(startChain('b', 'laptop'), {
+      id: 'laptop-0',
+      revision: 2,
+      kind: 'revision',
+      version: 1,
+      deviceTime: '2027-03-08T09:00:00.000Z',
+      body,
+    });
+    if (!said.ok) throw new Error(JSON.stringify(said.problems));
+    const added = await store.appendRecords('b', [said.value.record]);
+    expect(added.ok).toBe(true);
+  } finally {
+    await store.close();
+  }
 };
 
 describe('archive', () => {
@@ -57,6 +82,24 @@ describe('archive', () => {
     expect(out).toContain('Stands apart: revision 2 by the engineer');
     expect(out).toContain('Stands apart: revision 2 by a colleague');
     expect((await called(['verify', file])).out).not.toContain('Stands apart');
+
+    // which of the two holds goes with the book as a record, and says the same where they stand the other way round
+    expect(again.out).toContain('Which holds is said on the page');
+    await sayHolds('there', told.aside[0]!.sha256);
+    const settled = await call('b', '--out', both, '--data', join(folder, 'there'));
+    expect(settled.out).toContain(
+      'a colleague said at 2027-03-08T09:00:00.000Z that it holds: it was measured',
+    );
+    expect(settled.out).not.toContain('Which holds is said on the page');
+    const back = await call('--in', both, '--data', join(folder, 'here'), '--json');
+    expect(
+      archivedSchema.parse(JSON.parse(back.out)).aside.map(({ author, said }) => [author, said]),
+    ).toEqual([
+      [
+        'a colleague',
+        [{ holds: false, by: 'a colleague', at: '2027-03-08T09:00:00.000Z', why: 'it was measured' }],
+      ],
+    ]);
   });
 
   it('refuses what is no archive, another book, no book, and a call that says neither way', async () => {

@@ -1,6 +1,7 @@
 import { join, resolve } from 'node:path';
 import { type ByteSource, joinArchive, openArchive, packArchive } from '../archive/index.ts';
 import type { Problem } from '../quantity/problem.ts';
+import { heldRevisions } from '../record/held-revisions.ts';
 import { StoreFailure } from '../store/problems.ts';
 import { openSqliteStore } from '../store/sqlite-store.ts';
 import type { Store } from '../store/store.ts';
@@ -14,14 +15,27 @@ import type { World } from './world.ts';
 const tell = (document: Archived, lines: readonly string[], json: boolean, world: World): void =>
   world.out(json ? `${JSON.stringify(document, null, 2)}\n` : `${lines.join('\n')}\n`);
 
-/** What the store keeps aside of a book, as data and as lines. */
+/** What the store keeps aside of a book and what was said of it, as data and as lines. */
 const asideIn = async (store: Store, book: string) => {
   const kept = await store.asideRevisions(book);
-  const aside = (kept.ok ? kept.value : []).map(revisionMarkDocument);
-  const lines = aside.map(({ number, author, savedAt, sha256 }) =>
+  const marks = kept.ok ? kept.value : [];
+  const standing = marks.length === 0 ? undefined : await store.standing(book);
+  const held = heldRevisions(standing?.ok === true ? standing.value.records.map(({ record }) => record) : []);
+  const aside = marks.map((mark) => ({
+    ...revisionMarkDocument(mark),
+    said: (held.get(mark.sha256) ?? []).map(({ holds, by, at, why }) => ({
+      holds: holds === mark.sha256,
+      by,
+      at,
+      why,
+    })),
+  }));
+  const lines = aside.flatMap(({ number, author, savedAt, sha256, said }) => [
     words.say('archive.aside', { n: number, author, savedAt, sha256 }),
-  );
-  return { aside, lines: lines.length === 0 ? [] : [...lines, words.say('archive.aside.say')] };
+    ...said.map(({ holds, ...rest }) => words.say(`archive.aside.said.${holds ? 'aside' : 'other'}`, rest)),
+  ]);
+  const isOpen = aside.some(({ said }) => said.length === 0);
+  return { aside, lines: isOpen ? [...lines, words.say('archive.aside.say')] : lines };
 };
 
 const writeOut = async (

@@ -230,5 +230,11 @@ export const recordKinds: KindRegistry = kindRegistry(
       { passes: text, floor: text, remark: text },
     ),
   },
+  {
+    // two laptops saved under one number: a person says which of the two texts holds, by their digests
+    kind: 'revision',
+    version: 1,
+    body: members({ number: count, holds: digest, over: digest, why: text, by: text }),
+  },
   { kind: 'note', version: 1, body: members({ text, by: text }, { of: tags }) },
 );

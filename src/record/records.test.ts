@@ -315,6 +315,7 @@ describe('kinds', () => {
       key: '0'.repeat(64),
       value: '0'.repeat(128),
     },
+    'revision/1': { number: 4, holds: ORIGIN, over: ORIGIN, why: 'measured', by: 'engineer' },
     'note/1': { text: 'hose replaced', by: 'rigger' },
   };
 

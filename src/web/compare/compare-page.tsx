@@ -1,12 +1,18 @@
 import { type ReactElement, useContext, useState } from 'react';
 import type { AsideRevision, RevisionSummary } from '../../server/api.ts';
+import { coming } from '../shell/coming.ts';
+import { ComingPart } from '../shell/coming-part.tsx';
 import { GoContext } from '../shell/go-link.tsx';
 import { compareAddress } from '../shell/route.ts';
 import { usePagePart, useWords } from '../state/page-context.ts';
-import { AsideList, useAside } from './aside-list.tsx';
+import type { AsideProps } from './aside-part.tsx';
 import { ComparedFloor } from './compared-floor.tsx';
 import { RevisionList } from './revision-list.tsx';
 import { type Side, useRevisions, useSideBook } from './side-book.ts';
+import { useAside } from './use-aside.ts';
+
+// few books have anything kept aside
+const AsidePart = coming<AsideProps>(() => import('./aside-part.tsx').then((m) => m.AsidePart));
 
 interface ChoiceProps {
   readonly label: string;
@@ -134,7 +140,7 @@ export const ComparePage = ({ left, right }: ComparePageProps): ReactElement => 
           )}
         </>
       )}
-      {aside.length > 0 && <AsideList aside={aside} revisions={list} />}
+      {aside.length > 0 && <ComingPart of={AsidePart} give={{ aside, revisions: list }} />}
       {list.length > 0 && <RevisionList id={id} revisions={list} />}
     </div>
   );
