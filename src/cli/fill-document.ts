@@ -188,6 +188,7 @@ const trialsDocument = (told: FillTold): FillDocument['trials'] => {
       preset: fill.preset,
       ...(fill.volume === undefined ? {} : { volume: fill.volume }),
       ...(fill.volumeDeviation === undefined ? {} : { volumeDeviation: fill.volumeDeviation }),
+      ...(fill.commonDeviation === undefined ? {} : { commonDeviation: fill.commonDeviation }),
       ...(fill.time === undefined ? {} : { time: fill.time }),
       ...(fill.timeDeviation === undefined ? {} : { timeDeviation: fill.timeDeviation }),
       ...(weighing === undefined ? {} : { net: weighing.net, density: weighing.density }),

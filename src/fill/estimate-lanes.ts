@@ -1,4 +1,5 @@
 import type { Lane } from '../hydraulics/system.ts';
+import { withCommonError } from './common-error.ts';
 import { type DoubtedLanes, doubtedLanes } from './doubted-lanes.ts';
 import { drawnLanes } from './drawn-lanes.ts';
 import { type Fit, fitLanes, type NoiseGround } from './fit.ts';
@@ -87,7 +88,9 @@ const readingsOf = (
       const held = volume ?? (overflow === 'none' ? undefined : capacity);
       if (held !== undefined) {
         const stated = square(deviation.volumeDeviation ?? volumeShare * held);
-        (overflow === 'none' ? volumes : bounds)[i]!.push({ trial, value: held, stated });
+        const common = volume === undefined ? undefined : deviation.commonDeviation;
+        const reading = { trial, value: held, stated, ...(common === undefined ? {} : { common }) };
+        (overflow === 'none' ? volumes : bounds)[i]!.push(reading);
       }
       if (time !== undefined) {
         times[i]!.push({ trial, value: time, stated: square(deviation.timeDeviation ?? 0) });
@@ -135,11 +138,11 @@ const laneSpread = ({ fit, readings }: Pick<EstimateBasis, 'fit' | 'readings'>, 
 };
 
 const laneEstimate = (
-  { model, fit, readings }: Pick<EstimateBasis, 'model' | 'fit' | 'readings'>,
+  { model, fit }: Pick<EstimateBasis, 'model' | 'fit'>,
   lane: number,
   trials: number,
+  spread: Estimated | undefined,
 ): LaneEstimate => {
-  const spread = laneSpread({ fit, readings }, lane);
   const scale = model.scales[lane]!;
   const at = perLane * lane;
   const values = laneValues(scale, fit.unknowns, at);
@@ -243,10 +246,14 @@ export const estimateLanes = (input: EstimateInput): EstimateAnswer => {
     again = fitLanes(model, readings, ground);
   }
   if (again === undefined) return refused('ROW_NEVER_ENDS');
+  // how far bottles lie apart knows nothing of what is wrong with all of them
+  const scatter = { fit: again, readings };
+  const spreads = lanes.map((_, lane) => laneSpread(scatter, lane));
+  again = withCommonError(again, readings);
   const used = lanes.map(() => 0);
   for (const i of kept) used[laneAt(trials[i]!)]!++;
   const alone = { model, fit: again, readings };
-  const asTold = lanes.map((_, lane) => laneEstimate(alone, lane, used[lane]!));
+  const asTold = lanes.map((_, lane) => laneEstimate(alone, lane, used[lane]!, spreads[lane]));
   // by the ranges that the book has, not by those that its being wrong has widened
   const exchanged = exchangedLanes(told, asTold);
   const fit = exchanged.length === 0 ? again : anyPlace(model, again, exchanged);
@@ -256,13 +263,11 @@ export const estimateLanes = (input: EstimateInput): EstimateAnswer => {
     return drawn;
   };
   const basis: EstimateBasis = { model, fit, setups, readings, draws };
-  const found = asTold.map((lane, i) => {
-    if (!exchanged.includes(i)) return lane;
-    const { spread: _, ...wide } = laneEstimate(basis, i, used[i]!);
-    return lane.spread === undefined ? wide : { ...wide, spread: lane.spread };
-  });
+  const found = asTold.map((lane, i) =>
+    exchanged.includes(i) ? laneEstimate(basis, i, used[i]!, spreads[i]) : lane,
+  );
   // how well the bottles fit each other does not hang on whose they are
-  const residuals = residualsOf(alone);
+  const residuals = residualsOf({ ...alone, fit: scatter.fit });
   const missOf = (trial: number): { readonly miss?: number } => {
     const { volume, overflow } = trials[trial]!;
     if (volume === undefined || overflow !== 'none') return {};

@@ -6,6 +6,8 @@ export interface Reading {
   readonly value: number;
   /** Square of its standard uncertainty. */
   readonly stated: number;
+  /** Standard uncertainty of what it shares with all others of its kind, signed as they are: none of `stated`. */
+  readonly common?: number;
 }
 
 /** What was read of one set-up, by lane of its row. */

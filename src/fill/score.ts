@@ -34,7 +34,7 @@ const meanOf = (values: readonly number[]): number =>
  * A prediction against trials that were made where it speaks of.
  *
  * Method   mean of the bottles of each lane at the count that was foretold for; standard error by the deviation of the
- *          prediction and that of the mean, the latter from the bottles' own scatter or, of one bottle, its stated part
+ *          prediction and that of the mean, the latter from the bottles' own scatter or, of one bottle, its stated part, and what all share
  */
 export const scorePrediction = (
   prediction: FloorPrediction,
@@ -49,14 +49,18 @@ export const scorePrediction = (
       if (trial.lane !== lane.lane || wrong || value === undefined) return [];
       if (of === 'volume' && trial.overflow !== 'none') return [];
       used.add(i);
-      return [{ value, stated: (of === 'volume' ? trial.volumeDeviation : trial.timeDeviation) ?? 0 }];
+      const { volumeDeviation, commonDeviation, timeDeviation } = trial;
+      return of === 'volume'
+        ? [{ value, stated: volumeDeviation ?? 0, common: commonDeviation ?? 0 }]
+        : [{ value, stated: timeDeviation ?? 0, common: 0 }];
     });
     if (bottles.length === 0) return;
     const measured = meanOf(bottles.map(({ value }) => value));
     const squares = bottles.reduce((sum, { value }) => sum + (value - measured) ** 2, 0);
     const scatter = bottles.length > 1 ? squares / (bottles.length - 1) : 0;
     const stated = meanOf(bottles.map((bottle) => bottle.stated ** 2));
-    const deviation = Math.sqrt(Math.max(scatter, stated) / bottles.length);
+    const common = meanOf(bottles.map((bottle) => bottle.common));
+    const deviation = Math.hypot(Math.sqrt(Math.max(scatter, stated) / bottles.length), common);
     const { value, lower, upper, deviation: foretoldBy } = lane[of];
     const wider = Math.hypot(deviation, foretoldBy) / foretoldBy;
     scores.push({

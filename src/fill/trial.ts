@@ -9,8 +9,10 @@ export interface FillTrial {
   readonly preset: number;
   /** What is in the bottle, by weighing, m3; absent where it was not weighed. */
   readonly volume?: number;
-  /** Standard uncertainty of that volume, m3. */
+  /** Standard uncertainty of that volume by itself, m3. */
   readonly volumeDeviation?: number;
+  /** Standard uncertainty that it shares with all bottles of the trials, such as the balance's calibration, m3. */
+  readonly commonDeviation?: number;
   /** From the opening of the lanes to the lane fully shut, s; absent where it was not timed. */
   readonly time?: number;
   /** Standard uncertainty of that time, s. */

@@ -25,6 +25,8 @@ export interface BottleVolume {
   readonly volume: number;
   /** Standard uncertainty, m3. */
   readonly deviation: number;
+  /** The part of it that the calibration of the balance has in all bottles alike, m3. */
+  readonly calibration: number;
   /** kg */
   readonly net: number;
   /** kg/m3 */
@@ -70,6 +72,7 @@ export const bottleVolume = ({
   return {
     volume: volumeByWeighing(net, density, usualAirDensity, referenceWeightDensity),
     deviation: Math.hypot(...Object.values(parts)),
+    calibration: parts.calibration,
     net,
     density,
   };

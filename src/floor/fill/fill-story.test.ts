@@ -120,7 +120,13 @@ describe('a weighed bottle', () => {
     const coarse = inSi({ gross: '2.971 kg', tare: '0.960 kg', temperature: '12 degC', resolution: '10 g' });
     const fine = inSi({ gross: '2.971 kg', tare: '0.960 kg', temperature: '12 degC', resolution: '1 g' });
     const said = inSi({ gross: '2.971 kg ± 4 g', tare: '0.960 kg', temperature: '12 degC' });
-    const of = ({ trials }: typeof fine) => trials[0]!.fill.volumeDeviation! * 1e6;
+    const of = ({ trials }: typeof fine) => {
+      const { volumeDeviation = Number.NaN, commonDeviation = 0 } = trials[0]!.fill;
+      return Math.hypot(volumeDeviation, commonDeviation) * 1e6;
+    };
+    // the calibration is that of all bottles: 10/sqrt 3 g
+    expect(coarse.trials[0]!.fill.commonDeviation! * 1e6).toBeCloseTo(5.77, 1);
+    expect(said.trials[0]!.fill.commonDeviation).toBeUndefined();
     // two readings, 10/sqrt 6 g, and a calibration of one division, 10/sqrt 3 g: 7.07 mL
     expect(of(coarse)).toBeCloseTo(7.07, 1);
     expect(of(fine)).toBeLessThan(0.15 * of(coarse));

@@ -98,6 +98,21 @@ interface Ground {
   readonly level: number | undefined;
 }
 
+/** A volume with what is uncertain of it alone, and of all that were weighed alike. */
+const volumeOf = ({
+  volume,
+  deviation,
+  calibration = 0,
+}: {
+  readonly volume: number;
+  readonly deviation: number;
+  readonly calibration?: number;
+}): Pick<FillTrial, 'volume' | 'volumeDeviation' | 'commonDeviation'> => ({
+  volume,
+  volumeDeviation: Math.sqrt(deviation * deviation - calibration * calibration),
+  ...(calibration > 0 ? { commonDeviation: calibration } : {}),
+});
+
 const inSi = (
   trial: WeighedTrial,
   numbers: Numbers,
@@ -107,7 +122,9 @@ const inSi = (
   const { inputs } = floor;
   const notes: TrialNoteCode[] = [];
   const { gross, tare, time, pressure } = numbers;
-  let held: { readonly volume: number; readonly deviation: number } | undefined;
+  let held:
+    | { readonly volume: number; readonly deviation: number; readonly calibration?: number }
+    | undefined;
   let weighing: BottleVolume | undefined;
   if (numbers.volume !== undefined) {
     const { value, deviation, lastDigit } = numbers.volume;
@@ -166,7 +183,7 @@ const inSi = (
         lane: trial.lane,
         preset: trial.preset,
         overflow: trial.overflow ?? 'none',
-        ...(held === undefined ? {} : { volume: held.volume, volumeDeviation: held.deviation }),
+        ...(held === undefined ? {} : volumeOf(held)),
         ...(time === undefined
           ? {}
           : { time: time.value, timeDeviation: time.deviation ?? time.lastDigit / rootTwelve }),
