@@ -1,10 +1,12 @@
 import { bookUnits } from '../book/book-units.ts';
 import { type Book, patchBook } from '../book/index.ts';
-import { type ShiftAnswer, shiftAnswer, shiftMove } from '../floor/shift/index.ts';
-import type { UnitSystem } from '../quantity/index.ts';
+import { type ShiftAnswer, type ShiftRecords, shiftAnswer, shiftMove } from '../floor/shift/index.ts';
+import { accept, type UnitSystem } from '../quantity/index.ts';
 import { askedInVain } from './asked-in-vain.ts';
 import type { Call, Ended } from './command.ts';
+import { cliProblem } from './problems.ts';
 import { bookIn, headingOf, readBookFile } from './read-book-file.ts';
+import { readShiftRecords } from './read-shift-records.ts';
 import { shiftDocument } from './shift-document.ts';
 import { type ShiftAsked, shiftOptions } from './shift-options.ts';
 import { shiftText } from './shift-text.ts';
@@ -22,12 +24,14 @@ const toldOf = (
   call: Call,
   world: World,
   asked: ShiftAsked,
+  recorded: ShiftRecords,
 ) => {
   const { values, flags } = call;
   const { shifts, seed, run } = asked;
   const options = {
     seed,
     shifts,
+    recorded,
     proof: flags.has('proof'),
     ...(values.format === undefined ? {} : { format: values.format }),
     ...(run === undefined ? {} : { run }),
@@ -48,7 +52,8 @@ const toldOf = (
 
 /** Prints what a whole shift does on each floor. */
 export const runShift = async (call: Call, world: World): Promise<Ended> => {
-  const path = call.operands[0] ?? '-';
+  const [path = '-', recordsPath] = call.operands;
+  if (path === '-' && recordsPath === '-') return { problems: [cliProblem('CLI_INPUT_TWICE', '-')] };
   const file = await readBookFile(path, world);
   const book = bookIn(file);
   const wrong = file.ok ? undefined : { problems: file.problems, heading: headingOf(path, file) };
@@ -59,9 +64,23 @@ export const runShift = async (call: Call, world: World): Promise<Ended> => {
   if (!('shifts' in asked)) return { problems: asked };
   const other = asked.patches.length === 0 ? undefined : patchBook(book, asked.patches);
   if (other !== undefined && !other.ok) return { problems: other.problems };
+  const floorOfTrials = call.values.floor ?? (book.floors ?? []).find(({ role }) => role === 'built on')?.tag;
+  const recorded =
+    recordsPath === undefined
+      ? accept({})
+      : await readShiftRecords(
+          recordsPath,
+          book,
+          {
+            ...(floorOfTrials === undefined ? {} : { floor: floorOfTrials }),
+            ...(call.values.format === undefined ? {} : { format: call.values.format }),
+          },
+          world,
+        );
+  if (!recorded.ok) return recorded;
   const told: ShiftTold[] = (book.floors ?? []).flatMap(({ tag }, floor) =>
     call.values.floor === undefined || call.values.floor === tag
-      ? [toldOf(book, other?.value, floor, call, world, asked)]
+      ? [toldOf(book, other?.value, floor, call, world, asked, recorded.value)]
       : [],
   );
   world.progress?.('');

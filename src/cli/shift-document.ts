@@ -15,11 +15,44 @@ const working = number.int().optional().describe('Index into the workings of the
 const owner = z.enum(owners).describe('To whom it is counted');
 
 const shownSchema = z.strictObject({ mean: number, low: number, high: number, working });
+const timeSchema = z.strictObject({ seconds: number, low: number, high: number });
 const valueSchema = z.strictObject({ value: number, working });
 
 const answerSchema = z.strictObject({
   runningRate: valueSchema.optional().describe('Bottles a second while nothing stops'),
-  stops: z.enum(['declared', 'logged', 'none']).optional().describe('How the stops are known'),
+  stops: z.enum(['declared', 'logged', 'partly', 'none']).optional().describe('How the stops are known'),
+  fillFrom: z
+    .strictObject({
+      from: z.string().describe('Floor on which the trials were made'),
+      trials: number.int(),
+      set: timeSchema.describe('Slowest lane of a set, from the opening of the lanes'),
+      byBook: number.optional().describe('What the book alone says of it, s'),
+      lanes: z.array(timeSchema.extend({ lane: z.string(), spread: number.describe('From set to set, s') })),
+    })
+    .optional()
+    .describe('Present where trials say what the fill takes'),
+  log: z
+    .strictObject({
+      runs: number.int(),
+      seconds: number,
+      causes: z.array(
+        z.strictObject({
+          cause: z.string(),
+          stops: number.int(),
+          running: number.describe('Seconds of work, or by the clock, in which they came'),
+          between: number,
+          low: number,
+          high: number,
+          clear: number,
+        }),
+      ),
+      unseen: z.array(z.string()).describe('Causes that did not come in the runs: as declared'),
+      unknown: z
+        .array(z.strictObject({ cause: z.string(), stops: number.int(), seconds: number }))
+        .describe('Causes that the book does not name on this floor: left out'),
+    })
+    .optional()
+    .describe('Present where runs were recorded with their stops'),
   missing: paths.describe('Places of the book whose absence makes the bottles of a shift unknown'),
   assumed: paths,
   problems: z.array(problemSchema).describe('Why the line cannot be run'),
@@ -241,6 +274,19 @@ const answerDocument = (answer: ShiftAnswer): z.infer<typeof answerSchema> => {
     ...holdDocument(bound),
     ...(answer.runningRate === undefined ? {} : { runningRate: answer.runningRate }),
     ...(bound.stops === undefined ? {} : { stops: bound.stops }),
+    ...(bound.fillFrom === undefined
+      ? {}
+      : { fillFrom: { ...bound.fillFrom, lanes: bound.fillFrom.lanes.map((lane) => ({ ...lane })) } }),
+    ...(bound.log === undefined
+      ? {}
+      : {
+          log: {
+            ...bound.log,
+            causes: bound.log.causes.map((cause) => ({ ...cause })),
+            unseen: [...bound.log.unseen],
+            unknown: bound.log.unknown.map((cause) => ({ ...cause })),
+          },
+        }),
     ...(answer.shifts === undefined ? {} : { shifts: answer.shifts }),
     ...(good === undefined ? {} : { good: shownDocument(good) }),
     ...(answer.goodFrom === undefined ? {} : { goodFrom: [...answer.goodFrom] as [number, number] }),

@@ -25,6 +25,7 @@ const sayer = ({ book, wishes, world }: Told) => {
     percent: (share: number): string =>
       words.say('shift.percent', { n: formatNumber(100 * share, locale, 3) }),
     seconds: (s: number): string => shown(s, 'time', { byKind: { time: 's' } }, locale, 3),
+    hours: (s: number): string => shown(s, 'time', { byKind: { time: 'h' } }, locale, 3),
     minutes: (s: number): string =>
       words.say('shift.minutes', { n: formatNumber(s / minute, locale, s < 10 * minute ? 2 : 3) }),
     name: (tag: string): string => thingName(book, tag),
@@ -188,6 +189,45 @@ const shownText = (say: Sayer, answer: ShiftAnswer, asked: ShiftAsked): readonly
   return [`  ${[first, ...more].join('; ')}`];
 };
 
+const fillLines = (say: Sayer, { bound }: ShiftAnswer): readonly string[] => {
+  const { fillFrom: told, floor } = bound;
+  if (told === undefined) return [];
+  const { set, byBook, lanes, from, trials } = told;
+  const range = { mean: say.seconds(set.seconds), low: say.seconds(set.low), high: say.seconds(set.high) };
+  return [
+    words.say(from === floor ? 'shift.fill.here' : 'shift.fill.foretold', { trials, from, ...range }),
+    ...(byBook === undefined ? [] : [words.say('shift.fill.byBook', { seconds: say.seconds(byBook) })]),
+    ...lanes.map(({ lane, seconds, low, high, spread }) =>
+      words.say('shift.fill.lane', {
+        lane,
+        mean: say.seconds(seconds),
+        low: say.seconds(low),
+        high: say.seconds(high),
+        spread: say.seconds(spread),
+      }),
+    ),
+  ];
+};
+
+const logLines = (say: Sayer, { bound: { log } }: ShiftAnswer): readonly string[] => [
+  ...(log?.causes ?? []).map(({ cause, stops, between, low, high, clear }) =>
+    words.say('shift.log.cause', {
+      cause: say.name(cause),
+      n: stops,
+      between: say.minutes(between),
+      low: say.minutes(low),
+      high: say.minutes(high),
+      clear: say.minutes(clear),
+    }),
+  ),
+  ...(log === undefined || log.unseen.length === 0
+    ? []
+    : [words.say('shift.log.unseen', { causes: log.unseen.map(say.name).join('; ') })]),
+  ...(log?.unknown ?? []).map(({ cause, stops, seconds }) =>
+    words.say('shift.log.unknown', { cause, n: stops, time: say.minutes(seconds) }),
+  ),
+];
+
 const goodLines = (say: Sayer, answer: ShiftAnswer): readonly string[] => {
   const { good, goodFrom, agreed, bound, efficiency, figures, ranDry, shifts } = answer;
   if (good === undefined || shifts === undefined) return [];
@@ -196,7 +236,12 @@ const goodLines = (say: Sayer, answer: ShiftAnswer): readonly string[] => {
     words.say('shift.good', { ...range, shifts, confidence: say.percent(bound.confidence) }),
     ...(goodFrom === undefined
       ? []
-      : [words.say('shift.from', { low: say.whole(goodFrom[0]), high: say.whole(goodFrom[1]) })]),
+      : [
+          words.say(bound.fillFrom === undefined ? 'shift.from' : 'shift.from.trials', {
+            low: say.whole(goodFrom[0]),
+            high: say.whole(goodFrom[1]),
+          }),
+        ]),
     ...(agreed === undefined
       ? []
       : [
@@ -205,7 +250,14 @@ const goodLines = (say: Sayer, answer: ShiftAnswer): readonly string[] => {
             gap: say.whole(agreed.bottles - good.mean),
           }),
         ]),
-    ...(bound.stops === undefined ? [] : [words.say(`shift.stops.${bound.stops}`)]),
+    ...(bound.stops === undefined
+      ? []
+      : [
+          words.say(`shift.stops.${bound.stops}`, {
+            n: bound.log?.runs ?? 0,
+            hours: say.hours(bound.log?.seconds ?? 0),
+          }),
+        ]),
     ...(figures === undefined
       ? []
       : [
@@ -255,7 +307,9 @@ const answerText = (
           ...bound.missing.map((path) => words.say('shift.wanted', { place: say.place(path) })),
         ]
       : []),
+    ...fillLines(say, answer),
     ...goodLines(say, answer),
+    ...logLines(say, answer),
   ];
   return [
     lines.map((line) => `  ${line}`).join('\n'),

@@ -30,11 +30,25 @@ export const shiftText: Bundle = {
     'shift.good':
       'good bottles of a shift: {mean} ({low} … {high}), mean of {shifts, plural, one {# shift} other {# shifts}} at {confidence}',
     'shift.from': 'from {low} to {high} with what the book leaves open of the fill',
+    'shift.from.trials': 'from {low} to {high} with what the trials leave open of the fill',
     'shift.agreed.carries': 'agreed {bottles} with its efficiency: it carries',
     'shift.agreed.short': 'agreed {bottles} with its efficiency: it is short by {gap}',
     'shift.agreed.unknown': 'agreed {bottles} with its efficiency: not sure enough to tell',
     'shift.stops.declared': 'stops as declared',
     'shift.stops.logged': 'stops from a log',
+    'shift.stops.partly':
+      'stops partly as logged in {n, plural, one {one run} other {# runs}} of {hours}, the others as declared',
+    'shift.log.cause':
+      'logged: {cause}, {n, plural, one {one stop} other {# stops}}, every {between} of work ({low} … {high}), {clear} each',
+    'shift.log.unseen': 'did not come in these runs, so as declared: {causes}',
+    'shift.log.unknown':
+      'left out, since the book names no such cause here: {cause}, {n, plural, one {one stop} other {# stops}}, {time}',
+    'shift.fill.here':
+      'fill by {trials, plural, one {one trial} other {# trials}} made here: the slowest lane takes {mean} ({low} … {high})',
+    'shift.fill.foretold':
+      'fill foretold from {trials, plural, one {one trial} other {# trials}} made at {from}: the slowest lane takes {mean} ({low} … {high})',
+    'shift.fill.byBook': 'the book alone says {seconds}',
+    'shift.fill.lane': 'lane {lane}: {mean} ({low} … {high}), from set to set ± {spread}',
     'shift.stops.none': 'nothing is declared to make it stand',
     'shift.ranDry':
       'the supply tank runs dry in {share} of the shifts: after {at} and {bottles} good bottles, then the fill waits for its make-up; a make-up of {makeUp} carries it, or a tank that gives {usable} more than its make-up brings in the shift',

@@ -4,12 +4,16 @@ import { type ShiftLine, timeWorth } from '../../line/shift/index.ts';
 import type { LineSolution } from '../../line/solve-line.ts';
 import { bookReader } from '../book-reader.ts';
 import { holdOf } from '../cycle-chart.ts';
+import type { Figure } from '../finding.ts';
 import { judgeFloor } from '../judge-floor.ts';
-import type { FloorSolution } from '../solve-floor.ts';
+import { type FloorSolution, solveFloor } from '../solve-floor.ts';
 import type { BoundShift, NextLoop, StepWorth } from './bound-shift.ts';
+import { loggedLine, type StopLog } from './logged-stops.ts';
 import { floorShiftProblem } from './problems.ts';
 import { shiftLineOf, stopsOfStations } from './shift-line-of.ts';
 import { lineProblemsOf, shiftProblemsOf } from './shift-problems-of.ts';
+import type { ShiftRecords } from './shift-records.ts';
+import { type TrialFill, trialFill } from './trial-fill.ts';
 
 /** A shift where the agreement names none, common practice. */
 const usualShift = 8 * 3600;
@@ -46,12 +50,26 @@ const worthOf = ({ times, period, rate, graph }: LineSolution): readonly StepWor
     return [{ step, seconds: now, gain: graph.bottles / shorter - rate, over, until }];
   });
 
-/** Whether times between stops come from a log: all that there are were measured. */
+/** s by which a set may take more or less than it was taken for, by trials, else by what the book is not sure of. */
+const fillEndsOf = (found: TrialFill | undefined, byBook: Figure | undefined): BoundShift['fillEnds'] => {
+  if (found !== undefined) {
+    const { seconds, low, high } = found.told.set;
+    return [low - seconds, high - seconds];
+  }
+  const { value, low, high } = byBook ?? {};
+  return value === undefined || low === undefined || high === undefined
+    ? undefined
+    : [low - value, high - value];
+};
+
+/** Whether times between stops come from a log: all that there are were measured, or were met in runs. */
 const stopsFrom = (
   used: ReadonlyMap<string, { readonly standing: string }>,
   stops: number,
+  log: StopLog | undefined,
 ): BoundShift['stops'] => {
   if (stops === 0) return 'none';
+  if (log !== undefined && log.causes.length > 0) return log.unseen.length > 0 ? 'partly' : 'logged';
   const between = [...used].filter(([path]) => /\/(stops|stopDevices)\/.*\/between$/.test(path));
   return between.length > 0 && between.every(([, { standing }]) => standing === 'measured')
     ? 'logged'
@@ -75,26 +93,40 @@ const cantRun = (book: Book, line: ShiftLine, { stuck, deadlock, ...solved }: Fl
  * One floor of a book as a line for a shift, with what its exact cycle says.
  *
  * Method   times, fill and index as the assessment finds them; stops, losses and room out of the book
- * Symbols  floor  its place among the floors of the book
+ * Symbols  floor     its place among the floors of the book
+ *          recorded  trials and runs of its floors: what they say of the fill and of the stops goes before what the book says
  * Returns  plain data; the line is absent where a station does not say what makes it stand, where the rate is unknown, or
  *          where the line can't run, and then says why
  * Cost     one judgement of the floor
  */
-export const bindShift = (book: Book, floor: number, format?: string): BoundShift => {
+export const bindShift = (
+  book: Book,
+  floor: number,
+  format?: string,
+  recorded: ShiftRecords = {},
+): BoundShift => {
   const reader = bookReader(book);
-  const { inputs, solution, figures } = judgeFloor(reader, floor, format);
+  const { inputs, solution: byBook, figures } = judgeFloor(reader, floor, format);
   const own = reader.scope();
   const duration = own.numberOr('/agreement/shift', 'time', usualShift);
   const confidence = own.number('/agreement/confidence', 'ratio') ?? usualConfidence;
+  const found = trialFill(reader, inputs, recorded, { byBook: byBook.fill, confidence });
+  const solution = found === undefined ? byBook : solveFloor(inputs.model, { fill: found.fill });
   const stops = stopsOfStations(own, floor);
   const declared = stops.every((each) => each.declared);
-  const line = shiftLineOf({
+  const asDeclared = shiftLineOf({
     reader: own,
     inputs,
     solution,
     duration,
     stopsAt: (station) => stops[station]?.stops ?? [],
+    deviations: found?.deviations,
   });
+  const here = (recorded.runs ?? []).filter(
+    (run) =>
+      run.floor === inputs.floor.tag && (run.format === undefined || run.format === inputs.format?.tag),
+  );
+  const { line, log } = loggedLine(book, asDeclared, here, confidence);
   const efficiency = inputs.ratePath.replace(/\/rate$/, '/efficiency');
   const agreedEfficiency = own.number(efficiency, 'ratio');
   const rateKnown = solution.line !== undefined;
@@ -103,11 +135,11 @@ export const bindShift = (book: Book, floor: number, format?: string): BoundShif
   const wanted = [...(rateKnown ? [] : (figures.runningRate?.missing ?? [])), ...missing];
   const runs = rateKnown && wanted.length === 0 && problems.length === 0;
   const count = stops.reduce((sum, each) => sum + each.stops.length, 0) + line.lineStops.length;
-  const fillTime = figures.fillTime;
+  const ends = fillEndsOf(found, figures.fillTime);
   const hold = holdOf(inputs, solution);
   const next = solution.line === undefined ? undefined : nextOf(solution.line);
   const { agreedRate } = inputs.model;
-  const known = stopsFrom(own.account.used, count);
+  const known = stopsFrom(own.account.used, count, log);
   return {
     floor: inputs.floor.tag,
     name: inputs.floor.name ?? inputs.floor.tag,
@@ -131,9 +163,9 @@ export const bindShift = (book: Book, floor: number, format?: string): BoundShif
     ...(agreedRate === undefined ? {} : { agreedRate }),
     ...(agreedEfficiency === undefined ? {} : { agreedEfficiency }),
     ...(declared && known !== undefined ? { stops: known } : {}),
-    ...(fillTime?.value === undefined || fillTime.low === undefined || fillTime.high === undefined
-      ? {}
-      : { fillEnds: [fillTime.low - fillTime.value, fillTime.high - fillTime.value] as const }),
+    ...(ends === undefined ? {} : { fillEnds: ends }),
+    ...(found === undefined ? {} : { fillFrom: found.told }),
+    ...(log === undefined ? {} : { log }),
     ...(hold === undefined ? {} : { hold }),
     ...(next === undefined ? {} : { next }),
   };

@@ -1,6 +1,8 @@
 import type { ShiftLine } from '../../line/shift/index.ts';
 import type { Problem } from '../../quantity/problem.ts';
 import type { Hold } from '../assessment.ts';
+import type { StopLog } from './logged-stops.ts';
+import type { FillFromTrials } from './trial-fill.ts';
 
 /** The loop that decides next, were the critical one out of the way. */
 export interface NextLoop {
@@ -47,8 +49,12 @@ export interface BoundShift {
   readonly agreedRun: number;
   readonly confidence: number;
   /** How the stops are known; absent where some station says nothing of its stops. */
-  readonly stops?: 'declared' | 'logged' | 'none';
-  /** s by which the fill may be shorter or longer than taken, from what the book is not sure of. */
+  readonly stops?: 'declared' | 'logged' | 'partly' | 'none';
+  /** What runs say of the stops, where some were logged. */
+  readonly log?: StopLog;
+  /** What trials say of the fill, where some do. */
+  readonly fillFrom?: FillFromTrials;
+  /** s by which the fill may be shorter or longer than taken, from what the book, or trials, are not sure of. */
   readonly fillEnds?: readonly [number, number];
   /** Places of the book that bottles a shift want, and those for which something was taken. */
   readonly missing: readonly string[];

@@ -11,16 +11,24 @@ const halvings = 40;
  * How the slowest lane of a set varies from set to set.
  *
  * Method   a free-running meter opens anywhere between two pulses: its lane takes t -+ 1/(2 k q), evenly; the set is as
- *          slow as its slowest, so F(t) = prod F_i(t)
+ *          slow as its slowest, so F(t) = prod F_i(t). Where trials told how much a lane scatters, by u(V), it is as wide
+ *          as that: t -+ sqrt(3) u(V)/q
  * Symbols  k  pulses a m3;  q  flow of the lane at its count, m3/s;  t  of a start in the middle
+ *          deviations  u(V) by lane, m3
  * Returns  quantiles less `base`; a plain time where no lane varies
  * Assumes  lanes start independently; what is not known of a lane is no spread from set to set and stays out of it
  * Cost     O(lanes) a step and halving
  */
-export const fillSpread = (system: FillSystem, row: RowFill, base: number): Draw => {
+export const fillSpread = (
+  system: FillSystem,
+  row: RowFill,
+  base: number,
+  deviations?: readonly number[],
+): Draw => {
   const lanes = row.lanes.map(({ fillTime, flowAtEnd }, i) => {
     const { phase } = system.lanes[i]!;
-    return { middle: fillTime, half: flowAtEnd > 0 ? phase / flowAtEnd : 0 };
+    const volume = Math.max(phase, Math.sqrt(3) * (deviations?.[i] ?? 0));
+    return { middle: fillTime, half: flowAtEnd > 0 ? volume / flowAtEnd : 0 };
   });
   const least = Math.max(...lanes.map(({ middle, half }) => middle - half));
   const most = Math.max(...lanes.map(({ middle, half }) => middle + half));

@@ -25,10 +25,13 @@ import type { BoundShift } from './bound-shift.ts';
 import { type LostRow, lostRows, timeByOwner } from './lost-times.ts';
 import { type ProofPlan, proofPlan, type RunMade, type RunShown, runShown } from './proof-run.ts';
 import { type ShiftChangeTried, shiftChanges, withFillBy } from './shift-changes.ts';
+import type { ShiftRecords } from './shift-records.ts';
 import { type ShiftWashing, shiftWashing } from './zone-contacts.ts';
 
 export interface ShiftOptions {
   readonly format?: string;
+  /** Trials and runs that were recorded on the floors. */
+  readonly recorded?: ShiftRecords;
   readonly seed: number;
   /** Shifts that are run; of a change a share of these, in pairs. */
   readonly shifts: number;
@@ -245,7 +248,7 @@ const rateIn = (tracer: Tracer, { runningRate, period, loop }: BoundShift): Shif
  */
 export const shiftAnswer = (book: Book, floor: number, options: ShiftOptions): ShiftAnswer => {
   const { format, seed, shifts, progress, runParts } = options;
-  const found = bindShift(book, floor, format);
+  const found = bindShift(book, floor, format, options.recorded);
   const { line, ...bound } = found;
   const tracer = makeTracer();
   const runningRate = rateIn(tracer, found);
@@ -266,10 +269,15 @@ export const shiftAnswer = (book: Book, floor: number, options: ShiftOptions): S
   const goodWith = (other: ShiftLine): number =>
     shiftFigures(other, sumsOfShifts(other, { seed, shifts: pairs, runParts })).good.mean;
   const { fillEnds } = bound;
-  const goodFrom =
-    fillEnds === undefined || fillEnds[0] === fillEnds[1]
-      ? undefined
-      : ([goodWith(withFillBy(line, fillEnds[1])), goodWith(withFillBy(line, fillEnds[0]))] as const);
+  // both ends meet the chances of the same first shifts as the fill that is taken
+  const goodBy = (seconds: number, same: number): number =>
+    good.mean + goodWith(withFillBy(line, seconds)) - same;
+  const ends = (): readonly [number, number] | undefined => {
+    if (fillEnds === undefined || fillEnds[0] === fillEnds[1]) return undefined;
+    const same = goodWith(line);
+    return [goodBy(fillEnds[1], same), goodBy(fillEnds[0], same)];
+  };
+  const goodFrom = ends();
   const before =
     tried.length === 0 || pairs < 2 ? [] : goodsOfShifts(line, { seed, shifts: pairs, runParts });
   const changes = tried.flatMap(({ line: other, ...change }, i): ChangeWorth[] => {

@@ -21,6 +21,8 @@ export interface ShiftGround {
   /** s */
   readonly duration: number;
   readonly stopsAt: (station: number) => readonly StopCause[];
+  /** Standard deviation of what a lane gives from set to set, m3, where trials told it. */
+  readonly deviations?: readonly number[] | undefined;
 }
 
 const endless = Number.POSITIVE_INFINITY;
@@ -69,7 +71,12 @@ const fillOf = (ground: ShiftGround, times: LineTimes): ShiftLine['fill'] => {
   const { fill, line, hour } = solution;
   if (fill === undefined || line === undefined || times.fill === undefined) return undefined;
   const supply = fallingSupply(fill, line.period, duration);
-  const spread = fillSpread(fill.system, fill.row, supply === undefined ? 0 : fill.row.fillTime);
+  const spread = fillSpread(
+    fill.system,
+    fill.row,
+    supply === undefined ? 0 : fill.row.fillTime,
+    ground.deviations,
+  );
   return {
     ...times.fill,
     lanes: fill.system.lanes.length,

@@ -23,3 +23,4 @@ export type { ChangeTally, ShiftPlan, ShiftTally } from './shift-tally.ts';
 export { type LineStop, type Owner, owners, type StopCause, type StopPattern } from './stop-cause.ts';
 export { type TimeWorth, timeWorth, type WorthOf } from './time-worth.ts';
 export { type ShiftTrace, traceShift } from './trace-shift.ts';
+export { workPerBottle } from './work-per-bottle.ts';

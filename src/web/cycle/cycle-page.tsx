@@ -3,6 +3,7 @@ import { GoLink } from '../shell/go-link.tsx';
 import { QuestionFrame } from '../shell/question-frame.tsx';
 import { bookPageAddress, cycleAddress } from '../shell/route.ts';
 import { untilFetched } from '../shell/until-fetched.ts';
+import { WithRecords } from '../state/kept-records.tsx';
 import { usePagePart, useWords } from '../state/page-context.ts';
 import { cycleStepNamed, cycleSteps } from './cycle-steps.ts';
 import { RunBar } from './run-bar.tsx';
@@ -33,27 +34,29 @@ export const CyclePage = ({ step: named }: { readonly step: string | undefined }
   const View = views[step];
   return (
     <div className="cycle-page" id="figures" tabIndex={-1} data-step={step}>
-      <WithShifts
-        asksWorth={step === 'hold'}
-        absent={
-          <p className="message">
-            {say('cycle.noFloor')}{' '}
-            <GoLink to={bookPageAddress(id, '/floors')}>{say('cycle.noFloor.write')}</GoLink>
-          </p>
-        }
-      >
-        <QuestionFrame
-          steps={cycleSteps}
-          step={step}
-          words="cycle"
-          addressOf={(one) => cycleAddress(id, one)}
+      <WithRecords>
+        <WithShifts
+          asksWorth={step === 'hold'}
+          absent={
+            <p className="message">
+              {say('cycle.noFloor')}{' '}
+              <GoLink to={bookPageAddress(id, '/floors')}>{say('cycle.noFloor.write')}</GoLink>
+            </p>
+          }
         >
-          <RunBar />
-          <Suspense fallback={<p className="message">{say('page.loading')}</p>}>
-            <View />
-          </Suspense>
-        </QuestionFrame>
-      </WithShifts>
+          <QuestionFrame
+            steps={cycleSteps}
+            step={step}
+            words="cycle"
+            addressOf={(one) => cycleAddress(id, one)}
+          >
+            <RunBar />
+            <Suspense fallback={<p className="message">{say('page.loading')}</p>}>
+              <View />
+            </Suspense>
+          </QuestionFrame>
+        </WithShifts>
+      </WithRecords>
     </div>
   );
 };

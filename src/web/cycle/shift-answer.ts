@@ -5,6 +5,7 @@ import {
   type BoundShift,
   bindShift,
   type ShiftChangeTried,
+  type ShiftRecords,
   type ShiftWashing,
   shiftChanges,
   shiftWashing,
@@ -30,6 +31,8 @@ export interface ShiftQuestion {
   readonly floor: string;
   readonly format?: string;
   readonly seed: number;
+  /** Trials and runs that were recorded on the floors. */
+  readonly recorded?: ShiftRecords;
   /** How many shifts are run; the first few are told at once. */
   readonly shifts: number;
   /** What the shifts themselves give, or what each change of them does. */
@@ -134,8 +137,8 @@ function* worthAnswers(
 
 /** The answer to a question, told again whenever more of it is there. */
 export function* shiftAnswers(question: ShiftQuestion): Generator<ShiftAnswer> {
-  const { book, floor, format, index } = question;
-  const ground = bindShift(book, placeOf(book, floor), format);
+  const { book, floor, format, index, recorded } = question;
+  const ground = bindShift(book, placeOf(book, floor), format, recorded);
   if (ground.line === undefined) {
     yield { ground, worth: [], progress: 1, done: true };
     return;

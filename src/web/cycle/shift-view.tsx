@@ -7,6 +7,7 @@ import { tankForRun } from '../../sheets/rate/tank-for-run.ts';
 import { GoLink } from '../shell/go-link.tsx';
 import { sheetAddress } from '../shell/route.ts';
 import { usePageState, useWords } from '../state/page-context.ts';
+import { GroundLines } from './ground-lines.tsx';
 import { LostMinutes } from './lost-minutes.tsx';
 import { minutesText } from './minutes-text.ts';
 import type { ShiftAnswer } from './shift-answer.ts';
@@ -100,6 +101,7 @@ const Head = ({ side }: { readonly side: SideShifts }): ReactElement => {
           high: number(figures.goodCounts.at(-1)?.good ?? 0),
         })}
       </p>
+      <GroundLines ground={ground} />
       <RanDry answer={answer} />
       {firstGoods !== undefined && firstGoods.length > 1 && (
         <p className="small">

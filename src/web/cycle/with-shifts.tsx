@@ -9,7 +9,12 @@ import {
 } from 'react';
 import type { Book } from '../../book/index.ts';
 import type { FloorAssessment } from '../../floor/assessment.ts';
+import type { ShiftRecords } from '../../floor/shift/index.ts';
+import { allowancesOf } from '../../record/allowances.ts';
+import { loggedRunsOf } from '../../record/logged-runs.ts';
+import { trialsOf } from '../../record/trials.ts';
 import { useFacing } from '../floors/use-facing.ts';
+import { useKeptRecords } from '../state/kept-records.tsx';
 import { usePage, usePagePart } from '../state/page-context.ts';
 import type { ChangeWorth, ShiftAnswer, ShiftQuestion } from './shift-answer.ts';
 import { shiftsInWorker } from './shifts-in-worker.ts';
@@ -133,6 +138,19 @@ export const useAnswers = (
 const isOver = (answer: ShiftAnswer | 'failed' | undefined): boolean =>
   answer !== undefined && (answer === 'failed' || answer.done);
 
+/** Trials and runs of the book's floors; undefined while there are none, so that nothing is run twice for their sake. */
+const useRecorded = (): ShiftRecords | undefined => {
+  const { records } = useKeptRecords();
+  return useMemo(() => {
+    const found = {
+      trials: trialsOf(records),
+      allowances: allowancesOf(records),
+      runs: loggedRunsOf(records),
+    };
+    return found.trials.length + found.runs.length === 0 ? undefined : found;
+  }, [records]);
+};
+
 /** The shifts of the facing floors, run as soon as the page is there and afresh when the book changes. */
 export const WithShifts = ({
   asksWorth,
@@ -152,6 +170,7 @@ export const WithShifts = ({
   const [turn, setTurn] = useState(0);
   const book = facing?.book;
   const format = facing?.assessment.format;
+  const recorded = useRecorded();
   const tags = facing?.floors.map(({ floor }) => floor).join('\n');
   // biome-ignore lint/correctness/useExhaustiveDependencies: `turn` asks the same question once more
   const questions = useMemo(
@@ -163,9 +182,10 @@ export const WithShifts = ({
             book,
             floor,
             ...(format === undefined || format === '' ? {} : { format }),
+            ...(recorded === undefined ? {} : { recorded }),
             ...choice,
           })),
-    [book, tags, format, choice, turn],
+    [book, tags, format, recorded, choice, turn],
   );
   const runs = useAnswers(questions);
   const ran = questions?.every(({ floor }) => isOver(runs.answers[floor])) === true;

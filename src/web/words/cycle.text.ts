@@ -35,6 +35,20 @@ export const cycleWords: Bundle = {
     'cycle.bottles': 'bottles',
     'cycle.mean': 'mean of many shifts: {low} to {high} with {share}',
     'cycle.single': 'single shifts gave {low} to {high}',
+    'cycle.fill.here': 'Fill by {n, plural, one {one trial} other {# trials}} made here',
+    'cycle.fill.foretold': 'Fill foretold from {n, plural, one {one trial} other {# trials}} made at {from}',
+    'cycle.fill.set': 'the slowest lane takes {mean} s ({low} to {high})',
+    'cycle.stops.declared': 'stops as the book declares them',
+    'cycle.stops.logged': 'stops as they were logged',
+    'cycle.stops.partly':
+      'stops partly as logged in {n, plural, one {one run} other {# runs}} of {hours} h, the others as the book declares them',
+    'cycle.stops.none': 'nothing is declared to make it stand',
+    'cycle.log': '{n, plural, one {One cause} other {# causes}} as logged',
+    'cycle.log.cause':
+      '{n, plural, one {one stop} other {# stops}}, every {between} of work ({low} to {high}), {clear} each',
+    'cycle.log.unseen': 'Did not come in these runs, so as declared: {causes}',
+    'cycle.log.unknown':
+      'Left out, since the book names no such cause here: {cause}, {n, plural, one {one stop} other {# stops}}, {time}',
     'cycle.ranDry':
       'The supply tank runs dry in {share} of the shifts: after {at} and {bottles} good bottles; from then on the fill waits for its make-up. What would carry it:',
     'cycle.ranDry.tank': 'a tank that gives {volume} more than its make-up brings in the shift',
