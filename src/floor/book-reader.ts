@@ -2,13 +2,7 @@ import type { Book } from '../book/index.ts';
 import { valueAt } from '../book/value-at.ts';
 import type { Kind } from '../quantity/kinds.ts';
 import { type Reading, readEntry } from '../quantity/read-entry.ts';
-import { type Looked, partOf, standingAt, watchedBook } from './looked-at.ts';
-
-/** What was made of a book, and the parts that were looked at for it. */
-interface Kept {
-  readonly value: unknown;
-  readonly looked: Looked;
-}
+import { type Kept, partOf, type Watch, watchOver } from './looked-at.ts';
 
 /** What was read at a place, if anything readable stands there, and the part of the book that it is in. */
 interface ReadPlace {
@@ -59,7 +53,7 @@ export interface BookReader {
    */
   readonly kept: <T>(key: string, make: () => T) => T;
   /** The same where it has been made by now. */
-  readonly keptBefore: <T>(key: string) => T | undefined;
+  readonly keptByNow: <T>(key: string) => T | undefined;
   /** What has been read and found of this one, for a book like it. */
   readonly soFar: ReadBefore;
   /** The same book with an account of its own. */
@@ -105,55 +99,6 @@ interface Source {
   readonly watch: Watch;
 }
 
-/** Which parts of a book are looked at while something is made of it. */
-interface Watch {
-  /** The book, watched. */
-  readonly book: Book;
-  readonly look: (part: string) => void;
-  readonly during: (make: () => unknown) => Kept;
-  /** Whether what was looked at stands there still; it is then looked at again by whoever asks. */
-  readonly holds: (looked: Looked) => boolean;
-  readonly lookAgain: (looked: Looked) => void;
-}
-
-const watchOver = (book: Book): Watch => {
-  const standing = new Map<string, unknown>();
-  const standingNow = (part: string): unknown => {
-    let found = standing.get(part);
-    if (found === undefined && !standing.has(part)) {
-      found = standingAt(book, part);
-      standing.set(part, found);
-    }
-    return found;
-  };
-  let looked: Map<string, unknown> | undefined;
-  const look = (part: string): void => {
-    if (looked !== undefined && !looked.has(part)) looked.set(part, standingNow(part));
-  };
-  const lookAgain = (at: Looked): void => {
-    for (const [part, value] of at) looked?.set(part, value);
-  };
-  return {
-    book: watchedBook(book, look),
-    look,
-    lookAgain,
-    during: (make) => {
-      const around = looked;
-      const own = new Map<string, unknown>();
-      looked = own;
-      try {
-        return { value: make(), looked: own };
-      } finally {
-        looked = around;
-      }
-    },
-    holds: (at) => {
-      for (const [part, value] of at) if (standingNow(part) !== value) return false;
-      return true;
-    },
-  };
-};
-
 const readerOver = (source: Source, changes: ReadonlyMap<string, number>, account: Account): BookReader => {
   const { soFar, before, same, watch } = source;
   const { book, readings } = soFar;
@@ -179,7 +124,7 @@ const readerOver = (source: Source, changes: ReadonlyMap<string, number>, accoun
   };
   const assume = (path: string, taken?: number): void => void account.assumed.set(path, taken);
   const miss = (path: string): void => void account.missing.add(path);
-  const keptBefore = <T>(key: string): T | undefined => {
+  const keptByNow = <T>(key: string): T | undefined => {
     const found = soFar.kept.get(key);
     if (found !== undefined) watch.lookAgain(found.looked);
     return found?.value as T | undefined;
@@ -195,7 +140,7 @@ const readerOver = (source: Source, changes: ReadonlyMap<string, number>, accoun
     found: soFar.found,
     before,
     soFar,
-    keptBefore,
+    keptByNow,
     kept: <T>(key: string, make: () => T): T => {
       if (!soFar.kept.has(key)) {
         const earlier = before?.kept.get(key);
@@ -204,7 +149,7 @@ const readerOver = (source: Source, changes: ReadonlyMap<string, number>, accoun
           earlier !== undefined && watch.holds(earlier.looked) ? earlier : watch.during(make),
         );
       }
-      return keptBefore<T>(key) as T;
+      return keptByNow<T>(key) as T;
     },
     numberOr: (path, kind, assumed) => {
       const found = number(path, kind);

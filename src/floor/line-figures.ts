@@ -18,4 +18,4 @@ export const lineFindings = (reader: BookReader, where: Where): LineFindings =>
 
 /** Figures of the line on a floor: those of its own question where that was worked out, with the workings behind them. */
 export const lineFigures = (reader: BookReader, where: Where): LineFindings['figures'] =>
-  (reader.keptBefore<Pick<LineFindings, 'figures'>>(lineKey(where)) ?? lineFindings(reader, where)).figures;
+  (reader.keptByNow<Pick<LineFindings, 'figures'>>(lineKey(where)) ?? lineFindings(reader, where)).figures;

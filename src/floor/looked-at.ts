@@ -27,7 +27,7 @@ export const partOf = (path: string): string => {
 };
 
 /** What stands at a part of a book: the part itself, of which nothing is ever changed in place, or its names as one text. */
-export const standingAt = (book: Book, part: string): unknown => {
+const standingAt = (book: Book, part: string): unknown => {
   if (!part.endsWith(namesMark)) return valueAt(book, part);
   const of = valueAt(book, part.slice(0, -1));
   if (Array.isArray(of)) return of.length;
@@ -76,7 +76,7 @@ const watched = <T extends object>(
  * Symbols  look  is told the place of each part when it is looked at, there or not
  * Returns  a book that reads like the first; its parts are those of the first, so that they can be told to be the very same
  */
-export const watchedBook = (book: Book, look: (part: string) => void): Book => {
+const watchedBook = (book: Book, look: (part: string) => void): Book => {
   const { line, floors } = book;
   const each = <T extends object>(list: readonly T[], path: string): readonly T[] =>
     list.map((one, i) => watched(one, `${path}/${i}`, look));
@@ -93,4 +93,60 @@ export const watchedBook = (book: Book, look: (part: string) => void): Book => {
         }),
     ...(floors === undefined ? {} : { floors: each(floors, '/floors') }),
   });
+};
+
+/** What was made of a book, and the parts that were looked at for it. */
+export interface Kept {
+  readonly value: unknown;
+  readonly looked: Looked;
+}
+
+/** Which parts of a book are looked at while something is made of it. */
+export interface Watch {
+  /** The book, watched. */
+  readonly book: Book;
+  readonly look: (part: string) => void;
+  readonly during: (make: () => unknown) => Kept;
+  /** Whether what was looked at stands there still; it is then looked at again by whoever asks. */
+  readonly holds: (looked: Looked) => boolean;
+  readonly lookAgain: (looked: Looked) => void;
+}
+
+/** Watches over a book, so that what is made of it can be told to hold for another. */
+export const watchOver = (book: Book): Watch => {
+  const standing = new Map<string, unknown>();
+  const standingNow = (part: string): unknown => {
+    let found = standing.get(part);
+    if (found === undefined && !standing.has(part)) {
+      found = standingAt(book, part);
+      standing.set(part, found);
+    }
+    return found;
+  };
+  let looked: Map<string, unknown> | undefined;
+  const look = (part: string): void => {
+    if (looked !== undefined && !looked.has(part)) looked.set(part, standingNow(part));
+  };
+  const lookAgain = (at: Looked): void => {
+    for (const [part, value] of at) looked?.set(part, value);
+  };
+  return {
+    book: watchedBook(book, look),
+    look,
+    lookAgain,
+    during: (make) => {
+      const around = looked;
+      const own = new Map<string, unknown>();
+      looked = own;
+      try {
+        return { value: make(), looked: own };
+      } finally {
+        looked = around;
+      }
+    },
+    holds: (at) => {
+      for (const [part, value] of at) if (standingNow(part) !== value) return false;
+      return true;
+    },
+  };
 };
