@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { largestStart } from './largest-start.ts';
+import { largestStart, largestStartPhasors } from './largest-start.ts';
 
 const phasorSum = (a: number, angleA: number, b: number, angleB: number): number =>
   Math.hypot(a * Math.cos(angleA) + b * Math.cos(angleB), a * Math.sin(angleA) + b * Math.sin(angleB));
@@ -11,6 +11,20 @@ it('two currents of whatever power factor never add to more as phasors', () => {
   fc.assert(
     fc.property(current, angle, current, angle, (a, angleA, b, angleB) => {
       expect(phasorSum(a, angleA, b, angleB)).toBeLessThanOrEqual(largestStart(a, b) * (1 + 1e-12));
+    }),
+  );
+});
+
+it('what both take of a feeder as one is what each takes of it alone, together', () => {
+  const current = fc.double({ min: 0, max: 1000, noNaN: true });
+  const factor = fc.double({ min: 0.05, max: 1, noNaN: true });
+  const taken = (amperes: number, cos: number) =>
+    amperes * (0.7 * cos + 0.1 * Math.sqrt(Math.max(0, 1 - cos * cos)));
+  fc.assert(
+    fc.property(current, factor, current, factor, (running, runs, start, starts) => {
+      const both = largestStartPhasors(running, runs, start, starts);
+      const apart = taken(running, runs) + taken(start, starts);
+      expect(Math.abs(taken(both.current, both.powerFactor) - apart)).toBeLessThan(1e-5 * (1 + apart));
     }),
   );
 });

@@ -8,8 +8,14 @@ export const largestStartText: SheetText = {
     inputs: {
       running: 'Current of all others while they run',
       start: 'Starting current of the largest motor',
+      runningFactor: 'Power factor of all others',
+      startFactor: 'Power factor of the start',
     },
-    outputs: { current: 'Line current while it starts' },
+    outputs: {
+      current: 'Line current while it starts, added as numbers',
+      phasors: 'The same, each at its own power factor',
+      powerFactor: 'Power factor of both together',
+    },
     notes: notesOf('CAUTION_ELECTRICAL', 'SUM_CONSERVATIVE', 'START_ASK_UTILITY'),
   },
 };

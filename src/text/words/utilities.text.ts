@@ -236,6 +236,7 @@ const figures: Readonly<Record<string, string>> = {
   feederSizeAid: 'feeder that would do, a check aid',
   protectionAid: 'protection that would do, a check aid',
   faultByPoints: 'fault current, point to point',
+  unbalanceDerating: 'share of their plate that motors may give at this unbalance',
   motorCurrent: 'current of the motor',
   speedRatio: 'speed against the plate',
   voltsPerHertz: 'volts per hertz against the plate',

@@ -95,7 +95,7 @@ export const feederImpedance = (c: Calculation, temperature?: number) =>
       : { resistance, reactance: { value: usualReactance, from: { path, assumed: true } } satisfies Known };
   });
 
-const dropOf = (c: Calculation, current: Known | undefined, powerFactor: number) => {
+const dropOf = (c: Calculation, current: Known | undefined, powerFactor: Known | undefined) => {
   const path = `${c.floorPath}/power`;
   const impedance = feederImpedance(c);
   return c.run(voltageDropSheet, {
@@ -104,14 +104,19 @@ const dropOf = (c: Calculation, current: Known | undefined, powerFactor: number)
     length: c.needed(`${path}/feeder/length`, 'length'),
     resistance: impedance?.resistance,
     reactance: impedance?.reactance,
-    powerFactor: { value: powerFactor, from: { path: `${path}/feeder`, assumed: true } },
+    powerFactor,
     parallel: parallelOf(c),
   });
 };
 
+const usual = (c: Calculation, powerFactor: number): Known => ({
+  value: powerFactor,
+  from: { path: `${c.floorPath}/power/feeder`, assumed: true },
+});
+
 /** Drop along the feeder while everything runs. */
 export const runningDrop = (c: Calculation) =>
-  c.once('runningDrop', (c) => dropOf(c, feederRunning(c), usualPowerFactor));
+  c.once('runningDrop', (c) => dropOf(c, feederRunning(c), usual(c, usualPowerFactor)));
 
 /** Drop along the feeder while the largest motor that starts on the line itself does so, the others running. */
 export const startingDrop = (c: Calculation) =>
@@ -139,8 +144,10 @@ export const startingDrop = (c: Calculation) =>
     const together = c.run(largestStartSheet, {
       running: feederRunning(c),
       start: onFloorSide(c, largest),
-    })?.current;
-    return dropOf(c, together, startPowerFactor);
+      runningFactor: usual(c, usualPowerFactor),
+      startFactor: usual(c, startPowerFactor),
+    });
+    return dropOf(c, together?.phasors, together?.powerFactor);
   });
 
 const squareMillimetre = 1e-6;

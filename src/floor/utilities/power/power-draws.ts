@@ -3,6 +3,7 @@ import { conductorIecSheet } from '../../../sheets/power/conductor-iec.ts';
 import { conductorUsSheet } from '../../../sheets/power/conductor-us.ts';
 import { energyShiftSheet } from '../../../sheets/power/energy-shift.ts';
 import { standardDeviceSheet } from '../../../sheets/power/standard-device.ts';
+import { unbalanceDeratingSheet } from '../../../sheets/power/unbalance-derating.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
 import type { Draw } from '../need.ts';
@@ -11,6 +12,8 @@ import { faultByPoints } from './fault.ts';
 import { feederDemand, feederRunning, machineSupplyUs, motorCurrent } from './machine-load.ts';
 import { motorHere } from './motor-needs.ts';
 import { ampacityEdition, rulesOf } from './rule-set.ts';
+import { largestDrive } from './supply-voltage.ts';
+import { voltageUnbalance } from './voltage-unbalance.ts';
 
 /** Motors of small machines, where nobody gave it; memory. */
 const usualEfficiency = 0.8;
@@ -85,6 +88,15 @@ const energy = (c: Calculation): Known | undefined => {
   })?.energy;
 };
 
+/** Share of its plate that a motor may give at the unbalance that was read. */
+const derating = (c: Calculation): Known | undefined => {
+  const largest = largestDrive(c);
+  return c.run(unbalanceDeratingSheet, {
+    unbalance: voltageUnbalance(c)?.nema,
+    power: largest === undefined ? undefined : c.needed(`${largest}/power`, 'power'),
+  })?.factor;
+};
+
 /** Figures of the power that nothing is held against. */
 export const powerDraws = (book: Book): readonly Draw[] => {
   const { drives = [], heaters = [], loads = [] } = book.line ?? {};
@@ -102,6 +114,7 @@ export const powerDraws = (book: Book): readonly Draw[] => {
     { id: 'feederSizeAid', utility, kind: 'conductorArea', answer: conductorAid },
     { id: 'protectionAid', utility, kind: 'current', answer: deviceAid },
     { id: 'faultByPoints', utility, kind: 'current', answer: faultByPoints },
+    { id: 'unbalanceDerating', utility, kind: 'ratio', answer: derating },
     ...drives.flatMap((drive, i): Draw[] => [
       { id: 'motorCurrent', of: drive.tag, utility, kind: 'current', answer: (c) => motorCurrent(c, i) },
       ...(drive.inverter === true

@@ -1,7 +1,6 @@
 import type { Book } from '../../../book/index.ts';
 import { type Earthing, earthingSheet } from '../../../sheets/power/earthing.ts';
 import { standardRatings } from '../../../sheets/power/standard-ratings.ts';
-import { voltageUnbalanceSheet } from '../../../sheets/power/voltage-unbalance.ts';
 import { writtenAt, writtenPatch } from '../../remedies/written-value.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
@@ -14,6 +13,7 @@ import { motorNeeds } from './motor-needs.ts';
 import { rulesOf } from './rule-set.ts';
 import { stepTransformerLever, stepTransformerNeed } from './step-transformer.ts';
 import { voltageAnswer } from './supply-voltage.ts';
+import { betweenLines, voltageUnbalance } from './voltage-unbalance.ts';
 
 /** What a feeder may lose: NEC 215.2 informational note and IEC 60364-5-52 annex G both name 5 % in all. */
 const usualDrop = 0.05;
@@ -24,20 +24,10 @@ const unbalanceAllowed = { iec: 0.02, us: 0.01 } as const;
 
 const said = (value: number, path: string): Known => ({ value, from: { path, assumed: true } });
 
-/** Place of the last reading of the three voltages. */
-const betweenLines = (c: Calculation): string | undefined => {
-  const readings = c.book.floors![c.floor]!.power?.readings ?? [];
-  const last = readings.findLastIndex((reading) => reading.between !== undefined);
-  return last < 0 ? undefined : `${c.floorPath}/power/readings/${last}/between`;
-};
-
 const unbalanceAnswer = (c: Calculation): Answer => {
   const rules = rulesOf(c);
-  const path = betweenLines(c);
-  if (path === undefined) c.miss(`${c.floorPath}/power/readings`);
-  if (path === undefined || rules === undefined) return {};
-  const at = (i: number): Known | undefined => c.needed(`${path}/${i}`, 'voltage');
-  const unbalance = c.run(voltageUnbalanceSheet, { first: at(0), second: at(1), third: at(2) });
+  const unbalance = voltageUnbalance(c);
+  if (rules === undefined) return {};
   return {
     demand: said(unbalanceAllowed[rules], '/agreement/electrical/ruleSet'),
     have: rules === 'us' ? unbalance?.nema : unbalance?.sequence,

@@ -8,7 +8,7 @@ import { motorHere } from './motor-needs.ts';
 import { rulesOf } from './rule-set.ts';
 
 /** Place of the motor whose plate stands for the line: the largest of those that the supply itself turns. */
-const largestDrive = (c: Calculation): string | undefined => {
+export const largestDrive = (c: Calculation): string | undefined => {
   const drives = c.book.line?.drives ?? [];
   let best: { path: string; power: number } | undefined;
   const straight = drives.some(({ inverter }) => inverter !== true);
