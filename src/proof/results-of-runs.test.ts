@@ -122,6 +122,22 @@ describe('a lot that was weighed', () => {
     expect(contents([lot(960 + 1900)]).state).toBe('failed');
   });
 
+  it('of fewer than the tables reach is judged by the plan that was written down with it', () => {
+    const oiml = demoWith(
+      { path: '/agreement/contents/rule', value: 'OIML R 87' },
+      { path: '/floors/1/liquid/product', value: 'WATER' },
+    );
+    const few = (more: object): Said => {
+      const said = lot(960 + 2010);
+      const { packages, ...body } = said.body as { readonly packages: readonly unknown[] };
+      return { ...said, body: { ...body, size: 60, packages: packages.slice(0, 20), ...more } };
+    };
+    const of = (more: object) =>
+      checkOf(floorOf(proofOf(oiml, recorded([few(more)])), 'LARKMOOR'), 'contents FLAGON-2L').inForce;
+    expect(of({})).toBeUndefined();
+    expect(of({ plan: '20; 0.64; 1', edition: '2016' })?.result.seen).toBe(true);
+  });
+
   it('is named by a try that says under which conditions it was filled, and stands for it', () => {
     const { check } = checkOf(floorOf(proofOf(book), 'LARKMOOR'), 'contents FLAGON-2L');
     const tried = (from: string): Said => ({

@@ -30,6 +30,11 @@ export const shareText = fits(
   'a share, such as 3 % ± 1 %',
   (v) => typeof v === 'string' && readEntry(v, 'ratio', { path: '' }).ok,
 );
+/** A plan of a sample as a person types it out of a standard. */
+export const planText = fits(
+  'packages; factor; short, such as 12; 0.826; 1',
+  (v) => typeof v === 'string' && /^\s*\d{1,6}\s*;\s*\d{1,2}(\.\d{1,6})?\s*;\s*\d{1,6}\s*$/.test(v),
+);
 export const token = fits('an id: letters, digits and . _ : -', isToken);
 /** A place of a book, or of a thing of it; the empty one is the whole. */
 export const pointer = fits(

@@ -7,6 +7,7 @@ import {
   moment,
   oneOf,
   placeWithin,
+  planText,
   pointer,
   share,
   shareText,
@@ -100,6 +101,12 @@ export const lotParts = {
     resolution: text,
     conditions: text,
     remark: text,
+    /** What its rule wants typed in, since no copy of it is held, and the edition in which it was read. */
+    variation: text,
+    tareSample: count,
+    plan: planText,
+    table: oneOf('Australia', 'New Zealand'),
+    edition: text,
   },
 } as const;
 

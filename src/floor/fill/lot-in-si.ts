@@ -9,9 +9,10 @@ import { type AgreedContents, agreedContents, referenceOf } from './agreed-conte
 import { fillProblem } from './problems.ts';
 import { densityAt } from './product-density.ts';
 import { typedNumber } from './typed-number.ts';
+import { typedPlan } from './typed-plan.ts';
 import type { WeighedLot } from './weighed.ts';
 
-/** In the place of what the agreement says. */
+/** In the place of what the agreement, or the lot itself, says. */
 export interface LotAsk {
   readonly rule?: ContentsRule;
   readonly edition?: string;
@@ -77,6 +78,26 @@ const densityOf = (
   return value === undefined || reference === undefined ? undefined : { value, temperature: reference };
 };
 
+/** What the rule wants typed in: as it is asked, else as it was written down with the lot. */
+const typedIn = (
+  lot: WeighedLot,
+  ask: LotAsk,
+  problems: Problem[],
+): Pick<LotInSi, 'variation' | 'tareSample' | 'table' | 'typedPlan'> => {
+  const written = lot.variation === undefined ? undefined : typedNumber(lot.variation, 'volume', 'variation');
+  if (written?.ok === false) problems.push(...written.problems);
+  const variation = ask.variation ?? (written?.ok ? written.value.value : undefined);
+  const tareSample = ask.tareSample ?? lot.tareSample;
+  const table = ask.table ?? lot.table;
+  const plan = ask.typedPlan ?? (lot.plan === undefined ? undefined : typedPlan(lot.plan));
+  return {
+    ...(variation === undefined ? {} : { variation }),
+    ...(tareSample === undefined ? {} : { tareSample }),
+    ...(table === undefined ? {} : { table }),
+    ...(plan === undefined ? {} : { typedPlan: plan }),
+  };
+};
+
 /**
  * A lot as plain numbers for its rule: label and rule from the book, masses as they were typed.
  *
@@ -117,9 +138,10 @@ export const lotInSi = (book: Book, lot: WeighedLot, ask: LotAsk = {}): Result<L
   const division =
     lot.resolution === undefined ? undefined : typedNumber(lot.resolution, 'mass', 'resolution');
   if (division?.ok === false) problems.push(...division.problems);
+  const typed = typedIn(lot, ask, problems);
   if (problems.length > 0) return refuse(...problems);
   if (rule === undefined) return accept({ agreed });
-  const edition = ask.edition ?? agreed.edition;
+  const edition = ask.edition ?? lot.edition ?? agreed.edition;
   return accept({
     agreed,
     lot: {
@@ -134,11 +156,8 @@ export const lotInSi = (book: Book, lot: WeighedLot, ask: LotAsk = {}): Result<L
       ...(tares.length === 0 ? {} : { tares: tares.map((one) => one!) }),
       ...(density === undefined ? {} : { density }),
       ...(agreed.referenceTemperature === undefined ? {} : { agreedReference: agreed.referenceTemperature }),
-      ...(ask.variation === undefined ? {} : { variation: ask.variation }),
+      ...typed,
       ...(edition === undefined ? {} : { edition }),
-      ...(ask.tareSample === undefined ? {} : { tareSample: ask.tareSample }),
-      ...(ask.table === undefined ? {} : { table: ask.table }),
-      ...(ask.typedPlan === undefined ? {} : { typedPlan: ask.typedPlan }),
       ...(division?.ok ? { scale: { division: division.value.value } } : {}),
     },
   });

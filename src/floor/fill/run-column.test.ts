@@ -13,8 +13,8 @@ const walled = (elasticity: string): Book => {
   const patches = (demo.value.floors![there]!.supply!.run ?? []).flatMap((piece, i): Patch[] =>
     piece.kind === 'pipe'
       ? [
-          { op: 'set', path: `/floors/${there}/supply/run/${i}/wall`, value: '2 mm' },
-          { op: 'set', path: `/floors/${there}/supply/run/${i}/elasticity`, value: elasticity },
+          { op: 'put', path: `/floors/${there}/supply/run/${i}/wall`, value: '2 mm' },
+          { op: 'put', path: `/floors/${there}/supply/run/${i}/elasticity`, value: elasticity },
         ]
       : [],
   );

@@ -93,10 +93,22 @@ type Circumstances = Pick<WeighedTrial, 'row' | 'lanesOpen' | 'throttled' | 'aft
 interface Ground {
   readonly reader: BookReader;
   readonly floor: FillFloor;
+  /** Density of a product at a temperature, kg/m3. */
+  readonly densityAt: (temperature: number, product: string | undefined) => number | undefined;
   readonly tares: Tares | undefined;
   /** m3 */
   readonly level: number | undefined;
 }
+
+/** The same temperature is read at bottle after bottle: each is looked up once. */
+const densitiesOf = (reader: BookReader, { inputs }: FillFloor): Ground['densityAt'] => {
+  const found = new Map<string, number | undefined>();
+  return (temperature, product) => {
+    const key = `${temperature} ${product ?? ''}`;
+    if (!found.has(key)) found.set(key, densityAt(reader, inputs, temperature, product));
+    return found.get(key);
+  };
+};
 
 /** A volume with what is uncertain of it alone, and of all that were weighed alike. */
 const volumeOf = ({
@@ -117,7 +129,7 @@ const inSi = (
   trial: WeighedTrial,
   numbers: Numbers,
   at: number,
-  { reader, floor, tares, level }: Ground,
+  { reader, floor, densityAt, tares, level }: Ground,
 ): { readonly made: TrialInSi; readonly notes: readonly TrialNoteCode[] } | Problem => {
   const { inputs } = floor;
   const notes: TrialNoteCode[] = [];
@@ -156,7 +168,7 @@ const inSi = (
               division: numbers.resolution?.value ?? gross.lastDigit,
               temperature,
               temperatureWidth: own === undefined ? floorTemperature : ownTemperature,
-              densityAt: (warm) => densityAt(reader, inputs, warm, trial.product),
+              densityAt: (warm) => densityAt(warm, trial.product),
             });
       if (weighing === undefined) notes.push('densityMissing');
       held = weighing;
@@ -226,6 +238,7 @@ export const trialsInSi = (
   const read = given.map((trial) => numbersOf(trial));
   const tares = usualTare(read.map(({ numbers }) => numbers));
   const level = floor.inputs.model.level;
+  const ground: Ground = { reader, floor, densityAt: densitiesOf(reader, floor), tares, level };
   const trials: TrialInSi[] = [];
   const notes: TrialNote[] = [];
   const refused: TrialRefused[] = [];
@@ -241,7 +254,7 @@ export const trialsInSi = (
       notes.push({ code: 'otherProduct', trial: at });
       continue;
     }
-    const result = inSi(trial, numbers, at, { reader, floor, tares, level });
+    const result = inSi(trial, numbers, at, ground);
     if ('code' in result) refused.push({ trial: at, problems: [result] });
     else {
       trials.push(result.made);

@@ -80,4 +80,10 @@ export interface WeighedLot {
   readonly resolution?: string;
   readonly conditions?: string;
   readonly remark?: string;
+  /** What its rule wanted typed in, and the edition in which it was read. */
+  readonly variation?: string;
+  readonly tareSample?: number;
+  readonly plan?: string;
+  readonly table?: 'Australia' | 'New Zealand';
+  readonly edition?: string;
 }

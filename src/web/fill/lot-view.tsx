@@ -1,4 +1,4 @@
-import { type ReactElement, useMemo, useState } from 'react';
+import { type ReactElement, type ReactNode, useMemo, useState } from 'react';
 import { judgeLot, type LotJudgement } from '../../fill/judge-lot.ts';
 import type { Step } from '../../fill/worksheet.ts';
 import { type LotRead, lotInSi, typedPlan } from '../../floor/fill/index.ts';
@@ -16,14 +16,14 @@ import { useFillPlace } from './fill-place.tsx';
 import { LotControl } from './lot-control-part.tsx';
 import { LotForm } from './lot-form.tsx';
 import { LotStrip } from './lot-strip.tsx';
+import { isTable, type LotTyped, lotWithTyped } from './lot-with-typed.ts';
 import { readVolume } from './read-volume.ts';
 import { stepAddress } from './step-address.ts';
 
-const typed = ['variation', 'tareSample', 'table', 'plan', 'edition'] as const;
-type Texts = { readonly rule?: ContentsRule } & Readonly<Partial<Record<(typeof typed)[number], string>>>;
+type Texts = { readonly rule?: ContentsRule } & LotTyped;
 
 /** What a rule wants typed in, since no copy of it is held. */
-const wantedBy = (rule: string | undefined): readonly (typeof typed)[number][] =>
+const wantedBy = (rule: string | undefined): readonly (keyof LotTyped)[] =>
   rule === 'NIST Handbook 133'
     ? ['variation', 'tareSample', 'edition']
     : rule === 'OIML R 87'
@@ -124,7 +124,7 @@ const LotAnswer = ({ lot, texts }: { readonly lot: RecordedLot; readonly texts: 
       ...(variation === undefined ? {} : { variation }),
       ...(tareSample === undefined || !(tareSample >= 1) ? {} : { tareSample: Math.round(tareSample) }),
       ...(plan === undefined ? {} : { typedPlan: plan }),
-      ...(texts.table === 'New Zealand' ? { table: texts.table } : {}),
+      ...(isTable(texts.table) ? { table: texts.table } : {}),
     });
     if (!inSi.ok) return { read: undefined, judgement: undefined, problems: inSi.problems };
     const { lot: plain } = inSi.value;
@@ -158,6 +158,29 @@ const LotAnswer = ({ lot, texts }: { readonly lot: RecordedLot; readonly texts: 
       )}
       <LotControl judgement={judgement} lot={read.lot} />
     </>
+  );
+};
+
+/** What was typed in goes with the lot, so that papers and the proof of contents judge it alike. */
+const KeepTyped = ({ lot, texts }: { readonly lot: RecordedLot; readonly texts: Texts }): ReactNode => {
+  const page = usePage();
+  const { say } = page.words;
+  const { write } = useKeptRecords();
+  const [wrong, setWrong] = useState('');
+  const { body, changed } = lotWithTyped(lot, texts, page.words);
+  if (!changed) return null;
+  const keep = (): void => {
+    const head = { id: page.newId(), at: page.now(), kind: 'lot', version: 1, supersedes: lot.id };
+    setWrong(write([{ ...head, body }]) ?? '');
+  };
+  return (
+    <p>
+      <button type="button" data-act="keep-typed" onClick={keep}>
+        {say('lot.typed.keep')}
+      </button>{' '}
+      <span className="small quiet">{say('lot.typed.why')}</span>
+      {wrong !== '' && <span role="alert"> {wrong}</span>}
+    </p>
   );
 };
 
@@ -215,7 +238,7 @@ export const LotView = (): ReactElement => {
             <span>{say('lot.table')}</span>
             <select
               data-lot="table"
-              value={texts.table ?? 'Australia'}
+              value={texts.table ?? lot?.table ?? 'Australia'}
               onChange={({ target }) => change({ table: target.value })}
             >
               {(['Australia', 'New Zealand'] as const).map((one) => (
@@ -232,7 +255,7 @@ export const LotView = (): ReactElement => {
             <input
               type="text"
               data-lot={name}
-              value={texts[name] ?? ''}
+              value={texts[name] ?? String(lot?.[name] ?? '')}
               onChange={({ target }) => change({ [name]: target.value })}
             />
           </label>
@@ -250,6 +273,7 @@ export const LotView = (): ReactElement => {
           </label>
         )}
       </div>
+      {lot !== undefined && <KeepTyped lot={lot} texts={texts} />}
       {lot !== undefined && <LotAnswer lot={lot} texts={texts} />}
       {format !== undefined && <LotForm floor={floor.tag} format={format.tag} open={lot === undefined} />}
     </div>

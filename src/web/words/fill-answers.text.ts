@@ -252,6 +252,8 @@ export const fillAnswerWords: Bundle = {
     'lot.table': 'Sampling table of',
     'lot.plan': 'Plan of another edition: packages; factor; short',
     'lot.edition': 'Edition that it was read in',
+    'lot.typed.keep': 'Write it down with the lot',
+    'lot.typed.why': 'Papers and the proof of contents then judge by it too.',
     'lot.which': 'Lot',
     'lot.named': 'lot {n}, {bottles} bottles',
     'lot.noRule': 'The agreement speaks of the level only: no rule judges the contents.',
