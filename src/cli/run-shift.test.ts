@@ -2,6 +2,8 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { type Book, type Patch, patchBook, readBook, writeBook } from '../book/index.ts';
+import { appendRecord, startChain } from '../record/append-record.ts';
+import { exportRecords } from '../record/record-file.ts';
 import { shiftSchema } from './shift-document.ts';
 import { called, root } from './testing/called.ts';
 
@@ -117,5 +119,74 @@ describe('shift', () => {
     expect(status).toBe(2);
     expect(err).toMatch(/capsBelowLow.*must be less than/);
     expect(err).toMatch(/clear.*0 s/);
+  });
+});
+
+describe('shift with what was recorded', () => {
+  const at = (minutes: number): string => new Date(Date.UTC(2027, 3, 20, 6) + 60_000 * minutes).toISOString();
+  const records = (): string => {
+    const run = {
+      floor: 'LARKMOOR',
+      from: at(0),
+      to: at(60),
+      bottles: 900,
+      by: 'the engineer',
+      stops: [
+        { cause: 'STOP-CAP', from: at(10), to: at(12) },
+        { cause: 'label roll', from: at(30), to: at(31) },
+      ],
+    };
+    const done = appendRecord(startChain('flagon-line', 'tablet'), {
+      id: 'tablet.0',
+      revision: 1,
+      deviceTime: at(61),
+      kind: 'run',
+      version: 2,
+      body: run,
+    });
+    if (!done.ok) throw new Error(JSON.stringify(done.problems));
+    return exportRecords('flagon-line', [done.value.record]);
+  };
+  const withFile = (text: string, ...argv: string[]) =>
+    called(['shift', 'book.json', 'recorded', ...argv], {
+      files: { 'book.json': writeBook(demo.value), recorded: text },
+    });
+
+  it('takes stops from runs, says so, and names what the book does not know', async () => {
+    const { out } = await withFile(records(), ...few, '--brief');
+    expect(out).toContain('stops partly as logged in one run of 1 h, the others as declared');
+    expect(out).toMatch(
+      /logged: cap across in the chute STOP-CAP, one stop, every [\d.]+ min of work .*, 2 min each/,
+    );
+    expect(out).toContain('left out, since the book names no such cause here: label roll, one stop, 1 min');
+    const { out: json } = await withFile(records(), ...few, '--brief', '--json');
+    const [floor] = shiftSchema.parse(JSON.parse(json)).floors;
+    expect(floor!.log!.causes[0]).toMatchObject({ cause: 'STOP-CAP', stops: 1, clear: 120 });
+  });
+
+  it('takes the sheet of trials that fill takes', async () => {
+    const { out, err } = await called(
+      [
+        'shift',
+        'book.json',
+        join(root, 'examples/fill/trials.csv'),
+        ...few.slice(0, 2),
+        '--floor',
+        'OXBOW',
+        '--brief',
+      ],
+      { files: { 'book.json': writeBook(demo.value) } },
+    );
+    expect(err).toBe('');
+    expect(out).toMatch(/fill by 32 trials made here: the slowest lane takes 1[45][\d.]* s/);
+    expect(out).toMatch(/from .* with what the trials leave open of the fill/);
+  });
+
+  it('refuses a file that is neither, and the same input twice', async () => {
+    const broken = await withFile('{"format":"twinfloor-records"', ...few);
+    expect(broken.status).toBe(2);
+    expect((await withFile('what,is\nthis,?', ...few)).status).toBe(2);
+    const twice = await called(['shift', '-', '-'], { files: { '-': writeBook(demo.value) } });
+    expect(twice.status).toBe(2);
   });
 });

@@ -55,6 +55,7 @@ const answerSchema = z.strictObject({
     .describe('Present where runs were recorded with their stops'),
   missing: paths.describe('Places of the book whose absence makes the bottles of a shift unknown'),
   assumed: paths,
+  unfollowed: z.array(z.string()).describe('Hold rules that a shift does not follow'),
   problems: z.array(problemSchema).describe('Why the line cannot be run'),
   shifts: number.int().optional().describe('Shifts that were run'),
   good: shownSchema.optional().describe('Good bottles of a shift; absent is unknown'),
@@ -252,6 +253,7 @@ const answerDocument = (answer: ShiftAnswer): z.infer<typeof answerSchema> => {
   return {
     missing: [...bound.missing],
     assumed: [...bound.assumed],
+    unfollowed: [...bound.unfollowed],
     problems: bound.problems.map((problem) => problemDocument(problem)),
     minutes: answer.minutes.map((row) => ({ ...row })),
     stations: (figures?.stations ?? []).map(({ station, states, waiting }) => ({

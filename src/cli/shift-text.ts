@@ -321,6 +321,9 @@ const answerText = (
     ...washingText(say, answer),
     ...(proof && answer.good !== undefined ? proofText(say, bound.agreedRun, answer.proof) : []),
     ...shownText(say, answer, asked),
+    ...(bound.unfollowed.length === 0
+      ? []
+      : [`  ${words.say('shift.unfollowed', { rules: bound.unfollowed.map(say.name).join('; ') })}`]),
     ...(bound.assumed.length === 0
       ? []
       : [`  ${words.say('shift.assumed', { places: bound.assumed.map(say.place).join('; ') })}`]),

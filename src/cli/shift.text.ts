@@ -36,6 +36,8 @@ export const shiftText: Bundle = {
     'shift.agreed.unknown': 'agreed {bottles} with its efficiency: not sure enough to tell',
     'shift.stops.declared': 'stops as declared',
     'shift.stops.logged': 'stops from a log',
+    'shift.unfollowed':
+      'not followed in these figures, since a shift knows the washer that waits for the fill alone: hold rules {rules}',
     'shift.stops.partly':
       'stops partly as logged in {n, plural, one {one run} other {# runs}} of {hours}, the others as declared',
     'shift.log.cause':

@@ -76,6 +76,17 @@ const stopsFrom = (
     : 'declared';
 };
 
+/** Rules that neither the exact cycle nor a shift knows to follow; those that wait in a circle are told as problems. */
+const unfollowedIn = (book: Book): readonly string[] => {
+  const stations = book.line?.stations ?? [];
+  const [washer, fill] = (['washer', 'fill'] as const).map(
+    (kind) => stations.find((station) => station.kind === kind)?.tag,
+  );
+  return (book.line?.holdRules ?? []).flatMap((rule) =>
+    rule.holds === washer && rule.while === fill ? [] : [rule.tag],
+  );
+};
+
 const cantRun = (book: Book, line: ShiftLine, { stuck, deadlock, ...solved }: FloorSolution) => {
   const ofBook = shiftProblemsOf(book);
   if (stuck !== undefined) {
@@ -157,6 +168,7 @@ export const bindShift = (
       ]),
     ],
     problems,
+    unfollowed: unfollowedIn(book),
     worth: solution.line === undefined ? [] : worthOf(solution.line),
     ...(runs ? { line } : {}),
     ...(solution.line === undefined ? {} : paceOf(solution.line)),

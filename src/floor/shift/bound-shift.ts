@@ -59,6 +59,8 @@ export interface BoundShift {
   /** Places of the book that bottles a shift want, and those for which something was taken. */
   readonly missing: readonly string[];
   readonly assumed: readonly string[];
+  /** Tags of hold rules that a shift does not follow: it knows the washer that waits for the fill alone. */
+  readonly unfollowed: readonly string[];
   /** Why the line can't run, all at once. */
   readonly problems: readonly Problem[];
   readonly hold?: Hold;

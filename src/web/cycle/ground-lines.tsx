@@ -86,10 +86,19 @@ const StopsFrom = ({
   );
 };
 
+const Unfollowed = ({ ground: { unfollowed } }: { readonly ground: BoundShift }): ReactElement | null => {
+  const { say } = useWords();
+  const nameOf = useNames();
+  return unfollowed.length === 0 ? null : (
+    <p className="small problem">{say('cycle.unfollowed', { rules: unfollowed.map(nameOf).join('; ') })}</p>
+  );
+};
+
 /** What the shift of a floor rests on beside the book. */
 export const GroundLines = ({ ground }: { readonly ground: BoundShift }): ReactElement => (
   <>
     <FillFrom ground={ground} />
     <StopsFrom ground={ground} />
+    <Unfollowed ground={ground} />
   </>
 );
