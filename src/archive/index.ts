@@ -1,5 +1,6 @@
 export { apartRevisions } from './apart-revisions.ts';
 export type { ArchivePlace, TakenRevision } from './archive-place.ts';
+export { beginsAsZip } from './begins-as-zip.ts';
 export { type ByteSource, sourceOf } from './byte-source.ts';
 export { type Joined, joinArchive } from './join-archive.ts';
 export type { ArchivedMedia, ArchivedRevision, Manifest } from './manifest.ts';

@@ -116,7 +116,9 @@ export const openArchive = async (source: ByteSource): Promise<Result<Archive>> 
     const bytes = await whole(name, one.sha256);
     if (!bytes.ok) return bytes;
     const wrong = checkMedia(bytes.value, { mediaType: one.mediaType, bytes: bytes.value.length }, name);
-    return wrong.length > 0 ? refuse(...wrong) : bytes;
+    if (wrong.length === 0) return bytes;
+    // what is wrong with a file names none: here it is one of thousands
+    return refuse(archiveProblem('ARCHIVE_MEDIA', name, { given: one.mediaType }), ...wrong);
   };
   for (const one of media) {
     const bytes = await mediaBytes(one);

@@ -23,8 +23,10 @@ export const archiveProblemText: { readonly en: Readonly<Record<ArchiveProblemCo
       '{path} does not give its digest: {given} instead of {allowed}. Nothing was taken. The archive was changed or damaged since it was made.',
     ARCHIVE_OTHER_BOOK:
       'The archive is of book {given}, not of {allowed}. Nothing was taken. Take it in by itself.',
+    ARCHIVE_MEDIA:
+      '{path} is not what the archive says that it is, {given}. Nothing was taken. Ask whoever made the archive.',
     ARCHIVE_REVISION_ASIDE:
-      'Revision {given}, saved by {by} at {at}, is another one than what stands here under that number: it is kept aside, and nothing here was changed. Compare the two and save what holds.',
+      'Revision {given}, saved by {by} at {at}, is another one than what stands here under that number: it is kept aside, and nothing here was changed. Compare the two, and say which holds.',
     ARCHIVE_RECORDS_APART:
       'Record {sequence} of {writer} is another one here ({allowed}) than in the archive ({given}): one device was copied, or a record was rewritten. From there on the archive’s were not taken. Keep the archive, and ask the writer.',
     ARCHIVE_RECORDS_REFUSED:

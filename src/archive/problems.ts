@@ -19,6 +19,8 @@ export const archiveProblems = {
   ARCHIVE_FROM_FUTURE: ['given', 'allowed'],
   ARCHIVE_DIGEST: ['given', 'allowed'],
   ARCHIVE_OTHER_BOOK: ['given', 'allowed'],
+  /** A file that is none of the sort that the manifest says; what is wrong with it follows. */
+  ARCHIVE_MEDIA: ['given'],
   // told: the rest was taken
   ARCHIVE_REVISION_ASIDE: ['given', 'by', 'at'],
   ARCHIVE_RECORDS_APART: ['writer', 'sequence', 'given', 'allowed'],

@@ -97,6 +97,9 @@ it('what is no archive is refused in a sentence', async () => {
   const refused = await put(servers[1]!, Buffer.from('not one'));
   expect(refused.statusCode).toBe(422);
   expect(refused.json<Failure>().message).toMatch(/^This is no archive/);
+  // one of which nothing is kept on the way is answered too
+  const film = await put(servers[1]!, Buffer.alloc(3_000_000, 7));
+  expect([film.statusCode, film.json<Failure>().message]).toEqual([422, refused.json<Failure>().message]);
   const absent = await call(servers[0]!, { method: 'GET', url: '/api/books/none/archive' });
   expect(absent.statusCode).toBe(404);
 });

@@ -1,13 +1,12 @@
 import { randomUUID } from 'node:crypto';
-import { createWriteStream } from 'node:fs';
 import { type FileHandle, open, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Readable } from 'node:stream';
-import { pipeline } from 'node:stream/promises';
 import type { FastifyInstance } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
-import { type ByteSource, joinArchive, openArchive, packArchive } from '../archive/index.ts';
+import { type ByteSource, beginsAsZip, joinArchive, openArchive, packArchive } from '../archive/index.ts';
+import { diskFailure } from '../store/disk-failure.ts';
 import { routes } from './api.ts';
 import { failureOf, sentenceOf } from './failure.ts';
 import type { ServerPorts } from './ports.ts';
@@ -23,6 +22,30 @@ const fileSource = async (file: FileHandle): Promise<ByteSource> => ({
     return bytes.subarray(0, bytesRead);
   },
 });
+
+/**
+ * Puts what arrives on the disk. Of what does not begin as an archive, e.g. a film that was taken for one, nothing is kept;
+ * it is heard to its end, since a sender who is cut off does not hear why.
+ */
+const keepArriving = async (body: AsyncIterable<Buffer>, path: string): Promise<void> => {
+  const file = await open(path, 'wx', 0o600);
+  try {
+    let first = Buffer.alloc(0);
+    let kept = true;
+    for await (const chunk of body) {
+      if (first.length < 4) {
+        first = Buffer.concat([first, chunk.subarray(0, 4)]);
+        kept = first.length < 4 || beginsAsZip(first);
+      }
+      if (kept) await file.appendFile(chunk);
+    }
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    throw code === 'ENOSPC' || code === 'EDQUOT' ? diskFailure(path, error, 'STORE_FULL') : error;
+  } finally {
+    await file.close();
+  }
+};
 
 /** The whole of a book as one file, out and in. */
 export const archiveRoutes = async (server: FastifyInstance, { store }: ServerPorts): Promise<void> => {
@@ -49,7 +72,7 @@ export const archiveRoutes = async (server: FastifyInstance, { store }: ServerPo
       handler: async (request, reply) => {
         const arriving = join(tmpdir(), `twinfloor-${randomUUID()}.zip`);
         try {
-          await pipeline(request.body as unknown as Readable, createWriteStream(arriving, { mode: 0o600 }));
+          await keepArriving(request.body as unknown as Readable, arriving);
           const file = await open(arriving, 'r');
           try {
             const archive = await openArchive(await fileSource(file));

@@ -6,6 +6,7 @@ import '../style/pad.css';
 import '../style/proof-settings.css';
 import '../style/proof-open.css';
 import type { ReactElement } from 'react';
+import { archiveProblemText } from '../../archive/problems.text.ts';
 import { mediaProblemText } from '../../media/problems.text.ts';
 import { proofProblemText } from '../../proof/problems.text.ts';
 import { proofText } from '../../proof/proof.text.ts';
@@ -34,6 +35,7 @@ const catalogue = allWords(
     proofProblemText,
     recordProblemText,
     mediaProblemText,
+    archiveProblemText,
     proofPageWords,
     proofProtocolWords,
     proofRunWords,

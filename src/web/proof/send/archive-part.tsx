@@ -1,4 +1,6 @@
 import { type ReactElement, useState } from 'react';
+import { beginsAsZip } from '../../../archive/begins-as-zip.ts';
+import { archiveProblem } from '../../../archive/problems.ts';
 import { routes } from '../../../server/api.ts';
 import type { Reply } from '../../../server/client.ts';
 import { followNewest } from '../../commands/settle-conflict.ts';
@@ -64,6 +66,12 @@ export const ArchivePart = (): ReactElement => {
     setBusy(true);
     setTaken(undefined);
     setRefused('');
+    // a film that was taken for one is not sent first
+    if (!beginsAsZip(new Uint8Array(await file.slice(0, 4).arrayBuffer()))) {
+      setBusy(false);
+      setRefused(page.words.problem(archiveProblem('ARCHIVE_NOT_ZIP', '')));
+      return;
+    }
     // what a browser calls a zip differs from one system to the next
     const bytes = new Blob([file], { type: 'application/zip' });
     const reply = await page.client('joinArchive', { bytes });
