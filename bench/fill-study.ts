@@ -1,4 +1,5 @@
 import { adviseTrial, estimateLanes } from '../src/fill/index.ts';
+import { columnPair } from '../src/fill/testing/column-pair.ts';
 import { type Coverage, coverageOf } from '../src/fill/testing/coverage.ts';
 import { floorPair } from '../src/fill/testing/floor-pair.ts';
 import { otherModelPair } from '../src/fill/testing/other-model.ts';
@@ -18,6 +19,8 @@ const strata = [
   { lanes: 8, pairs: 500 },
 ] as const;
 const bottles = 6;
+/** Each pair is integrated from rest in short steps, bottle by bottle. */
+const columnPairs = 200;
 
 const percent = (share: number): number => 100 * share;
 
@@ -74,6 +77,12 @@ export const fillRows = (): readonly Row[] => {
     stratum: source,
     ...coverageOf({ source, lanes: 2, bottles }, 200, 7, otherModelPair),
   }));
+  const column = sources.flatMap((source) =>
+    strata.map(({ lanes }) => ({
+      stratum: `${source}, ${lanes} lanes`,
+      ...coverageOf({ source, lanes, bottles }, columnPairs, 7 + lanes, columnPair, 0),
+    })),
+  );
   return [
     thousand(),
     share('90 % intervals that hold the volume there, least', found, (of) => of.volumeInside, 'over', 87),
@@ -84,5 +93,7 @@ export const fillRows = (): readonly Row[] => {
     share('width of time over Cramer-Rao', found, (of) => of.timeWidth, 'under', 1.3, ''),
     share('the same for a truth of another model: volume', other, (of) => of.volumeInside, 'over', 85),
     share('the same for a truth of another model: time', other, (of) => of.timeInside, 'over', 85),
+    share('the same for a column in a stiff run: volume', column, (of) => of.volumeInside, 'over', 85),
+    share('the same for a column in a stiff run: time', column, (of) => of.timeInside, 'over', 85),
   ];
 };
