@@ -143,9 +143,10 @@ export const cardContent = (
     return of.length === 0 ? [] : [{ sign, title: say(`card.settings.${sign}`), of }];
   });
   const ownFloor = book.floors?.find(({ tag }) => tag === floor.floor);
+  const bottle = format?.name ?? floor.format;
   return {
     head: { ...paperHead(say('card.title'), options, paper), caution: say('card.foot') },
-    title: say('card.of', { format: format?.name ?? floor.format }),
+    title: bottle === '' ? say('card.title') : say('card.of', { format: bottle }),
     subtitle: say('card.at', { floor: floor.name }),
     presets: presetsOf(asked, mark, paper),
     settings,
