@@ -70,13 +70,14 @@ const remarks = (findings: readonly UtilityFinding[], { book, wishes, world }: T
     ];
   });
   const refused = findings.flatMap((finding) =>
-    finding.refusals.map((refusal) =>
-      words.say('utilities.refused', {
-        question: questionName(book, finding),
-        places: refusal.places.map((path) => placeText(book, path)).join('; '),
-        problem: refusalSentences(refusal, wishes, world.locale).join(' '),
-      }),
-    ),
+    finding.refusals.map((refusal) => {
+      const question = questionName(book, finding);
+      const places = refusal.places.map((path) => placeText(book, path)).join('; ');
+      const problem = refusalSentences(refusal, wishes, world.locale).join(' ');
+      return places === ''
+        ? words.say('utilities.refusedWithin', { question, problem })
+        : words.say('utilities.refused', { question, places, problem });
+    }),
   );
   const notes = findings.flatMap((finding) => finding.notes.map(({ code, parts }) => words.say(code, parts)));
   return [...new Set([...open, ...refused, ...notes])].map((sentence) => `  ${sentence}`);

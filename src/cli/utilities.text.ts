@@ -18,6 +18,7 @@ export const utilitiesText: Bundle = {
     'utilities.none': '{floor}: the book says nothing yet that asks anything of its utilities.',
     'utilities.missing': '{question}: not known without {places}',
     'utilities.refused': '{question}: a calculation does not take {places}. {problem}',
+    'utilities.refusedWithin': '{question}: a calculation does not take what another gave. {problem}',
     'utilities.unsure': '{question}: not sure enough to tell; {place} would narrow it most',
     'utilities.spare': '{gap} to spare',
     'utilities.lacking': '{gap} lacking',

@@ -27,7 +27,7 @@ const said = (value: number, path: string): Known => ({ value, from: { path, ass
 const unbalanceAnswer = (c: Calculation): Answer => {
   const rules = rulesOf(c);
   const unbalance = voltageUnbalance(c);
-  if (rules === undefined) return {};
+  if (rules === undefined || betweenLines(c) === undefined) return {};
   return {
     demand: said(unbalanceAllowed[rules], '/agreement/electrical/ruleSet'),
     have: rules === 'us' ? unbalance?.nema : unbalance?.sequence,
