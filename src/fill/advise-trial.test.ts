@@ -49,7 +49,8 @@ describe('the next trial', () => {
     const at = (trials: readonly FillTrial[]) =>
       predictOtherFloor({ estimate: estimated(trials), floor: there, presets })!.lanes[0]!.volume.deviation;
     const own = few.filter(({ lane, preset }) => lane === '-Y1' && preset === like.preset);
-    expect(fit.unknowns.length).toBe(5 * model.scales.length + 1);
+    // five of each lane, the column in the run, the supply
+    expect(fit.unknowns.length).toBe(5 * model.scales.length + 2);
     const answerAt = estimate.basis.readings.findIndex(({ setup }) => setup.presets[0] === like.preset);
     const pulse = estimate.lanes[0]!.pulse.value;
     const fitted = fit.answers[answerAt]!;
