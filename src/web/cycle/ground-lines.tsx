@@ -48,7 +48,7 @@ const StopsFrom = ({
       {log !== undefined && (
         <details className="small">
           <summary>{say('cycle.log', { n: log.causes.length })}</summary>
-          <ul className="rows">
+          <ul>
             {log.causes.map(({ cause, stops: n, running, between, low, high, clear }) => (
               <li key={cause}>
                 {nameOf(cause)}:{' '}

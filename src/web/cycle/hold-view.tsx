@@ -25,7 +25,8 @@ const Chain = ({ side }: { readonly side: SideShifts }): ReactElement => {
   const { units } = usePageState();
   const { book } = useShifts();
   const { floor, answer } = side;
-  const { hold } = floor;
+  // where trials found another fill than the book has, the chain is theirs, as the shifts are
+  const hold = answer?.ground.fillFrom === undefined ? floor.hold : answer.ground.hold;
   const seconds = (n: number): string => say('cycle.seconds', { n: number(n, 3) });
   const { period, byBelts, next } = answer?.ground ?? {};
   const through = [...new Set(next?.steps.map(({ step }) => stepName(words, step, floor)) ?? [])].join(', ');

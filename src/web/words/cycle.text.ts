@@ -37,8 +37,8 @@ export const cycleWords: Bundle = {
     'cycle.single': 'single shifts gave {low} to {high}',
     'cycle.unfollowed':
       'Not followed in these figures, since a shift knows the washer that waits for the fill alone: hold rules {rules}',
-    'cycle.fill.here': 'Fill by {n, plural, one {one trial} other {# trials}} made here',
-    'cycle.fill.foretold': 'Fill foretold from {n, plural, one {one trial} other {# trials}} made at {from}',
+    'cycle.fill.here': 'Fill by {n, plural, one {one trial} other {# trials}} made here:',
+    'cycle.fill.foretold': 'Fill foretold from {n, plural, one {one trial} other {# trials}} made at {from}:',
     'cycle.fill.set': 'the slowest lane takes {mean} s ({low} to {high})',
     'cycle.stops.declared': 'stops as the book declares them',
     'cycle.stops.logged': 'stops as they were logged',
