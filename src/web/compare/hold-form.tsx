@@ -71,7 +71,7 @@ export const HoldForm = ({
       onSubmit={(event) => void send(event)}
       aria-label={say('compare.aside.say')}
     >
-      <fieldset className="hold-choice">
+      <fieldset className="punch-keeps">
         <legend>{say('compare.aside.say')}</legend>
         {(['here', 'aside'] as const).map((one) => (
           <label key={one}>
