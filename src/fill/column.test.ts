@@ -26,8 +26,9 @@ describe('the liquid in the run while lanes open and close', () => {
         const steady = trueRow(floor, presets);
         const whole = columnRow(system);
         whole.volumes.forEach((volume, i) => {
-          // steps of the first order in both, and a loss that does not quite go with the square of the flow
-          expect(Math.abs(steady.volumes[i]! + effect.volumes[i]! - volume)).toBeLessThan(1.5e-4 * volume);
+          // steps of the first order in both, and a loss that does not quite go with the square of the flow: 4 % of what the
+          // column does to eight lanes, which is 7e-3 of a volume
+          expect(Math.abs(steady.volumes[i]! + effect.volumes[i]! - volume)).toBeLessThan(3e-4 * volume);
           expect(Math.abs(steady.times[i]! + effect.times[i]! - whole.times[i]!)).toBeLessThan(
             1.5e-3 * whole.times[i]! + 3e-3,
           );
@@ -37,9 +38,9 @@ describe('the liquid in the run while lanes open and close', () => {
   });
 
   it('is within the intervals where the book says that the run is stiff', () => {
-    const found = coverageOf({ source: 'main', lanes: 2, bottles: 6 }, 60, 71, columnPair, 0);
-    // 90 % less 3 sigma of 60 pairs of two lanes
-    expect(found.volumeInside).toBeGreaterThan(0.78);
-    expect(found.timeInside).toBeGreaterThan(0.78);
+    const found = coverageOf({ source: 'main', lanes: 2, bottles: 6 }, 30, 71, columnPair, 0);
+    // 90 % less 3 sigma of 30 pairs of two lanes; without the column it is 67 %
+    expect(found.volumeInside).toBeGreaterThan(0.76);
+    expect(found.timeInside).toBeGreaterThan(0.76);
   });
 });
