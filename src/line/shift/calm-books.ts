@@ -1,4 +1,4 @@
-import type { CalmTimes } from './calm-times.ts';
+import type { CalmLine } from './calm-line.ts';
 import type { CalmWalk } from './calm-walk.ts';
 import { event } from './core-time.ts';
 import { ruled, supplied } from './shift-events.ts';
@@ -17,12 +17,12 @@ const rest = (seconds: number): number => Math.max(0, seconds);
  */
 export class CalmBooks {
   private readonly state: ShiftState;
-  private readonly times: CalmTimes;
+  private readonly line: CalmLine;
   private readonly walk: CalmWalk;
 
-  constructor(state: ShiftState, times: CalmTimes, walk: CalmWalk) {
+  constructor(state: ShiftState, line: CalmLine, walk: CalmWalk) {
     this.state = state;
-    this.times = times;
+    this.line = line;
     this.walk = walk;
   }
 
@@ -51,7 +51,7 @@ export class CalmBooks {
   }
 
   private enterStations(first: number): void {
-    const { state, times, walk } = this;
+    const { state, line, walk } = this;
     const { load, discharge, fill, closing, takeOff } = state.layout;
     const { spent } = state.clocks;
     const { loaded } = state.events.rows;
@@ -61,34 +61,34 @@ export class CalmBooks {
     const met = walk.met - first;
     const whole = walk.whole - first;
     if (load >= 0) {
-      const loads = met * times.loading;
+      const loads = met * line.loading;
       spent[load * width + running]! += loads;
       spent[load * width + blocked]! += rest(loaded[walk.met - 1]! - loaded[first - 1]! - loads);
     }
-    if (discharge >= 0) spent[discharge * width + running]! += met * times.setUp;
-    const fills = met * (times.opening + times.lowering + times.clearOut) + walk.filling;
+    if (discharge >= 0) spent[discharge * width + running]! += met * line.setUp;
+    const fills = met * (line.opening + line.lowering + line.clearOut) + walk.filling;
     const filled = cleared[before + met]! - cleared[before]!;
     spent[fill * width + running]! += fills;
     spent[fill * width + blocked]! += walk.fillBlocked;
     spent[fill * width + starved]! += rest(filled - fills - walk.fillBlocked);
-    const caps = whole * times.spells * times.spell;
+    const caps = whole * line.spells * line.spell;
     const closed = left[before + whole]! - left[before]!;
     spent[closing * width + running]! += caps;
     spent[closing * width + blocked]! += walk.headsBlocked;
     spent[closing * width + starved]! += rest(closed - caps - walk.headsBlocked);
-    const takes = whole * times.takingOff;
+    const takes = whole * line.takingOff;
     spent[takeOff * width + running]! += takes;
     spent[takeOff * width + starved]! += rest(taken[before + whole]! - taken[before]! - takes);
   }
 
   /** The washer is the core of the line, whose every second falls to a step or a cause. */
   private enterCore(first: number): void {
-    const { state, times, walk } = this;
+    const { state, line, walk } = this;
     const { core } = state;
     const { spent } = state.clocks;
     const { stroke, whyStroke, ready } = state.events.rows;
     const met = walk.met - first;
-    const works = met * (times.stroke + times.dwell);
+    const works = met * (line.stroke + line.dwell);
     const washed = ready[walk.met - 1]! - ready[first - 1]!;
     let holds = rest(washed - works - walk.washStarved - walk.washBlocked);
     const at = state.layout.washer * states.length;
@@ -103,9 +103,9 @@ export class CalmBooks {
       if (why === ruled) holds -= high - low;
       core.waits(why === ruled ? held : why === supplied ? starved : blocked, low, high, event.stroke, row);
     }
-    const lowers = walk.heldPlainly * times.lowering;
-    core.spent[running * core.width + stepOf.stroke]! += met * times.stroke;
-    core.spent[running * core.width + stepOf.dwell]! += met * times.dwell;
+    const lowers = walk.heldPlainly * line.lowering;
+    core.spent[running * core.width + stepOf.stroke]! += met * line.stroke;
+    core.spent[running * core.width + stepOf.dwell]! += met * line.dwell;
     core.spent[held * core.width + stepOf.lower]! += lowers;
     core.spent[held * core.width + stepOf.travelIn]! += walk.heldTravel;
     core.spent[held * core.width + stepOf.fill]! += rest(holds - lowers - walk.heldTravel);

@@ -1,5 +1,6 @@
 import { CalmBooks } from './calm-books.ts';
-import { type CalmTimes, calmTimes } from './calm-times.ts';
+import { type CalmLine, calmLine } from './calm-line.ts';
+import { CalmMoments } from './calm-moments.ts';
 import { CalmWalk } from './calm-walk.ts';
 import type { RowPass } from './row-pass.ts';
 import type { SetPass } from './set-pass.ts';
@@ -24,7 +25,7 @@ const rounding = 1e-6;
  * Assumes  a line with washer, fill station, heads and take-off whose rows are sets, of whose times the fill alone varies,
  *          and whose minutes are counted at the washer; belts without a piece that accumulates beside them. Other lines
  *          are passed row by row
- * Cost     O(1) a row, about a twentieth of what the way through all parts takes
+ * Cost     O(1) a row
  * Source   acceptance reference F2, recursion
  */
 export class CalmPass {
@@ -32,39 +33,43 @@ export class CalmPass {
   private readonly rows: RowPass;
   private readonly sets: SetPass;
   private readonly supply: SupplyLevel | undefined;
-  private readonly times: CalmTimes;
+  private readonly line: CalmLine;
   private readonly walk: CalmWalk;
   private readonly books: CalmBooks;
+  private readonly moments: CalmMoments;
 
-  private constructor(state: ShiftState, { rows, sets, supply }: Passes, times: CalmTimes) {
+  private constructor(state: ShiftState, { rows, sets, supply }: Passes, line: CalmLine) {
     this.state = state;
     this.rows = rows;
     this.sets = sets;
     this.supply = supply;
-    this.times = times;
-    this.walk = new CalmWalk(state, times, supply);
-    this.books = new CalmBooks(state, times, this.walk);
+    this.line = line;
+    this.walk = new CalmWalk(state, line, supply);
+    this.books = new CalmBooks(state, line, this.walk);
+    this.moments = new CalmMoments(state, line);
+    state.events.late.write = (first, end, set, part) =>
+      part ? this.moments.writePart(first, end, set) : this.moments.write(first, end, set);
   }
 
   /** Absent where the line is of another kind. */
   static of(state: ShiftState, rows: RowPass, sets: SetPass): CalmPass | undefined {
     const { belts } = state;
     const { supply } = sets;
-    const times = calmTimes(state);
-    if (times === undefined || (belts !== undefined && !belts.areAll)) return undefined;
+    const line = calmLine(state);
+    if (line === undefined || (belts !== undefined && !belts.areAll)) return undefined;
     // what is handed in may not be taken back
     if (supply !== undefined && !(supply instanceof SupplyLevel)) return undefined;
-    return new CalmPass(state, { rows, sets, supply }, times);
+    return new CalmPass(state, { rows, sets, supply }, line);
   }
 
   /** Passes rows from one on as long as nothing happens to them; returns the first to which something may. */
   pass(first: number): number {
-    const { walk, books } = this;
+    const { walk } = this;
     let row = first;
     while (this.isCalm(row)) {
       this.go(row);
       if (walk.met === row) break;
-      books.enter(row);
+      this.enter(row);
       this.count(row);
       row = walk.met;
     }
@@ -101,6 +106,22 @@ export class CalmPass {
     walk.go(first, Math.min(walk.met, enough + 1), enough);
   }
 
+  /**
+   * Enters a walk into the accounts, with the moments that they ask for, seldom far from its beginning, and those that the
+   * next row looks back on.
+   */
+  private enter(first: number): void {
+    const { moments, walk, books } = this;
+    const { events, setCount } = this.state;
+    const { met, waits, waitCount } = walk;
+    const asked = waitCount > 0 ? waits[waitCount - 1]! : first;
+    const last = met - 1;
+    moments.write(first, asked + 1, setCount);
+    if (asked < last) moments.writePart(last, met, setCount + last - first);
+    books.enter(first);
+    if (asked + 1 < last) events.late.add(asked + 1, last, setCount + asked + 1 - first);
+  }
+
   /** Rows that a station takes before the next of its stops, at the least. */
   private before(station: number, seconds: number): number {
     const { nextStrike, worked } = this.state.clocks;
@@ -110,8 +131,8 @@ export class CalmPass {
 
   /** First row that something may strike before the heads, or for which there is no room yet. */
   private end(first: number): number {
-    const { state, times } = this;
-    const { layout, line, setCount } = state;
+    const { state, line } = this;
+    const { layout, setCount } = state;
     const { rows, sets } = state.events;
     const spared = Math.min(this.rows.missing.spared(), this.rows.fallen.spared());
     const most = Math.min(
@@ -119,26 +140,27 @@ export class CalmPass {
       rows.stroke.length - first - 2,
       sets.start.length - setCount - 2,
       this.sets.drawnAhead(setCount),
-      this.before(layout.load, times.loading),
-      this.before(layout.washer, times.stroke + times.dwell),
-      this.before(layout.discharge, times.ages + times.setUp),
+      this.before(layout.load, line.loading),
+      this.before(layout.washer, line.stroke + line.dwell),
+      this.before(layout.discharge, line.ages + line.setUp),
     );
-    const behind = line.washer!.rows;
+    const { start, washer } = state.line;
+    const behind = washer!.rows;
     for (let row = first; row < first + Math.min(most, behind); row++) {
       const before = row - behind;
-      if (before < 0 ? line.start === 'empty' : rows.put[before] !== layout.row) return row;
+      if (before < 0 ? start === 'empty' : rows.put[before] !== layout.row) return row;
     }
     return first + most;
   }
 
   /** First row that something may strike at the heads or the take-off. */
   private tail(first: number): number {
-    const { times, sets } = this;
+    const { line, sets } = this;
     const { layout } = this.state;
     const most = Math.min(
       Math.floor(sets.rejected.spared() / layout.row),
-      this.before(layout.closing, times.spells * times.spell),
-      this.before(layout.takeOff, times.takingOff),
+      this.before(layout.closing, line.spells * line.spell),
+      this.before(layout.takeOff, line.takingOff),
     );
     return Math.min(first + most, Number.MAX_SAFE_INTEGER);
   }
@@ -148,7 +170,7 @@ export class CalmPass {
     const { chute } = this.sets;
     const { whole } = this.walk;
     if (chute === undefined) return whole;
-    const { state, times } = this;
+    const { state, line } = this;
     const { capStart } = state.events.sets;
     const { row: places } = state.layout;
     const { heads } = state.line.closing!;
@@ -158,7 +180,7 @@ export class CalmPass {
       let at = capStart[state.setCount + row - first]!;
       for (let taken = 0; taken < places; taken += heads) {
         chute.take(Math.min(heads, places - taken), at);
-        at += times.spell;
+        at += line.spell;
       }
     }
     return whole;

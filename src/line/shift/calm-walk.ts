@@ -1,17 +1,15 @@
-import type { CalmTimes } from './calm-times.ts';
+import type { CalmLine } from './calm-line.ts';
 import { noRoom, own, ruled, supplied } from './shift-events.ts';
 import type { ShiftState } from './shift-state.ts';
 import type { SupplyLevel } from './supply-level.ts';
-
-/** A room without end as a whole number that is never reached: an engine counts in whole numbers quicker. */
-const counted = (room: number): number => Math.floor(Math.min(room, 2 ** 30 - 1));
 
 /**
  * Rows to which nothing happens, from station to station.
  *
  * Method   the same maxima and sums as `RowPass` and `SetPass`, in the same order, so the same moments to the last bit.
- *          What seldom differs from nothing is summed where it does; nothing is called from the loop, which keeps its
- *          numbers at hand, since an engine puts them all away before a call. The last row may stop before the heads
+ *          Only those are written that a row looks back on, the others by `CalmMoments`: most of the time goes into
+ *          writing. What seldom differs from nothing is summed where it does, and nothing is called from the loop, since
+ *          an engine puts all numbers at hand away before a call. The last row may stop before the heads
  * Cost     O(1) a row
  */
 export class CalmWalk {
@@ -43,28 +41,13 @@ export class CalmWalk {
   readonly waits = new Int32Array(4096);
   waitCount = 0;
   private readonly state: ShiftState;
-  private readonly times: CalmTimes;
+  private readonly line: CalmLine;
   private readonly supply: SupplyLevel | undefined;
-  private readonly setsOnWay: number;
-  private readonly rowsLoaded: number;
-  private readonly setsBeforeHeads: number;
-  private readonly setsBeforeTakeOff: number;
-  private readonly heldUntil: 'fill end' | 'release' | undefined;
 
-  constructor(state: ShiftState, times: CalmTimes, supply: SupplyLevel | undefined) {
-    const { layout, line } = state;
+  constructor(state: ShiftState, line: CalmLine, supply: SupplyLevel | undefined) {
     this.state = state;
-    this.times = times;
+    this.line = line;
     this.supply = supply;
-    this.setsOnWay = counted(layout.wayRoom / layout.row);
-    this.rowsLoaded = counted(layout.rowsLoaded);
-    this.setsBeforeHeads = counted(layout.setsBeforeHeads);
-    this.setsBeforeTakeOff = counted(layout.setsBeforeTakeOff);
-    this.heldUntil = line.holds.some(({ until }) => until === 'release')
-      ? 'release'
-      : line.holds.length > 0
-        ? 'fill end'
-        : undefined;
   }
 
   /** When the first conveyor next stands by the clock under what comes out of the washer after a moment. */
@@ -82,21 +65,21 @@ export class CalmWalk {
 
   /** Goes from a row to before another; rows from `tail` on stop before the heads, and so does one that meets a stop there. */
   go(first: number, end: number, tail: number): void {
-    const { state, times, supply, heldUntil, waits } = this;
-    const { loading, stroke, dwell, setUp, ages, way, opening, lowering, clearOut } = times;
-    const { toHeads, spells, spell, toTakeOff, takingOff } = times;
-    const { setsOnWay, rowsLoaded, setsBeforeHeads, setsBeforeTakeOff } = this;
+    const { state, line, supply, waits } = this;
+    const { loading, stroke, dwell, setUp, ages, way, opening, lowering, clearOut } = line;
+    const { toHeads, spells, spell, toTakeOff, takingOff } = line;
+    const { setsOnWay, rowsLoaded, setsBeforeHeads, setsBeforeTakeOff, heldUntil } = line;
     const { layout, clocks, to, setCount } = state;
     const { load, washer, discharge, fill, closing, takeOff, row: places } = layout;
     const { rows, sets } = state.events;
-    const { loadStart, loaded, stroke: strokes, whyStroke, strokeFor, stroked, ready, discharged } = rows;
-    const { onto, arrived } = rows;
-    const { filling, start: starts, opened, filled, released, clearStart, cleared } = sets;
-    const { row: setRow, capStart, capped, left, takeStart, taken } = sets;
+    const { loaded, stroke: strokes, stroked, ready } = rows;
+    const { filling, start: starts, filled, released, cleared, capStart, left, taken } = sets;
     const loads = load >= 0;
     const held = heldUntil !== undefined;
     const untilRelease = heldUntil === 'release';
     const onBelts = state.belts !== undefined;
+    const washes = state.line.washer!.zones.length > 0;
+    const takesCaps = state.line.closing!.chute !== undefined;
     const ways = way.length;
 
     const before = setCount - 1;
@@ -104,7 +87,6 @@ export class CalmWalk {
     let lastReady = ready[first - 1]!;
     // a fill that was stopped is followed back
     let lastStart = sets.fillStop[before]! < 0 ? starts[before]! : Number.POSITIVE_INFINITY;
-    let lastOpened = opened[before]!;
     let lastFilled = filled[before]!;
     let lastReleased = released[before]!;
     let lastCleared = cleared[before]!;
@@ -152,7 +134,6 @@ export class CalmWalk {
       }
       let start = lastReady;
       let why: number = own;
-      let waitFor = -1;
       if (comes > start) {
         start = comes;
         why = supplied;
@@ -162,13 +143,11 @@ export class CalmWalk {
         if (until > start) {
           start = until;
           why = ruled;
-          waitFor = set - 1;
         }
       }
       if (set >= setsOnWay && starts[set - setsOnWay]! > start) {
         start = starts[set - setsOnWay]!;
         why = noRoom;
-        waitFor = set - setsOnWay;
       }
       const strokeEnds = start + stroke;
       const again = strokeEnds + dwell;
@@ -201,7 +180,6 @@ export class CalmWalk {
         break;
 
       if (loads) {
-        loadStart[row] = loadFrom;
         loaded[row] = comes;
         loadWorked += loading;
         beforeWasher += start - comes;
@@ -210,7 +188,7 @@ export class CalmWalk {
       if (why !== own) {
         if (why === ruled && untilRelease && lastFilled > lastReady && lastStart <= lastReady) {
           heldPlainly += 1;
-          if (lastOpened > lastReady) heldTravel += lastOpened - lastReady;
+          if (lastStart + opening > lastReady) heldTravel += lastStart + opening - lastReady;
         } else {
           waits[waitCount] = row;
           waitCount += 1;
@@ -219,20 +197,9 @@ export class CalmWalk {
         }
       }
       strokes[row] = start;
-      whyStroke[row] = why;
-      strokeFor[row] = waitFor;
-      stroked[row] = strokeEnds;
-      ready[row] = again;
-      discharged[row] = isSetUp;
-      onto[row] = isSetUp;
-      arrived[row] = at;
-      setRow[set] = row;
+      if (washes) stroked[row] = strokeEnds;
       starts[set] = fillFrom;
-      opened[set] = opens;
       filled[set] = fillEnds;
-      released[set] = releases;
-      clearStart[set] = clears;
-      cleared[set] = clear;
       if (fillFrom > at) beforeFill += fillFrom - at;
       if (clears > releases) fillBlocked += clears - releases;
       fills += seconds;
@@ -241,7 +208,6 @@ export class CalmWalk {
       fillWorked = fillWork;
       lastReady = again;
       lastStart = fillFrom;
-      lastOpened = opens;
       lastFilled = fillEnds;
       lastReleased = releases;
       lastCleared = clear;
@@ -265,10 +231,8 @@ export class CalmWalk {
         row += 1;
         break;
       }
-      capStart[set] = capFrom;
-      capped[set] = closes;
+      if (takesCaps) capStart[set] = capFrom;
       left[set] = leaves;
-      takeStart[set] = takeFrom;
       taken[set] = off;
       if (capFrom > came) beforeHeads += capFrom - came;
       if (leaves > closes) headsBlocked += leaves - closes;

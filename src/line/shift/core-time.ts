@@ -183,7 +183,7 @@ export class CoreTime {
 
   private follow(kind: number, number: number): void {
     const { layout } = this;
-    const { rows, sets } = this.events;
+    const { rows, sets, late } = this.events;
     let at = this.high;
     let what = kind;
     let n = number;
@@ -192,6 +192,8 @@ export class CoreTime {
         this.rest(at);
         return;
       }
+      // an event looks at the one before it too
+      if (n - 1 < late.wholeFrom) late.writeFrom(Math.max(0, n - 1));
       // what was told already is not told again
       if (at < this.high) this.high = at;
       switch (what) {

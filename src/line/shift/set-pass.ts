@@ -5,7 +5,7 @@ import { blocked, caps as noCaps, starved, stepOf, turnsOf } from './shift-layou
 import { type ShiftState, streamOf } from './shift-state.ts';
 import { type SetSupply, SupplyLevel } from './supply-level.ts';
 
-const drawnAtOnce = 64;
+const drawnAtOnce = 256;
 
 /**
  * Sets of bottles from where they are gathered to the end of the line: fill station, heads, take-off.

@@ -1,4 +1,5 @@
 import { nothing } from './belt-code.ts';
+import type { LateMoments } from './late-moments.ts';
 
 /** Why something began when it did: its own station was ready last, or another had to be waited for. */
 export const own = 0;
@@ -11,8 +12,8 @@ export const standing = 5;
 /** Instead of an entry of the stop log where nothing stopped it. */
 const noStop = -1;
 
-/** Rows or sets that have room at first. No power of two: columns that lie so far apart push one another out of a cache. */
-const first = 4120;
+/** Room for so many rows or sets. No power of two: columns that lie so far apart push one another out of a cache. */
+const roomFor = (count: number): number => 512 * Math.ceil(Math.min(count, 4096) / 512) + 24;
 
 /**
  * Columns of equal length that are windows onto one block of memory, so that a loop that writes into most of them has one
@@ -26,14 +27,20 @@ class Columns {
   /** Bottles of a row or set in which none is missing. */
   protected readonly whole: number;
 
-  constructor(columns: number, whole: number) {
+  /** Rows or sets that have room at first. */
+  private readonly first: number;
+
+  constructor(columns: number, whole: number, expected: number) {
     this.whole = whole;
-    this.block = new Float64Array(columns * first);
+    this.first = roomFor(expected);
+    this.block = new Float64Array(columns * this.first);
   }
 
   protected column(usual?: number): Float64Array {
+    const { block, first } = this;
     const at = (this.usual.push(usual) - 1) * first;
-    return this.block.subarray(at, at + first).fill(usual ?? 0);
+    const column = block.subarray(at, at + first);
+    return usual ? column.fill(usual) : column;
   }
 
   /** Before a shift: what the one before left unusual is as usual again. */
@@ -101,9 +108,9 @@ export class RowEvents extends Columns {
   restartPiece = this.column();
   restartLeft = this.column();
 
-  /** For rows of so many places. */
-  constructor(places: number) {
-    super(21, places);
+  /** For rows of so many places, and so many of them as may be expected. */
+  constructor(places: number, expected: number) {
+    super(21, places, expected);
   }
 }
 
@@ -130,9 +137,9 @@ export class SetEvents extends Columns {
   taken = this.column();
   takeStop = this.column(noStop);
 
-  /** For sets of so many lanes. */
-  constructor(lanes: number) {
-    super(18, lanes);
+  /** For sets of so many lanes, and so many of them as may be expected. */
+  constructor(lanes: number, expected: number) {
+    super(18, lanes, expected);
   }
 }
 
@@ -140,4 +147,6 @@ export class SetEvents extends Columns {
 export interface ShiftEvents {
   readonly rows: RowEvents;
   readonly sets: SetEvents;
+  /** What of them is not written yet. */
+  readonly late: LateMoments;
 }

@@ -26,7 +26,6 @@ import type { SetSupply } from './supply-level.ts';
 export class ShiftMachine {
   readonly line: ShiftLine;
   readonly layout: ShiftLayout;
-  readonly events: ShiftEvents;
   readonly clocks: StationClocks;
   readonly core: CoreTime;
   readonly contacts: ContactSums | undefined;
@@ -54,13 +53,19 @@ export class ShiftMachine {
     this.sets = new SetPass(this.state, supply);
     this.calm = rowByRow || supply !== undefined ? undefined : CalmPass.of(this.state, this.rows, this.sets);
     this.layout = this.state.layout;
-    this.events = this.state.events;
     this.clocks = this.state.clocks;
     this.core = this.state.core;
     this.counts = this.state.counts;
     this.waiting = this.state.waiting;
     this.contacts = this.rows.contacts;
     this.to = line.warmUp + line.duration;
+  }
+
+  /** Of the last shift, written down to the last of them. */
+  get events(): ShiftEvents {
+    const { events } = this.state;
+    events.late.writeFrom(0);
+    return events;
   }
 
   /** Sets of the last shift, and rows that were loaded. */
@@ -135,7 +140,7 @@ export class ShiftMachine {
   /** Whether all that begins from here on begins after the shift. */
   private isOver(row: number): boolean {
     const { layout, to, setCount } = this;
-    const { rows, sets } = this.events;
+    const { rows, sets } = this.state.events;
     if (layout.washer >= 0 && !(row > 0 && rows.ready[row - 1]! >= to)) return false;
     if (layout.washer < 0 && layout.load >= 0 && !(row > 0 && rows.stroke[row - 1]! >= to)) return false;
     const set = setCount - 1;

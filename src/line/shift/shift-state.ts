@@ -1,5 +1,6 @@
 import { type Chances, chancesOf } from './chances.ts';
 import { CoreTime } from './core-time.ts';
+import { LateMoments } from './late-moments.ts';
 import { RowEvents, SetEvents, type ShiftEvents } from './shift-events.ts';
 import { layOut, type ShiftLayout } from './shift-layout.ts';
 import type { ShiftLine } from './shift-line.ts';
@@ -49,7 +50,13 @@ export class ShiftState {
     this.line = line;
     this.layout = layOut(line);
     const { layout } = this;
-    this.events = { rows: new RowEvents(layout.row), sets: new SetEvents(layout.lanes) };
+    // rows of a washer that never waits
+    const expected = (line.warmUp + line.duration) / ((line.washer?.stroke ?? 0) + (line.washer?.dwell ?? 0));
+    this.events = {
+      rows: new RowEvents(layout.row, expected),
+      sets: new SetEvents(layout.lanes, (expected * layout.row) / layout.lanes),
+      late: new LateMoments(),
+    };
     this.chances = chancesOf([...streams, ...layout.causes.map(({ cause }) => `stop ${cause}`)]);
     this.clocks = new StationClocks(layout, this.chances, streams.length);
     this.conveyorSeconds = line.conveyors.map(({ seconds }) => seconds);
@@ -69,6 +76,7 @@ export class ShiftState {
     const { counts, from, to } = this;
     this.events.rows.begin();
     this.events.sets.begin();
+    this.events.late.begin();
     this.chances.begin(seed, shift);
     this.clocks.begin(from, to);
     this.core.begin(from, to);

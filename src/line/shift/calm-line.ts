@@ -2,8 +2,8 @@ import type { Draw } from './draw.ts';
 import { turnsOf } from './shift-layout.ts';
 import type { ShiftState } from './shift-state.ts';
 
-/** Seconds of the whole rows and sets of a line of whose times the fill alone varies. */
-export interface CalmTimes {
+/** A line of whose times the fill alone varies: s of whole rows and sets, and what they wait for. */
+export interface CalmLine {
   readonly loading: number;
   readonly stroke: number;
   readonly dwell: number;
@@ -21,14 +21,23 @@ export interface CalmTimes {
   readonly spell: number;
   readonly toTakeOff: number;
   readonly takingOff: number;
+  /** What has room, in whole rows and sets. */
+  readonly rowsLoaded: number;
+  readonly setsOnWay: number;
+  readonly setsBeforeHeads: number;
+  readonly setsBeforeTakeOff: number;
+  readonly heldUntil: 'fill end' | 'release' | undefined;
 }
+
+/** A room without end as a whole number that is never reached: an engine counts in whole numbers quicker. */
+const counted = (room: number): number => Math.floor(Math.min(room, 2 ** 30 - 1));
 
 /** s of a time that is always the same; where it is not, no number. */
 const always = (seconds: Draw | undefined): number =>
   seconds === undefined ? 0 : typeof seconds === 'number' ? seconds : Number.NaN;
 
 /** Absent where the line is of another kind. */
-export const calmTimes = ({ line, layout, conveyorSeconds }: ShiftState): CalmTimes | undefined => {
+export const calmLine = ({ line, layout, conveyorSeconds }: ShiftState): CalmLine | undefined => {
   const { load, washer, discharge, fill, closing, takeOff } = line;
   if (washer === undefined || fill === undefined || closing === undefined || takeOff === undefined)
     return undefined;
@@ -56,5 +65,10 @@ export const calmTimes = ({ line, layout, conveyorSeconds }: ShiftState): CalmTi
     spell: closing.chute === undefined ? turns * turn : turn,
     toTakeOff: takeOff.transit,
     takingOff,
+    rowsLoaded: counted(layout.rowsLoaded),
+    setsOnWay: counted(layout.wayRoom / row),
+    setsBeforeHeads: counted(layout.setsBeforeHeads),
+    setsBeforeTakeOff: counted(layout.setsBeforeTakeOff),
+    heldUntil: line.holds.some(({ until }) => until === 'release') ? 'release' : line.holds[0]?.until,
   };
 };
