@@ -278,7 +278,10 @@ describe('fill', () => {
     [['B'], 'fill wants BOOK.json TRIALS after it.'],
     [['B', 'T', '--confidence', '2'], 'The option --confidence was given 2; it takes 0.5 to 0.999.'],
     [['B', 'T', '--preset', '-1'], 'The option --preset was given -1; it takes a whole number from 1.'],
-    [['B', 'T', '--measured', 'weather=3 %'], 'it takes meter-flow, meter-viscosity, valve-air, kv-product, run-column'],
+    [
+      ['B', 'T', '--measured', 'weather=3 %'],
+      'it takes meter-flow, meter-viscosity, valve-air, kv-product, run-column',
+    ],
     [['B', 'T', '--mav', '3 kg'], 'The option --mav was given 3 kg; it takes a volume such as 15 mL.'],
     [['B', 'T', '--to', 'MOON'], 'The book has no floor MOON. It has: OXBOW, LARKMOOR.'],
     [['-', '-'], 'Standard input can be read once only'],
