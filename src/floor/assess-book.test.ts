@@ -165,8 +165,8 @@ describe('a floor that has not answered', () => {
     expect(findingOf(floor, 'washerRate').verdict).toBe('carries');
   });
   it('never fails for a value left out', () => {
-    // every thirty-first place: the demo book has many, and each is a whole assessment
-    for (const path of placesIn(demo).filter((_, i) => i % 31 === 0)) {
+    // every sixty-first place: the demo book has many, and each is a whole assessment
+    for (const path of placesIn(demo).filter((_, i) => i % 61 === 0)) {
       const without = tryPatches(demo, [{ path, value: undefined }]);
       if (readBook(without).ok) soundOf(assessBook(without));
     }
