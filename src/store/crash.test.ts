@@ -19,8 +19,8 @@ import { openSqliteStore } from './sqlite-store.ts';
 
 /** How often the writer is killed: a quick run; `TWINFLOOR_KILLS=500 npx vitest run src/store/crash` is the full one. */
 const KILLS = Number(process.env.TWINFLOOR_KILLS ?? 12);
-const CUTS = 300;
-const FLIPS = 100;
+const CUTS = 160;
+const FLIPS = 60;
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 // inside node_modules, so that the program finds the database's driver from there
