@@ -68,7 +68,9 @@ export const mediaRoutes = async (server: FastifyInstance, { store }: ServerPort
 
   typed.route({
     ...routeOptions(routes.readMedia),
-    handler: async (request, reply: FastifyReply) => {
+    handler: async (request, typedReply) => {
+      // what is sent is bytes, of which the schema says nothing
+      const reply: FastifyReply = typedReply;
       const { id, sha256 } = request.params;
       const { range, 'if-none-match': seen } = request.headers;
       const whole = await store.readMedia(id, sha256);
