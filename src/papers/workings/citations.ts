@@ -38,12 +38,14 @@ interface Kept {
   readonly place: number;
   /** Those of the floor itself, then those that a paper brought along. */
   readonly all: Working[];
+  /** For each working of the floor the first that is the same. */
+  readonly firsts: readonly number[];
   readonly numbers: Map<Working, number>;
   readonly named: Set<number>;
 }
 
 /** The named ones with those behind them, in order. */
-const withThoseBehind = ({ all, named }: Kept): CitedFloor['workings'] => {
+const withThoseBehind = ({ all, named }: Pick<Kept, 'all' | 'named'>): CitedFloor['workings'] => {
   const open = [...named];
   const found = new Set<number>();
   for (let next = open.pop(); next !== undefined; next = open.pop()) {
@@ -55,21 +57,46 @@ const withThoseBehind = ({ all, named }: Kept): CitedFloor['workings'] => {
   return [...all.entries()].filter(([number]) => found.has(number));
 };
 
+/** The workings of a floor, and for each the first that is the same in all: several trades may ask the same of the book. */
+const firstsOf = (
+  workings: readonly Working[],
+): { readonly all: readonly Working[]; readonly firsts: readonly number[] } => {
+  const known = new Map<string, number>();
+  const all: Working[] = [];
+  const firsts: number[] = [];
+  for (const [number, working] of workings.entries()) {
+    const from = Object.fromEntries(
+      Object.entries(working.from).map(([input, origin]) => [
+        input,
+        'working' in origin ? { ...origin, working: firsts[origin.working] ?? origin.working } : origin,
+      ]),
+    );
+    const { sheet, inputs, outputs, residual } = working;
+    const key = JSON.stringify([sheet, inputs, outputs, residual, from]);
+    const first = known.get(key) ?? number;
+    known.set(key, first);
+    firsts.push(first);
+    all.push({ ...working, from });
+  }
+  return { all, firsts };
+};
+
 /** The name of a working's place in the appendix. */
 export const placeOfWorking = (floor: number, working: number): string => `w${floor}-${working}`;
 
 /**
  * The marks of the workings of some floors.
  *
- * Method   a working of the floor has its place there plus one; one that a paper brings along follows them
+ * Method   a working of the floor has its place there plus one, or that of the first that is the same; one that a paper
+ *          brings along follows them
  * Assumes  a working is one object wherever it is named
  */
 export const makeCitations = (floors: readonly FloorAssessment[], { say }: PaperWords): Citations => {
   const kept = new Map<string, Kept>(
     floors.map((floor, place) => {
-      const all = [...floor.workings];
-      const numbers = new Map(all.map((working, number) => [working, number]));
-      return [floor.floor, { floor, place, all, numbers, named: new Set() }];
+      const { all, firsts } = firstsOf(floor.workings);
+      const numbers = new Map(floor.workings.map((working, number) => [working, firsts[number]!]));
+      return [floor.floor, { floor, place, all: [...all], firsts, numbers, named: new Set() }];
     }),
   );
   const sheets = new Set<string>();
@@ -89,7 +116,7 @@ export const makeCitations = (floors: readonly FloorAssessment[], { say }: Paper
       if (own === undefined) return [];
       const numbers = workings.flatMap((working) => {
         if (working === undefined) return [];
-        return [typeof working === 'number' ? working : bring(own, working)];
+        return [typeof working === 'number' ? (own.firsts[working] ?? working) : bring(own, working)];
       });
       return [...new Set(numbers)].map((number) => cite(own, number));
     },
@@ -110,11 +137,11 @@ export const makeCitations = (floors: readonly FloorAssessment[], { say }: Paper
       return id;
     },
     cited: () => ({
-      floors: [...kept.values()].map(({ floor, place, named, ...own }) => ({
+      floors: [...kept.values()].map(({ floor, place, named, all }) => ({
         floor,
         place,
         named,
-        workings: withThoseBehind({ floor, place, named, ...own }),
+        workings: withThoseBehind({ all, named }),
       })),
       sheets: [...sheets],
     }),
