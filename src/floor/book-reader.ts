@@ -13,7 +13,6 @@ interface ReadPlace {
 /** Everything that was read from a book so far, each place once; shared by all variations of it. */
 interface Read {
   readonly readings: Map<string, ReadPlace>;
-  readonly found: Map<string, unknown>;
   readonly kept: Map<string, Kept>;
 }
 
@@ -41,12 +40,8 @@ export interface BookReader {
   readonly account: Account;
   /** Places that this variation has at another value. */
   readonly changes: ReadonlyMap<string, number>;
-  /** Costly results that hold for this book whatever is varied, by a key that says all that they rest on. */
-  readonly found: Map<string, unknown>;
-  /** What had been read and found of a book like this one. */
-  readonly before: ReadBefore | undefined;
   /**
-   * What rests on the book alone, whatever is varied: made once, and taken over from the book before where all parts that
+   * What rests on the book alone and on its key, whatever is varied: made once, and taken over from the book before where all parts that
    * were looked at for it are the very same.
    *
    * Assumes  what is made does not hold on to this reader: it may outlive it by many books
@@ -54,7 +49,7 @@ export interface BookReader {
   readonly kept: <T>(key: string, make: () => T) => T;
   /** The same where it has been made by now. */
   readonly keptByNow: <T>(key: string) => T | undefined;
-  /** What has been read and found of this one, for a book like it. */
+  /** What has been read and kept of this one, for a book like it. */
   readonly soFar: ReadBefore;
   /** The same book with an account of its own. */
   readonly scope: () => BookReader;
@@ -137,8 +132,6 @@ const readerOver = (source: Source, changes: ReadonlyMap<string, number>, accoun
     miss,
     account,
     changes,
-    found: soFar.found,
-    before,
     soFar,
     keptByNow,
     kept: <T>(key: string, make: () => T): T => {
@@ -177,7 +170,7 @@ const readerOver = (source: Source, changes: ReadonlyMap<string, number>, accoun
 export const bookReader = (book: Book, before?: ReadBefore): BookReader =>
   readerOver(
     {
-      soFar: { book, readings: new Map(), found: new Map(), kept: new Map() },
+      soFar: { book, readings: new Map(), kept: new Map() },
       before,
       same: before === undefined ? () => false : sameAsIn(book, before.book),
       watch: watchOver(book),

@@ -57,10 +57,6 @@ const readings = new WeakMap<Assessment, ReadBefore>();
 export const keepReadings = (assessment: Assessment, read: ReadBefore): void =>
   void readings.set(assessment, read);
 
-/**
- * What was read of the book of an earlier assessment, for one of a book like it.
- *
- * Returns  the readings, what was kept of the floors, and of what was found the strokes of the cylinders
- */
+/** What was read and kept of the book of an earlier assessment, for one of a book like it. */
 export const readingsOf = (earlier: Earlier | undefined): ReadBefore | undefined =>
   earlier === undefined ? undefined : readings.get(earlier.assessment);

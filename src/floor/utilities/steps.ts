@@ -10,33 +10,27 @@ const r20 = [
   1, 1.12, 1.25, 1.4, 1.6, 1.8, 2, 2.24, 2.5, 2.8, 3.15, 3.55, 4, 4.5, 5, 5.6, 6.3, 7.1, 8, 9,
 ] as const;
 
-/** The preferred numbers above one, from the next to the `count`th. */
-export const preferredAbove = (number: number, count: number): readonly number[] => {
+/** The preferred numbers beyond one, from the next on: upward, or downward. */
+const preferredBeyond = (number: number, count: number, up: boolean): readonly number[] => {
   const found: number[] = [];
-  let power = 10 ** Math.floor(Math.log10(number));
-  while (found.length < count) {
-    for (const lead of r20) {
+  const leads = up ? r20 : r20.toReversed();
+  for (let power = 10 ** Math.floor(Math.log10(number)); found.length < count; power *= up ? 10 : 0.1) {
+    for (const lead of leads) {
       const one = Number((lead * power).toPrecision(4));
-      if (one > number * (1 + 1e-9) && found.length < count) found.push(one);
+      const beyond = up ? one > number * (1 + 1e-9) : one < number * (1 - 1e-9);
+      if (beyond && found.length < count) found.push(one);
     }
-    power *= 10;
   }
   return found;
 };
 
+/** The preferred numbers above one, from the next to the `count`th. */
+export const preferredAbove = (number: number, count: number): readonly number[] =>
+  preferredBeyond(number, count, true);
+
 /** The same below one, from the next down. */
-export const preferredBelow = (number: number, count: number): readonly number[] => {
-  const found: number[] = [];
-  let power = 10 ** Math.floor(Math.log10(number));
-  while (found.length < count) {
-    for (const lead of r20.toReversed()) {
-      const one = Number((lead * power).toPrecision(4));
-      if (one < number * (1 - 1e-9) && found.length < count) found.push(one);
-    }
-    power /= 10;
-  }
-  return found;
-};
+export const preferredBelow = (number: number, count: number): readonly number[] =>
+  preferredBeyond(number, count, false);
 
 /** The first of them, for a lever that goes up the series. */
 export const upTo =

@@ -92,23 +92,14 @@ const strokeInputs = (c: Calculation, index: number, direction: Direction) => {
   };
 };
 
-/** Key of a stroke among the costly results: all that goes into it. */
-const strokeKey = (inputs: object): string => `stroke ${Object.values(inputs).join(' ')}`;
-
 /**
  * The sheet, with every stroke of this book, and of one like it, integrated once: the same cylinder is asked for by the index,
- * by its own figure and by the working.
+ * by its own figure and by the working. The key is all that goes into it.
  */
-const strokeSheetOf = ({ found, before }: BookReader): typeof strokeTimeSheet => ({
+const strokeSheetOf = ({ kept }: BookReader): typeof strokeTimeSheet => ({
   ...strokeTimeSheet,
-  compute: (inputs) => {
-    const key = strokeKey(inputs);
-    const known = found.get(key) ?? before?.found.get(key);
-    const outputs =
-      (known as ReturnType<typeof strokeTimeSheet.compute> | undefined) ?? strokeTimeSheet.compute(inputs);
-    found.set(key, outputs);
-    return outputs;
-  },
+  compute: (inputs) =>
+    kept(`stroke ${Object.values(inputs).join(' ')}`, () => strokeTimeSheet.compute(inputs)),
 });
 
 /** Step in pressure over which the slope is taken. */
