@@ -1,9 +1,13 @@
 import { floorBoundFor } from '../../book/floor-bound-for.ts';
-import { type RegisterRow, type SettingRegister, settingWords } from '../../proof/settings/index.ts';
+import {
+  type RegisterRow,
+  type SettingRegister,
+  settingName,
+  settingWords,
+} from '../../proof/settings/index.ts';
 import { settingMoments } from '../../record/setting-moments.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
-import { settingName } from '../setting-name.ts';
 import { allowedText, settingText } from '../setting-text.ts';
 import type { Citations, Marks } from '../workings/citations.ts';
 
@@ -39,7 +43,7 @@ const lineOf = (
   const texts = settingMoments.map((moment) => one.at[moment]);
   const last = texts.findLast((at) => at !== undefined);
   return {
-    what: settingName(row, names, paper),
+    what: settingName(row, names, paper.book, paper.say),
     allowed: allowedText(one, paper),
     mark: mark(one),
     designed: settingText(row.form, row.designed, paper),

@@ -16,7 +16,7 @@ export {
 } from './read-setting-table.ts';
 export { type RegisterRow, type SettingAt, type SettingRegister, settingRegister } from './register.ts';
 export { findSettingColumns } from './setting-columns.ts';
-export { settingNames } from './setting-names.ts';
+export { settingName, settingNames } from './setting-names.ts';
 export { type SettingBound, type SettingRange, type SettingRow, settingSorts } from './setting-row.ts';
 export { settingTable } from './setting-table.ts';
 export { type SettingWords, settingWords } from './setting-words.ts';
