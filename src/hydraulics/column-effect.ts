@@ -3,6 +3,7 @@ import type { Column, ColumnRow } from './column.ts';
 import type { RowFill } from './filled-row.ts';
 import { movingRow } from './moving-row.ts';
 import { rowAtOnce } from './row-at-once.ts';
+import { runInertia } from './run-inertia.ts';
 import { full, supplyPressure } from './supply.ts';
 import type { FillSystem } from './system.ts';
 
@@ -16,7 +17,7 @@ import type { FillSystem } from './system.ts';
  * Cost     about as much as the row itself
  */
 export const columnEffect = (system: FillSystem, row: RowFill): ColumnRow | undefined => {
-  const { liquid, manifold, source, run } = system;
+  const { liquid, manifold, source } = system;
   if (source.kind === 'reading') return undefined;
   const openings = system.lanes.map(({ kv, outlet }) => ({
     conductance: conductance(kv, liquid.density),
@@ -26,10 +27,8 @@ export const columnEffect = (system: FillSystem, row: RowFill): ColumnRow | unde
   const highest = Math.max(...openings.map(({ offset: o }) => o));
   const push = supplyPressure(system, 0, full) + highest;
   const driving = pressure + highest;
-  let mass = 0;
-  for (const piece of run) {
-    if (piece.kind === 'pipe') mass += (liquid.density * piece.length) / (0.25 * Math.PI * piece.bore ** 2);
-  }
+  // T = sum(L v)/(g H) with the pressure of that head and the flow of those velocities
+  const mass = (runInertia(system, flow).timeConstant * push) / flow;
   if (!(mass > 0 && flow > 0 && driving > 0)) return undefined;
   const column: Column = {
     push,

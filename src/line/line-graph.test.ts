@@ -8,6 +8,7 @@ import { hourRate } from './hour-rate.ts';
 import { type LineGraph, lineGraph, mostInBlock } from './line-graph.ts';
 import type { LineTimes } from './line-times.ts';
 import { longestMeanCycle } from './longest-mean-cycle.ts';
+import { fallingSupply } from './testing/falling-supply.ts';
 import { simulatedLine } from './testing/simulated-line.ts';
 import { walkLine } from './walk-line.ts';
 import type { Walk } from './walked-rows.ts';
@@ -296,19 +297,10 @@ describe('the walk, row by row', () => {
           times,
           graph,
           {
-            start: { drawn: 0, vessel: 0, pumping: false },
+            ...fallingSupply(fillTime),
             rest: (stored, seconds) => {
               rests.push(seconds);
               return stored;
-            },
-            row: (stored) => {
-              const seconds = fillTime(stored.drawn);
-              return {
-                fillTime: seconds,
-                drawTime: 0.9 * seconds,
-                drawn: 1,
-                stored: { ...stored, drawn: stored.drawn + 1 },
-              };
             },
           },
           outs[19]! - outs[0]!,

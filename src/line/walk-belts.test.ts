@@ -4,24 +4,9 @@ import { anyLine } from './any-line.arbitrary.ts';
 import { orderOfEvents } from './event-graph.ts';
 import { lineGraph } from './line-graph.ts';
 import type { LineTimes } from './line-times.ts';
+import { fallingSupply } from './testing/falling-supply.ts';
 import { simulatedLine } from './testing/simulated-line.ts';
 import { walkLine } from './walk-line.ts';
-import type { WalkedSupply } from './walked-rows.ts';
-
-/** Every row takes a litre, leaves the tank lower and the next one slower; nothing makes it up. */
-const falling = (fillTime: (set: number) => number): WalkedSupply => ({
-  start: { drawn: 0, vessel: 0, pumping: false },
-  rest: (stored) => stored,
-  row: (stored) => {
-    const seconds = fillTime(stored.drawn);
-    return {
-      fillTime: seconds,
-      drawTime: 0.9 * seconds,
-      drawn: 1,
-      stored: { ...stored, drawn: stored.drawn + 1 },
-    };
-  },
-});
 
 /** As in the test of the period: two rows have room on a belt of 20 s. */
 const twoOnTheBelt: LineTimes = {
@@ -43,14 +28,14 @@ describe('an hour of a line whose conveyors stand with what stands at their ends
         if (orderOfEvents(graph) === undefined) return;
         const fillTime = (set: number): number => 5.003 + slower * set;
         const outs = simulatedLine(times, 25, fillTime);
-        const { fills } = walkLine(times, graph, falling(fillTime), outs[15]! - outs[0]!);
+        const { fills } = walkLine(times, graph, fallingSupply(fillTime), outs[15]! - outs[0]!);
         expect(fills.length).toBeGreaterThanOrEqual(15);
         for (const [i, fill] of fills.entries()) {
           expect(Math.abs(fill.out - outs[i]!)).toBeLessThan(1e-8);
           expect(fill.fillTime).toBe(fillTime(i));
         }
         const way = times.way.map(({ accumulates: _, ...piece }) => piece);
-        const free = walkLine({ ...times, way }, graph, falling(fillTime), outs[15]! - outs[0]!);
+        const free = walkLine({ ...times, way }, graph, fallingSupply(fillTime), outs[15]! - outs[0]!);
         if (Math.abs(free.fills[14]!.out - fills[14]!.out) > 1e-6) told += 1;
       }),
       { numRuns: 40 },
@@ -64,7 +49,7 @@ describe('an hour of a line whose conveyors stand with what stands at their ends
     const { fills } = walkLine(
       twoOnTheBelt,
       graph,
-      falling(() => 15),
+      fallingSupply(() => 15),
       49.5,
     );
     [36, 51, 70.5, 85.5].forEach((out, i) => {
@@ -74,7 +59,7 @@ describe('an hour of a line whose conveyors stand with what stands at their ends
 
   it('says where it stood still when a fill never ends, and lets out what was filled before', () => {
     const graph = lineGraph(twoOnTheBelt)!;
-    const supply = falling(() => 15);
+    const supply = fallingSupply(() => 15);
     const { fills, stuck } = walkLine(
       twoOnTheBelt,
       graph,
