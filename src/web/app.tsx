@@ -67,7 +67,7 @@ const BookMessage = (): ReactElement => {
 /** The part of an address; what speaks of a book waits until it is there. */
 const partOf = (route: Route, isReady: boolean): ReactElement => {
   if (route.page === 'sheets' || route.page === 'sheet')
-    return <ComingPart of={SheetsDoor} give={{ route: route }} />;
+    return <ComingPart of={SheetsDoor} give={{ route }} />;
   if (route.page === 'new') return <ComingPart of={NewDoor} give={{ form: route.form }} />;
   if (route.page === 'hall') return <ComingPart of={HallDoor} give={{}} />;
   if (!isReady) return <BookMessage />;
