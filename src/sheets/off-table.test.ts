@@ -3,9 +3,11 @@ import { runSheet, type Sheet, type Values } from './frame.ts';
 import { giardiaRegressionSheet } from './hygiene/giardia-regression.ts';
 import { ampacityIecSheet } from './power/ampacity-iec.ts';
 import { ampacityUsSheet } from './power/ampacity-us.ts';
+import { impedanceUsSheet } from './power/impedance-us.ts';
 import { motorCurrentIecSheet } from './power/motor-current-iec.ts';
 import { motorCurrentUsSheet } from './power/motor-current-us.ts';
 import { standardDeviceSheet } from './power/standard-device.ts';
+import { voltageDropIecSheet } from './power/voltage-drop-iec.ts';
 import { endsAsSaid } from './problems-as-typed.ts';
 
 const feeder = { insulation: '75', terminals: '75', edition: 'from-2011' } as const;
@@ -38,6 +40,27 @@ const beyond: readonly Beyond[] = [
     { current: 7000, list: 'us-breaker' },
     'current',
     /NEC 240\.6.*2008/,
+  ],
+  [
+    'a conductor at 120 degC',
+    impedanceUsSheet,
+    { size: '2 AWG', conduit: 'steel', temperature: 393.15 },
+    'temperature',
+    /NEC chapter 9.*2008/,
+  ],
+  [
+    'a supply of 400 Hz',
+    impedanceUsSheet,
+    { size: '2 AWG', conduit: 'steel', frequency: 400 },
+    'frequency',
+    /NEC chapter 9.*2008/,
+  ],
+  [
+    '800 mm2',
+    voltageDropIecSheet,
+    { voltage: 400, current: 20, length: 30, area: 800e-6 },
+    'area',
+    /IEC 60364-5-52.*2009/,
   ],
   [
     'water of pH 9.5',

@@ -61,8 +61,18 @@ export const impedanceUsSheet = defineSheet({
   inputs: {
     size: { ...choiceField('\\text{size}', usSizes), table: impedanceTable },
     conduit: choiceField<Conduit>('\\text{conduit}', ['pvc', 'steel']),
-    temperature: numberField('temperature', 'T', { least: 273.15, most: 363.15, assumed: tableTemperature }),
-    frequency: numberField('frequency', 'f', { least: 40, most: 70, assumed: tableFrequency }),
+    temperature: numberField('temperature', 'T', {
+      least: 273.15,
+      most: 363.15,
+      assumed: tableTemperature,
+      table: impedanceTable,
+    }),
+    frequency: numberField('frequency', 'f', {
+      least: 40,
+      most: 70,
+      assumed: tableFrequency,
+      table: impedanceTable,
+    }),
     powerFactor: numberField('ratio', '\\cos\\varphi', { ...powerFactors, assumed: 0.85 }),
   },
   outputs: {

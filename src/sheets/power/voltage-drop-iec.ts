@@ -1,8 +1,15 @@
 import { choiceField, numberField } from '../fields.ts';
-import { defineSheet } from '../frame.ts';
+import { defineSheet, type Source } from '../frame.ts';
 import { currents, lengths, powerFactors, voltages } from './bounds.ts';
 import { always, caution } from './caution.ts';
 import type { Phases } from './motor-current-us.ts';
+
+const annex: Source = {
+  title: 'IEC 60364-5-52',
+  edition: '2009',
+  place: 'annex G, public transcription',
+  mark: 'read',
+};
 
 /** Ohm m, of the annex: 1.25 times the resistivity at 20 degC. */
 export const annexResistivity = { copper: 0.0225e-6, aluminium: 0.036e-6 } as const;
@@ -55,7 +62,7 @@ export const voltageDropIecSheet = defineSheet({
     voltage: numberField('voltage', 'U', voltages),
     current: numberField('current', 'I_B', currents),
     length: numberField('length', 'L', lengths),
-    area: numberField('conductorArea', 'S', { least: 0.5e-6, most: 630e-6 }),
+    area: numberField('conductorArea', 'S', { least: 0.5e-6, most: 630e-6, table: annex }),
     metal: choiceField<ConductorMetal>('\\text{metal}', ['copper', 'aluminium'], 'copper'),
     powerFactor: numberField('ratio', '\\cos\\varphi', { ...powerFactors, assumed: 0.8 }),
   },
@@ -74,14 +81,7 @@ export const voltageDropIecSheet = defineSheet({
     { code: 'DROP_OVER_3', broken: (_, { share }) => share > 0.03 },
     { code: 'DROP_OVER_5', broken: (_, { share }) => share > 0.05 },
   ],
-  sources: [
-    {
-      title: 'IEC 60364-5-52',
-      edition: '2009',
-      place: 'annex G, public transcription',
-      mark: 'read',
-    },
-  ],
+  sources: [annex],
   check: (i) => {
     const lost = toNeutral(i);
     const held = i.voltage / Math.sqrt(3);
