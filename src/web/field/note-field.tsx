@@ -1,5 +1,6 @@
 import { type KeyboardEvent, memo, type ReactElement, useId } from 'react';
 import { useWords } from '../state/page-context.ts';
+import { FieldForm } from './field-form.tsx';
 import { useTypedText } from './typed-text.ts';
 
 /** A longer text of the book, in lines of its own. */
@@ -14,7 +15,7 @@ export const NoteField = memo(
       giveUp();
     };
     return (
-      <span className="field">
+      <FieldForm>
         <textarea
           value={text}
           rows={1}
@@ -34,7 +35,7 @@ export const NoteField = memo(
             {words.problem(problem)}
           </span>
         )}
-      </span>
+      </FieldForm>
     );
   },
 );

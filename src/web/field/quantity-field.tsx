@@ -1,5 +1,6 @@
 import { type KeyboardEvent, memo, type ReactElement, useId } from 'react';
 import { useWords } from '../state/page-context.ts';
+import { FieldForm } from './field-form.tsx';
 import { useTypedText } from './typed-text.ts';
 
 export interface QuantityFieldProps {
@@ -35,7 +36,7 @@ export const QuantityField = memo(
       }
     };
     return (
-      <span className="field">
+      <FieldForm>
         <input
           type="text"
           value={text}
@@ -67,7 +68,7 @@ export const QuantityField = memo(
             {words.problem(problem)}
           </span>
         )}
-      </span>
+      </FieldForm>
     );
   },
 );
