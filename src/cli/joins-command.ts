@@ -1,3 +1,4 @@
+import { encodings } from '../table/csv/encodings.ts';
 import type { Command } from './command.ts';
 
 /** The joins of a book: what does not fit together, the order of the rebuild, what is recorded; and lists read into it. */
@@ -15,6 +16,7 @@ export const joinsCommand: Command = {
       oneOf: ['conductor', 'tube', 'hose', 'drain', 'duct', 'bond', 'mechanical'],
     },
     { name: 'split', value: 'TAG' },
+    { name: 'encoding', value: 'NAME', oneOf: encodings },
     { name: 'columns', value: 'FILE' },
     { name: 'remember', value: 'FILE' },
     { name: 'write' },

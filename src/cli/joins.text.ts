@@ -11,6 +11,8 @@ export const joinsCommandText: Bundle = {
     'option.joins.tab': 'tab of the list; the first in which headings are known where it is left out',
     'option.joins.kind': 'what the rows of the list are that do not say it',
     'option.joins.split': 'split at which the rows of the list are parted that do not say it',
+    'option.joins.encoding':
+      'how the letters of a text file are written; guessed where the file does not say it and it is left out',
     'option.joins.columns': 'file that says what the headings of the list stand for',
     'option.joins.remember': 'file to write what the headings stood for into',
     'option.joins.crates': 'what travels: packing list, lifts, way in, tools of the visit',

@@ -9,7 +9,7 @@ import {
   readJoinList,
 } from '../joins/index.ts';
 import { accept, type Problem, type Result, refuse } from '../quantity/problem.ts';
-import { hasMacros, readTable, type Tab } from '../table/index.ts';
+import { type Encoding, hasMacros, readTable, type Tab } from '../table/index.ts';
 import { limits } from '../table/limits.ts';
 import type { Call } from './command.ts';
 import { largestFile, readText } from './read-text.ts';
@@ -53,14 +53,14 @@ export interface ReadList {
 export const readJoinFile = async (
   path: string,
   book: Book,
-  { values: { tab, kind, split, columns } }: Call,
+  { values: { tab, kind, split, columns, encoding } }: Call,
   world: World,
 ): Promise<Result<ReadList>> => {
   const remembered = await rememberedOf(columns, world);
   if (!remembered.ok) return remembered;
   const bytes = await world.readBytes(path, limits.file);
   if (!bytes.ok) return bytes;
-  const table = readTable(bytes.value);
+  const table = readTable(bytes.value, encoding as Encoding | undefined);
   if (!table.ok) return table;
   const tabs = tabsOf(table.value, tab);
   if (!tabs.ok) return tabs;
@@ -73,6 +73,10 @@ export const readJoinFile = async (
   const first = read.find((one) => one.ok) ?? read[0];
   if (first === undefined) return refuse(joinProblem('JOIN_LIST_NO_ROWS', path));
   if (!first.ok) return first;
-  const notes = hasMacros(bytes.value) ? [joinProblem('JOIN_LIST_MACROS', path)] : [];
+  const taken = encoding === undefined ? tabs.value[0]?.taken : undefined;
+  const notes = [
+    ...(hasMacros(bytes.value) ? [joinProblem('JOIN_LIST_MACROS', path)] : []),
+    ...(taken === undefined ? [] : [joinProblem('JOIN_LIST_ENCODING', path, { given: taken })]),
+  ];
   return accept({ list: first.value, notes });
 };

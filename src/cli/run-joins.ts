@@ -18,7 +18,7 @@ import { toldJoins } from './told-joins.ts';
 import { words } from './words.ts';
 import type { World } from './world.ts';
 
-const needList = ['tab', 'kind', 'split', 'columns', 'remember'] as const;
+const needList = ['tab', 'kind', 'split', 'encoding', 'columns', 'remember'] as const;
 
 const wrongCall = (call: Call, book: Book): readonly Problem[] => {
   const { values, flags, operands } = call;

@@ -9,6 +9,8 @@ export const joinProblemText: { readonly en: Readonly<Record<JoinProblemCode, st
     JOIN_LIST_TAB_UNKNOWN: 'The file has no tab {given}. It has: {allowed}.',
     JOIN_LIST_MACROS:
       'The file holds a program (macros). It was not looked at; the cells were read as they stand.',
+    JOIN_LIST_ENCODING:
+      'The file does not say how its letters are written; they were read as {given}. Say another encoding where signs look odd.',
     JOIN_ROW_NO_END: 'Row {row} names neither of its ends.',
     JOIN_ROW_NO_KIND: 'Row {row} does not say what it is: {allowed}. Name the kind of the whole list.',
     JOIN_ROW_KIND: 'Row {row}: "{given}" is none of: {allowed}.',

@@ -8,6 +8,8 @@ export const joinProblems = {
   JOIN_LIST_TAB_UNKNOWN: ['given', 'allowed'],
   /** The file holds a program; only its cells were read. Said beside what was read. */
   JOIN_LIST_MACROS: [],
+  /** The file does not say how its letters are written; how they were taken is said beside what was read. */
+  JOIN_LIST_ENCODING: ['given'],
   JOIN_ROW_NO_END: ['row'],
   /** Nothing says what it is. */
   JOIN_ROW_NO_KIND: ['row', 'allowed'],

@@ -1,3 +1,4 @@
+export { type Encoding, encodings } from './csv/encodings.ts';
 export { readCsv } from './csv/read-csv.ts';
 export { type Delimiter, writeCsv } from './csv/write-csv.ts';
 export { tableProblemText } from './problems.text.ts';

@@ -4,6 +4,7 @@ export const tableProblemText: { readonly en: Readonly<Record<TableProblemCode, 
   en: {
     TABLE_TOO_LARGE: 'The file is too large: {given} bytes, of which {allowed} are read.',
     TABLE_NOT_TEXT: 'The file is neither a spreadsheet (xlsx) nor text (csv).',
+    TABLE_NOT_IN_ENCODING: 'The letters of the file are not written as {given}. Say another encoding.',
     TABLE_QUOTE_OPEN: 'Row {row}: a cell opens with a quotation mark that is never closed.',
     TABLE_TOO_MANY_CELLS: 'The table is too large: {given}; allowed are {allowed}.',
     TABLE_OLD_OR_LOCKED:

@@ -4,6 +4,8 @@ export const tableProblems = {
   TABLE_TOO_LARGE: ['given', 'allowed'],
   /** Neither text nor a spreadsheet. */
   TABLE_NOT_TEXT: [],
+  /** Bytes that are no letters in the encoding that a person named. */
+  TABLE_NOT_IN_ENCODING: ['given'],
   /** A quoted cell that never ends. */
   TABLE_QUOTE_OPEN: ['row'],
   /** More rows, columns or cells than a table may have. */

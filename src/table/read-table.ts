@@ -1,4 +1,5 @@
 import { accept, type Result, refuse } from '../quantity/problem.ts';
+import type { Encoding } from './csv/encodings.ts';
 import { readCsv } from './csv/read-csv.ts';
 import { textOfBytes } from './csv/text-of-bytes.ts';
 import { limits } from './limits.ts';
@@ -12,10 +13,11 @@ const beginsWith = (bytes: Uint8Array, ...mark: readonly number[]): boolean =>
 /**
  * The tabs of a file that came from outside, whatever it calls itself: a spreadsheet (xlsx), or text (csv).
  *
- * Problems TABLE_TOO_LARGE, TABLE_OLD_OR_LOCKED, TABLE_NOT_TEXT, and those of `readXlsx` and `readCsv`
+ * Symbols  said  how the letters of a text file are written, where a person says it; a spreadsheet says it itself
+ * Problems TABLE_TOO_LARGE, TABLE_OLD_OR_LOCKED, TABLE_NOT_TEXT, TABLE_NOT_IN_ENCODING, and those of `readXlsx` and `readCsv`
  * Cost     O(size), which the limits bound
  */
-export const readTable = (bytes: Uint8Array): Result<readonly Tab[]> => {
+export const readTable = (bytes: Uint8Array, said?: Encoding): Result<readonly Tab[]> => {
   if (bytes.length > limits.file) {
     const more = { given: String(bytes.length), allowed: String(limits.file) };
     return refuse(problemOf('TABLE_TOO_LARGE', '', more));
@@ -24,8 +26,9 @@ export const readTable = (bytes: Uint8Array): Result<readonly Tab[]> => {
     return readXlsx(bytes);
   // the mark of compound files: the older binary spreadsheet, and any one that is encrypted
   if (beginsWith(bytes, 0xd0, 0xcf, 0x11, 0xe0)) return refuse(problemOf('TABLE_OLD_OR_LOCKED'));
-  const text = textOfBytes(bytes);
-  if (!text.ok) return text;
-  const tab = readCsv(text.value);
-  return tab.ok ? accept([tab.value]) : tab;
+  const read = textOfBytes(bytes, said);
+  if (!read.ok) return read;
+  const { text, taken } = read.value;
+  const tab = readCsv(text);
+  return tab.ok ? accept([taken === undefined ? tab.value : { ...tab.value, taken }]) : tab;
 };

@@ -1,3 +1,5 @@
+import type { Encoding } from './csv/encodings.ts';
+
 /** What a spreadsheet's own program is to make of what is typed into a column. */
 export type TypedAs = 'text' | 'day';
 
@@ -39,6 +41,8 @@ export interface Tab {
   readonly rows: readonly (readonly string[])[];
   /** Cells that were merged into one, of which the first holds the text. Absent: none. */
   readonly merged?: readonly MergedCells[];
+  /** How the letters of a text file were taken to be written. Absent: it is told by the file itself. */
+  readonly taken?: Encoding;
 }
 
 /** Rows and columns from 0, the last ones included. */

@@ -147,8 +147,11 @@ describe('a text file', () => {
     };
     expect(read(new TextEncoder().encode('12 °C;µ²'))).toEqual(rows);
     expect(read(bytes('12 °C;µ²'))).toEqual(rows);
-    const utf16 = Buffer.from('\ufeff12 °C\tµ²\r\n', 'utf16le');
-    expect(read(new Uint8Array(utf16))).toEqual(rows);
+    for (const text of ['\ufeff12 °C\tµ²\r\n', '12 °C\tµ²\r\n']) {
+      const utf16 = Buffer.from(text, 'utf16le');
+      expect(read(new Uint8Array(utf16))).toEqual(rows);
+      expect(read(new Uint8Array(utf16.swap16()))).toEqual(rows);
+    }
   });
 });
 

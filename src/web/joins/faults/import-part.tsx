@@ -7,12 +7,14 @@ import {
   withJoins,
 } from '../../../joins/index.ts';
 import type { Problem, Result } from '../../../quantity/problem.ts';
+import type { Encoding } from '../../../table/index.ts';
 import { changeBook } from '../../commands/change-book.ts';
 import { untilFetched } from '../../shell/until-fetched.ts';
 import { keptTexts } from '../../state/kept-texts.ts';
 import { usePage } from '../../state/page-context.ts';
 import { useJoins } from '../with-joins.tsx';
 import { ColumnList } from './column-list.tsx';
+import { LettersChoice } from './letters-choice.tsx';
 import { ListReport } from './list-report.tsx';
 import type { ListRead } from './read-list.ts';
 
@@ -43,19 +45,22 @@ export const ImportPart = (): ReactElement => {
   );
   const [kind, setKind] = useState('');
   const [split, setSplit] = useState('');
+  const [said, setSaid] = useState<Encoding>();
   const [told, setTold] = useState('');
   const [refused, setRefused] = useState<readonly Problem[]>([]);
   const read = useMemo((): Result<ListRead> | undefined => {
     if (came?.bytes === undefined) return undefined;
-    return came.lists.readList(came.bytes, book, {
+    const options = {
       remembered,
       ...(kind === '' ? {} : { kind: kind as JoinKind }),
       ...(split === '' ? {} : { split }),
-    });
-  }, [came, book, remembered, kind, split]);
+    };
+    return came.lists.readList(came.bytes, book, options, said);
+  }, [came, book, remembered, kind, split, said]);
   const choose = async (file: File): Promise<void> => {
     setTold('');
     setRefused([]);
+    setSaid(undefined);
     const lists = await fetchLists();
     const fits = file.size <= lists.mostBytes;
     const bytes = fits ? new Uint8Array(await file.arrayBuffer()) : undefined;
@@ -106,6 +111,8 @@ export const ImportPart = (): ReactElement => {
     </div>
   );
   const shown = read?.ok === true ? read.value : undefined;
+  // what was said stays to be said otherwise, also where nothing could be read by it
+  const letters = shown?.letters ?? (said === undefined ? undefined : { taken: said, samples: [] });
   return (
     <section className="open-part" aria-labelledby={`${id}t`}>
       <h3 id={`${id}t`}>{say('joining.list')}</h3>
@@ -137,6 +144,7 @@ export const ImportPart = (): ReactElement => {
           {read.problems.map(problem).join(' ')}
         </p>
       )}
+      {letters !== undefined && <LettersChoice {...letters} choose={setSaid} />}
       {came !== undefined && shown !== undefined && (
         <div className="list-read">
           <h4>

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readBook } from '../../../book/index.ts';
+import type { Encoding } from '../../../table/index.ts';
 import { readList } from './read-list.ts';
 
 const demo = readBook(readFileSync('src/book/demo/flagon-line.json', 'utf8'));
@@ -39,6 +40,16 @@ describe('a list whose columns are matched by hand', () => {
       { code: 'JOIN_ROW_TOO_LONG', path: '/2/split' },
     ]);
     expect(JSON.stringify(read).length).toBeLessThan(5000);
+  });
+  it('shows texts by which a person sees whether its letters were read well, and takes what is said of them', () => {
+    const list = Uint8Array.from([...bytes('From;To;Colour\nX1:51;X3:31;gr'), 0x9f, ...bytes('n\n')]);
+    const read = (said?: Encoding) => {
+      const got = readList(list, book, { kind: 'conductor' }, said);
+      return got.ok ? got.value.letters : got.problems.map(({ code }) => code);
+    };
+    expect(read()).toEqual({ taken: 'macintosh', samples: ['grün'] });
+    expect(read('windows-1252')).toEqual({ taken: 'windows-1252', samples: ['grŸn'] });
+    expect(read('utf-8')).toEqual(['TABLE_NOT_IN_ENCODING']);
   });
   it('that is no list is refused', () => {
     expect(readList(bytes('a word\n'), book, {})).toMatchObject({

@@ -8,7 +8,7 @@ import {
 } from '../../../joins/index.ts';
 import { plainHeading } from '../../../joins/list/headings.ts';
 import { accept, type Problem, type Result, refuse } from '../../../quantity/problem.ts';
-import { hasMacros, readTable, type Tab } from '../../../table/index.ts';
+import { type Encoding, hasMacros, readTable, type Tab } from '../../../table/index.ts';
 import { limits } from '../../../table/limits.ts';
 
 /** One column of a list as it is offered to be matched. */
@@ -29,6 +29,8 @@ export interface ListRead {
   /** Absent: the columns must be matched first. */
   readonly list?: JoinList;
   readonly notes: readonly Problem[];
+  /** How its letters were read where the file does not say it, and what of them shows whether that is right. */
+  readonly letters?: { readonly taken: Encoding; readonly samples: readonly string[] };
 }
 
 /** A text of a list as it is shown among others: a cell may hold a whole page. */
@@ -73,22 +75,48 @@ const columnsOf = (tab: Tab, list: JoinList | undefined): readonly OfferedColumn
   });
 };
 
+/** Texts of a list that would look odd, were its letters read wrongly. */
+const lettersOf = ({ rows, taken }: Tab): Pick<ListRead, 'letters'> => {
+  if (taken === undefined) return {};
+  const odd = new Set<string>();
+  for (const cell of rows.flat()) {
+    if (odd.size < mostSamples && /[\u{80}-\u{10ffff}]/u.test(cell)) odd.add(shortened(cell.trim()));
+  }
+  return { letters: { taken, samples: [...odd] } };
+};
+
 /** A wire or tube list off a file: the first tab in which headings are known, else the first, to be matched by hand. */
-export const readList = (bytes: Uint8Array, book: Book, options: ListOptions): Result<ListRead> => {
-  const tabs = readTable(bytes);
+export const readList = (
+  bytes: Uint8Array,
+  book: Book,
+  options: ListOptions,
+  said?: Encoding,
+): Result<ListRead> => {
+  const tabs = readTable(bytes, said);
   if (!tabs.ok) return tabs;
   const notes = hasMacros(bytes) ? [joinProblem('JOIN_LIST_MACROS', '')] : [];
   let empty: readonly Problem[] = [joinProblem('JOIN_LIST_NO_ROWS', '')];
   for (const tab of tabs.value) {
     const read = readJoinList(tab, book, options);
     if (read.ok)
-      return accept({ tab: tab.name, columns: columnsOf(tab, read.value), list: read.value, notes });
+      return accept({
+        tab: tab.name,
+        columns: columnsOf(tab, read.value),
+        list: read.value,
+        notes,
+        ...lettersOf(tab),
+      });
     if (read.problems.some(({ code }) => code === 'JOIN_LIST_NO_ROWS')) empty = read.problems;
   }
   const unmatched = tabs.value.find(({ rows }) => rows.some((row) => filled(row) > 1));
   return unmatched === undefined
     ? refuse(...empty)
-    : accept({ tab: unmatched.name, columns: columnsOf(unmatched, undefined), notes });
+    : accept({
+        tab: unmatched.name,
+        columns: columnsOf(unmatched, undefined),
+        notes,
+        ...lettersOf(unmatched),
+      });
 };
 
 /** Bytes beyond which a file is not even read into memory. */
