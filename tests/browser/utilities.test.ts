@@ -78,7 +78,7 @@ describe('the page of utilities', () => {
     await side(page, 'LARKMOOR', 'motorLoading -M2').click();
     await waitForText(panel(page).locator('h2'), /load of the motor/);
     await panel(page).locator('math').first().waitFor();
-    await waitForText(panel(page), /Asked: service factor of its plate\..*licensed electrician/);
+    await waitForText(panel(page), /Asked: share of its plate that it may give here\..*licensed electrician/);
     await waitForText(panel(page), /What would carry it/);
     await page.keyboard.press('Escape');
     const focused = side(page, 'LARKMOOR', 'motorLoading -M2');

@@ -1,7 +1,6 @@
 import type { Book, Patch } from '../../book/index.ts';
 import { toSi } from '../../quantity/index.ts';
 import type { Kind } from '../../quantity/kinds.ts';
-import { seriesFor } from '../remedies/pipe-series.ts';
 import { roundStep, writtenAt, writtenPatch, writtenSi, writtenText } from '../remedies/written-value.ts';
 import type { UtilityLever } from './need.ts';
 
@@ -191,32 +190,3 @@ export const wordLever = (
         },
       ];
 };
-
-/** The next wider bores that can be bought, for each pipe of a run. */
-export const boreLevers = (
-  book: Book,
-  id: string,
-  path: string,
-  run: readonly { readonly kind: string; readonly material?: string; readonly name?: string }[],
-): readonly UtilityLever[] =>
-  run.flatMap((piece, i) => {
-    const at = `${path}/${i}/bore`;
-    const written = piece.kind === 'pipe' ? writtenAt(book, at, 'length') : undefined;
-    if (written === undefined) return [];
-    const now = writtenSi(written, written.number);
-    return [
-      {
-        id,
-        path: at,
-        kind: 'length' as const,
-        steps: () =>
-          seriesFor(piece.material, piece.name)
-            .bores.filter(({ bore }) => bore > now * 1.001)
-            .map(({ name, bore }) => ({
-              patches: [{ path: at, value: `${Number((1000 * bore).toPrecision(5))} mm` }],
-              value: bore,
-              text: name,
-            })),
-      },
-    ];
-  });

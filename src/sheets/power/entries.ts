@@ -20,6 +20,9 @@ import { conductorUsSheet } from './conductor-us.ts';
 import { currentsTogetherCases } from './currents-together.cases.ts';
 import { currentsTogetherText } from './currents-together.text.ts';
 import { currentsTogetherSheet } from './currents-together.ts';
+import { deratedPlateCases } from './derated-plate.cases.ts';
+import { deratedPlateText } from './derated-plate.text.ts';
+import { deratedPlateSheet } from './derated-plate.ts';
 import { driveFrequencyCases } from './drive-frequency.cases.ts';
 import { driveFrequencyText } from './drive-frequency.text.ts';
 import { driveFrequencySheet } from './drive-frequency.ts';
@@ -32,6 +35,9 @@ import { earthingSheet } from './earthing.ts';
 import { energyShiftCases } from './energy-shift.cases.ts';
 import { energyShiftText } from './energy-shift.text.ts';
 import { energyShiftSheet } from './energy-shift.ts';
+import { faultBehindTransformerCases } from './fault-behind-transformer.cases.ts';
+import { faultBehindTransformerText } from './fault-behind-transformer.text.ts';
+import { faultBehindTransformerSheet } from './fault-behind-transformer.ts';
 import { faultPointToPointCases } from './fault-point-to-point.cases.ts';
 import { faultPointToPointText } from './fault-point-to-point.text.ts';
 import { faultPointToPointSheet } from './fault-point-to-point.ts';
@@ -116,6 +122,9 @@ import { startingCurrentSheet } from './starting-current.ts';
 import { supplyToleranceCases } from './supply-tolerance.cases.ts';
 import { supplyToleranceText } from './supply-tolerance.text.ts';
 import { supplyToleranceSheet } from './supply-tolerance.ts';
+import { surroundingsDeratingCases } from './surroundings-derating.cases.ts';
+import { surroundingsDeratingText } from './surroundings-derating.text.ts';
+import { surroundingsDeratingSheet } from './surroundings-derating.ts';
 import { throughTransformerCases } from './through-transformer.cases.ts';
 import { throughTransformerText } from './through-transformer.text.ts';
 import { throughTransformerSheet } from './through-transformer.ts';
@@ -174,6 +183,7 @@ export const powerEntries: readonly SheetEntry[] = [
   sheetEntry(transformerFaultSheet, transformerFaultCases, transformerFaultText),
   sheetEntry(faultPointToPointSheet, faultPointToPointCases, faultPointToPointText),
   sheetEntry(faultVectorSheet, faultVectorCases, faultVectorText),
+  sheetEntry(faultBehindTransformerSheet, faultBehindTransformerCases, faultBehindTransformerText),
   sheetEntry(panelFaultSheet, panelFaultCases, panelFaultText),
   sheetEntry(transformerSizeSheet, transformerSizeCases, transformerSizeText),
   sheetEntry(transformerVoltageSheet, transformerVoltageCases, transformerVoltageText),
@@ -181,6 +191,8 @@ export const powerEntries: readonly SheetEntry[] = [
   sheetEntry(autotransformerSheet, autotransformerCases, autotransformerText),
   sheetEntry(voltageUnbalanceSheet, voltageUnbalanceCases, voltageUnbalanceText),
   sheetEntry(unbalanceDeratingSheet, unbalanceDeratingCases, unbalanceDeratingText),
+  sheetEntry(surroundingsDeratingSheet, surroundingsDeratingCases, surroundingsDeratingText),
+  sheetEntry(deratedPlateSheet, deratedPlateCases, deratedPlateText),
   sheetEntry(lineCurrentsSheet, lineCurrentsCases, lineCurrentsText),
   sheetEntry(heaterSheet, heaterCases, heaterText),
   sheetEntry(offVoltageSheet, offVoltageCases, offVoltageText),

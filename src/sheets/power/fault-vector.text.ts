@@ -22,14 +22,13 @@ export const faultVectorText: SheetText = {
     outputs: {
       terminals: 'Fault current at the transformer',
       current: 'Fault current at the end',
+      endRatio: 'X/R at the end',
       arithmetic: 'The same with impedances added as numbers',
     },
     options: { tolerance: toleranceOptions },
     notes: {
-      ...notesOf('CAUTION_ELECTRICAL', 'TRANSFORMER_STIFF', 'COLD_CONDUCTOR'),
+      ...notesOf('CAUTION_ELECTRICAL', 'TRANSFORMER_STIFF', 'COLD_CONDUCTOR', 'FAULT_ARITHMETIC_LOW'),
       ...faultMotorsAdd,
-      FAULT_ARITHMETIC_LOW:
-        'Impedances added as numbers give over 5 % too little here: a rating compared with that figure could be too small.',
     },
   },
 };

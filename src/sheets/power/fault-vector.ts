@@ -30,14 +30,19 @@ export interface FaultPath {
  *
  * Method   I = U/(sqrt(3) |Z_T + Z_c|); Z_T = t z U^2/S, parted by X/R; Z_c = L (r + jx)/n
  * Symbols  as in `FaultPath`, SI; r and x a conductor, cold for the greatest current
- * Returns  A at the terminals, at the end of the run, and there with |Z| added as numbers
+ * Returns  A at the terminals, at the end of the run, and there with |Z| added as numbers; X/R at the end
  * Assumes  unlimited supply ahead; bolted fault; nothing from running motors
  * Cost     O(1)
  * Source   three-phase circuit theory
  */
 export const faultVector = (
   path: FaultPath,
-): { readonly terminals: number; readonly current: number; readonly arithmetic: number } => {
+): {
+  readonly terminals: number;
+  readonly current: number;
+  readonly endRatio: number;
+  readonly arithmetic: number;
+} => {
   const { apparentPower: S, voltage: U, reactanceRatio: q, length, parallel } = path;
   const transformer = (path.impedance * impedanceShare(path.tolerance) * U * U) / S;
   const rT = transformer / Math.sqrt(1 + q * q);
@@ -47,6 +52,7 @@ export const faultVector = (
   return {
     terminals: phase / transformer,
     current: phase / Math.hypot(rT + rC, q * rT + xC),
+    endRatio: (q * rT + xC) / (rT + rC),
     arithmetic: phase / (transformer + Math.hypot(rC, xC)),
   };
 };
@@ -68,10 +74,12 @@ export const faultVectorSheet = defineSheet({
   outputs: {
     terminals: numberField('current', 'I_{k,T}'),
     current: numberField('current', 'I_k'),
+    endRatio: numberField('ratio', '(X/R)_k'),
     arithmetic: numberField('current', 'I_{\\text{arith}}'),
   },
   formula: [
     '|Z_T| = t z \\frac{U^2}{S}, \\quad Z_T = R_T \\left( 1 + j \\tfrac{X}{R} \\right), \\quad Z_c = \\frac{L}{n} (r + j x)',
+    '(X/R)_k = \\frac{\\Im(Z_T + Z_c)}{\\Re(Z_T + Z_c)}',
     'I_{k,T} = \\frac{U}{\\sqrt{3}\\, |Z_T|}, \\quad I_k = \\frac{U}{\\sqrt{3}\\, |Z_T + Z_c|}, \\quad I_{\\text{arith}} = \\frac{U}{\\sqrt{3}\\, (|Z_T| + |Z_c|)}',
   ],
   limits: [

@@ -37,6 +37,8 @@ const notes = {
     'The supply ahead of the transformer is taken as unlimited; the utility’s written figure with its date replaces this.',
   COLD_CONDUCTOR:
     'The greatest fault current runs through a cold conductor (20 to 25 °C): resistance at 75 °C gives too little.',
+  FAULT_ARITHMETIC_LOW:
+    'Impedances added as numbers give over 5 % too little here: a rating compared with that figure could be too small.',
   UNBALANCE_OVER_1:
     'Over 1 %: motors are to be derated (NEMA MG 1). ANSI C84.1 allows a utility 3 % at no load.',
   FEEDER_OTHER_LOADS_DISPUTED:

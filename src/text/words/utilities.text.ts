@@ -96,7 +96,7 @@ const power: Readonly<Record<string, Question>> = {
   earthing: ['earthing of the supply', 'lines that stand evenly to earth', 'earthing system of the floor'],
   motorLoading: [
     'load of the motor',
-    'service factor of its plate',
+    'share of its plate that it may give here',
     'shaft power here, as share of the plate',
   ],
   overloadRange: ['overload relay', 'setting that the motor needs', 'highest setting of the relay'],
@@ -290,6 +290,7 @@ const levers: Readonly<Record<string, readonly [turned: string, alone: string]>>
   overloadSet: ['overload relay set to', 'another setting of the overload relay'],
   suction: ['liquid above the pump:', 'a pump that stands lower'],
   inverter: ['inverter that holds', 'an inverter'],
+  roomCooled: ['room at the motor no warmer than', 'a cooler room at the motor'],
   motorSize: ['motor of', 'a larger motor'],
   impeller: ['impeller trimmed to a shaft power of', 'a trimmed impeller'],
   waterFlow: ['fresh water of', 'more fresh water'],
@@ -344,6 +345,8 @@ const notes: Readonly<Record<string, string>> = {
     'The tables here follow US rules (NEC) or IEC 60364; "{ruleSet}" names neither, so nothing is worked out by it.',
   PLATE_AT_OTHER_VOLTAGE:
     'The plate gives its current at another voltage than the supply of this floor; it is carried over as if the power stayed the same.',
+  DERATING_BEHIND_INVERTER:
+    'The factors for heat and altitude are for motors on the mains: for one behind an inverter ask the makers of both.',
   TABLES_ARE_COPPER: 'The tables here are for copper conductors; ask for the ampacity of aluminium.',
   EARTHING_UNEVEN:
     'The lines do not stand evenly to earth: filters of inverters and devices rated for the voltage to earth may not suit it.',

@@ -12,8 +12,9 @@ import { switchingBandSheet } from '../../../sheets/air/switching-band.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
 import type { Answer, Need, UtilityLever } from '../need.ts';
+import { runLevers } from '../run-levers.ts';
 import { shiftTime } from '../shift-time.ts';
-import { boreLevers, quantityLever, upTo } from '../steps.ts';
+import { quantityLever, upTo } from '../steps.ts';
 import { allDraw, strokeOut } from './air-demand.ts';
 import { intakeState, productAirAnswer, purityAnswer, treatedDewPoint } from './air-quality.ts';
 import { dropPressure, receiverLow, usualBand } from './drop-pressure.ts';
@@ -193,7 +194,7 @@ const setHigher = (now: number, unit: string): readonly number[] => {
 };
 
 const pressureLevers = (c: Calculation): readonly UtilityLever[] => [
-  ...boreLevers(c.book, 'bore', `${c.floorPath}/air/run`, c.book.floors![c.floor]!.air?.run ?? []),
+  ...runLevers(c.book, 'bore', `${c.floorPath}/air/run`, c.book.floors![c.floor]!.air?.run ?? []),
   ...quantityLever(c.book, {
     id: 'regulatorSet',
     path: `${c.floorPath}/air/regulator/set`,

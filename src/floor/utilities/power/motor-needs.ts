@@ -1,66 +1,22 @@
-import type { Book, Drive } from '../../../book/index.ts';
-import { frequencyChangeSheet, type LoadLaw } from '../../../sheets/power/frequency-change.ts';
+import type { Book } from '../../../book/index.ts';
 import { overloadSettingSheet } from '../../../sheets/power/overload-setting.ts';
 import { writtenAt, writtenPatch, writtenSi } from '../../remedies/written-value.ts';
 import type { Calculation } from '../calculation.ts';
-import type { Known } from '../known.ts';
 import type { Need, UtilityLever } from '../need.ts';
-import { downTo, falling, quantityLever, rising, upTo } from '../steps.ts';
-import { machineVoltage } from './machine-load.ts';
+import { cooler, downTo, falling, quantityLever, rising, upTo } from '../steps.ts';
+import { motorHere, pumpLike } from './motor-here.ts';
+import { plateHere, surroundingsShare } from './plate-here.ts';
 import { pumpSuction } from './pump-suction.ts';
 import { rulesOf } from './rule-set.ts';
-
-const pumpLike = (drive: Drive): boolean => drive.pump !== undefined || /pump|fan/i.test(drive.name ?? '');
-
-const lawOf = (c: Calculation, drive: Drive, path: string): Known<LoadLaw> => {
-  const given = c.word<'constant torque' | 'square torque' | 'constant power'>(`${path}/load`);
-  if (given === undefined) {
-    c.assume(`${path}/load`);
-    return {
-      value: pumpLike(drive) ? 'pump-or-fan' : 'constant-torque',
-      from: { path: `${path}/load`, assumed: true },
-    };
-  }
-  const laws = {
-    'square torque': 'pump-or-fan',
-    'constant torque': 'constant-torque',
-    'constant power': 'constant-power',
-  } as const;
-  return { value: laws[given.value], from: given.from };
-};
-
-const assumedFull = (c: Calculation, plate: Known | undefined, path: string): Known | undefined => {
-  if (plate === undefined) return undefined;
-  c.assume(`${path}/shaftPower`);
-  return c.derive([plate], (power) => power, { path: `${path}/shaftPower`, assumed: true });
-};
-
-/** What the supply of the floor does to a motor that runs straight on it; an inverter keeps plate frequency and voltage. */
-export const motorHere = (c: Calculation, index: number) =>
-  c.once(`motorHere ${index}`, (c) => {
-    const path = `/line/drives/${index}`;
-    const drive = c.book.line!.drives![index]!;
-    const plateFrequency = c.needed(`${path}/frequency`, 'frequency');
-    const plateVoltage = c.needed(`${path}/voltage`, 'voltage');
-    const own = drive.inverter === true;
-    const supplyFrequency = own ? plateFrequency : c.needed(`${c.floorPath}/power/frequency`, 'frequency');
-    const platePower = c.needed(`${path}/power`, 'power');
-    return c.run(frequencyChangeSheet, {
-      platePower,
-      // a motor is not chosen larger than its load by much: taken as fully loaded where nobody said, which is the worst
-      shaftPower: c.number(`${path}/shaftPower`, 'power') ?? assumedFull(c, platePower, path),
-      law: lawOf(c, drive, path),
-      plateFrequency,
-      supplyFrequency,
-      plateVoltage,
-      supplyVoltage: own ? plateVoltage : machineVoltage(c),
-      serviceFactor: c.plain(`${path}/serviceFactor`, 1)!,
-    });
-  });
+import { stepTransformerLever } from './step-transformer.ts';
+import { balanceLever, betweenLines, voltageUnbalance } from './voltage-unbalance.ts';
 
 /** Motor ratings that are made, kW and hp; IEC 60072 and NEMA MG 1, from memory. */
 const kilowatts = [0.37, 0.55, 0.75, 1.1, 1.5, 2.2, 3, 4, 5.5, 7.5, 11, 15, 18.5, 22, 30, 37, 45, 55];
 const horsepowers = [0.5, 0.75, 1, 1.5, 2, 3, 5, 7.5, 10, 15, 20, 25, 30, 40, 50, 60, 75, 100];
+
+/** Unbalance at which NEMA MG 1 begins to derate. */
+const unbalanceBorne = 0.01;
 
 /** An impeller is turned down by no more than this share of its power. */
 const mostTrimmed = 50;
@@ -121,6 +77,26 @@ const overloadLevers = (c: Calculation, drive: string): readonly UtilityLever[] 
   }),
 ];
 
+/** What takes from the plate here, taken away: each only where it does. */
+const plateLevers = (c: Calculation, index: number): readonly UtilityLever[] => {
+  const room = `${c.floorPath}/room`;
+  const warmed = (surroundingsShare(c, index)?.value ?? 1) < 1;
+  const cooled = warmed
+    ? quantityLever(c.book, {
+        id: 'roomCooled',
+        path:
+          c.number(`${room}/highest`, 'temperature') === undefined ? `${room}/ambient` : `${room}/highest`,
+        kind: 'temperature',
+        numbers: cooler,
+      })
+    : [];
+  if (c.book.line!.drives![index]!.inverter === true) return cooled;
+  const here = motorHere(c, index);
+  const uneven = (voltageUnbalance(c)?.nema.value ?? 0) > unbalanceBorne;
+  const weak = here !== undefined && here.speedRatio.value !== 1 && here.flux.value < 1;
+  return [...cooled, ...(uneven ? balanceLever(c) : []), ...(weak ? stepTransformerLever(c) : [])];
+};
+
 const motorLevers =
   (index: number) =>
   (c: Calculation): readonly UtilityLever[] => {
@@ -128,6 +104,7 @@ const motorLevers =
     const drive = c.book.line!.drives![index]!;
     return [
       ...inverterLever(c, index),
+      ...plateLevers(c, index),
       ...quantityLever(c.book, {
         id: 'motorSize',
         path: `${path}/power`,
@@ -151,6 +128,10 @@ const motorLevers =
     ];
   };
 
+/** No motor is to be run on a supply that is so uneven, whatever it gives: NEMA MG 1. */
+const notToRun = (c: Calculation): boolean =>
+  betweenLines(c) !== undefined && (voltageUnbalance(c)?.nema.value ?? 0) > 0.05;
+
 /** What the supply does to each motor of the line. */
 export const motorNeeds = (book: Book, tieIn: string | undefined): readonly Need[] => {
   const drives = book.line?.drives ?? [];
@@ -163,8 +144,9 @@ export const motorNeeds = (book: Book, tieIn: string | undefined): readonly Need
       sense: 'most',
       kind: 'ratio',
       answer: (c) => ({
-        demand: c.plain(`/line/drives/${i}/serviceFactor`, 1),
+        demand: plateHere(c, i)?.share,
         have: motorHere(c, i)?.loading,
+        ...(drive.inverter !== true && notToRun(c) ? { verdict: 'short' as const } : {}),
       }),
       levers: motorLevers(i),
     },

@@ -10,7 +10,7 @@ import type { Draw } from '../need.ts';
 import { shiftTime } from '../shift-time.ts';
 import { faultByPoints } from './fault.ts';
 import { feederDemand, feederRunning, machineSupplyUs, motorCurrent } from './machine-load.ts';
-import { motorHere } from './motor-needs.ts';
+import { motorHere } from './motor-here.ts';
 import { ampacityEdition, rulesOf } from './rule-set.ts';
 import { largestDrive } from './supply-voltage.ts';
 import { voltageUnbalance } from './voltage-unbalance.ts';

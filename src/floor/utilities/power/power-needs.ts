@@ -1,7 +1,6 @@
 import type { Book } from '../../../book/index.ts';
 import { type Earthing, earthingSheet } from '../../../sheets/power/earthing.ts';
 import { standardRatings } from '../../../sheets/power/standard-ratings.ts';
-import { writtenAt, writtenPatch } from '../../remedies/written-value.ts';
 import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
 import type { Answer, Need, UtilityLever } from '../need.ts';
@@ -13,54 +12,12 @@ import { motorNeeds } from './motor-needs.ts';
 import { rulesOf } from './rule-set.ts';
 import { stepTransformerLever, stepTransformerNeed } from './step-transformer.ts';
 import { voltageAnswer } from './supply-voltage.ts';
-import { betweenLines, voltageUnbalance } from './voltage-unbalance.ts';
+import { balanceLever, unbalanceAnswer } from './voltage-unbalance.ts';
 
 /** What a feeder may lose: NEC 215.2 informational note and IEC 60364-5-52 annex G both name 5 % in all. */
 const usualDrop = 0.05;
 /** While the largest motor starts, common practice. */
 const usualStartingDrop = 0.15;
-/** Unbalance that machine equipment must bear by IEC 60204-1 4.3.2, and at which NEMA MG 1 begins to derate. */
-const unbalanceAllowed = { iec: 0.02, us: 0.01 } as const;
-
-const said = (value: number, path: string): Known => ({ value, from: { path, assumed: true } });
-
-const unbalanceAnswer = (c: Calculation): Answer => {
-  const rules = rulesOf(c);
-  const unbalance = voltageUnbalance(c);
-  if (rules === undefined || betweenLines(c) === undefined) return {};
-  return {
-    demand: said(unbalanceAllowed[rules], '/agreement/electrical/ruleSet'),
-    have: rules === 'us' ? unbalance?.nema : unbalance?.sequence,
-  };
-};
-
-/** Unbalance is named by tenths of a per cent. */
-const tenth = 0.001;
-
-/** Loads moved between the phases, until all three voltages lie so much nearer to their mean. */
-const balanceLever = (c: Calculation): readonly UtilityLever[] => {
-  const path = betweenLines(c);
-  const now = unbalanceAnswer(c).have?.value;
-  if (path === undefined || now === undefined || now <= 0) return [];
-  const read = [0, 1, 2].flatMap((i) => writtenAt(c.book, `${path}/${i}`, 'voltage') ?? []);
-  const mean = read.reduce((sum, { number }) => sum + number, 0) / read.length;
-  return [
-    {
-      id: 'phaseBalance',
-      path,
-      kind: 'ratio',
-      steps: () =>
-        Array.from({ length: Math.ceil(now / tenth - 1e-9) - 1 }, (_, i) => {
-          const value = Math.ceil(now / tenth - 1e-9) - 1 - i;
-          const patches = read.map((each) =>
-            writtenPatch(c.book, each, mean + ((each.number - mean) * value * tenth) / now),
-          );
-          return { patches, value: value * tenth, text: `${value / 10} %` };
-        }),
-    },
-  ];
-};
-
 const arrangements: Readonly<Record<string, Earthing | undefined>> = {
   'TN-S': 'tn-s',
   'TN-C-S': 'tn-c-s',

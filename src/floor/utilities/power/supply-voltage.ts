@@ -4,7 +4,7 @@ import type { Calculation } from '../calculation.ts';
 import type { Known } from '../known.ts';
 import type { Answer } from '../need.ts';
 import { runningDrop } from './feeder.ts';
-import { motorHere } from './motor-needs.ts';
+import { motorHere } from './motor-here.ts';
 import { rulesOf } from './rule-set.ts';
 
 /** Place of the motor whose plate stands for the line: the largest of those that the supply itself turns. */

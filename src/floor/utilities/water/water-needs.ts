@@ -3,7 +3,8 @@ import type { Calculation } from '../calculation.ts';
 import { greatestOf } from '../greatest-of.ts';
 import type { Known } from '../known.ts';
 import type { Answer, Need, UtilityLever } from '../need.ts';
-import { boreLevers, falling, quantityLever, upTo, warmer, wordLever } from '../steps.ts';
+import { runLevers } from '../run-levers.ts';
+import { falling, quantityLever, upTo, warmer, wordLever } from '../steps.ts';
 import { saysNone, tieInPressure } from './tie-in-pressure.ts';
 import { type TieInAt, tieInsOf, waterDraw, zonesFedBy } from './water-draw.ts';
 import { conductivityAnswer, magneticLanes, siteWaterAnswer } from './water-quality.ts';
@@ -75,7 +76,7 @@ const coldNeeds = (book: Book, floor: number, at: TieInAt): readonly Need[] => {
         have: tieInPressure(c, at),
       }),
       levers: (c) => [
-        ...boreLevers(
+        ...runLevers(
           c.book,
           'waterBore',
           `${c.floorPath}/water/run`,
