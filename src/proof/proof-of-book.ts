@@ -67,6 +67,9 @@ const triesByCheck = (results: readonly RecordedResult[]): ReadonlyMap<string, r
   return tries;
 };
 
+const idsOf = (checks: readonly ProvedCheck[]): ReadonlySet<string> =>
+  new Set(checks.map(({ check }) => check.id));
+
 const strangeResults = (
   results: readonly RecordedResult[],
   ids: ReadonlyMap<string, ReadonlySet<string>>,
@@ -108,8 +111,8 @@ export const inTime = (records: readonly Envelope[]): RecordsInTime => ({ record
  *                    tries, and that of those nobody is told that they name no check;  from  day on which what is left
  *                    begins, over the book's
  * Returns  floors in the order of the book, and every result that could not be taken
- * Cost     an assessment's utilities, if nobody asked for them yet; then O(checks) a floor and O(checks^2) for what waits.
- *          Gates, days and what is due afterwards are worked out for who looks at them
+ * Cost     each floor for who looks at it: its utilities, if nobody asked for them yet, then O(checks), with those of the
+ *          floor before; O(checks^2) for what waits. Gates, days, what is due afterwards and problems likewise
  */
 export const proofOfRecords = (
   book: Book,
@@ -124,33 +127,51 @@ export const proofOfRecords = (
   const tries = triesByCheck(results);
   const { waits, problems: strangeWaits } = waitsOf(book, records, moments);
   const punch = punchPoints(records);
+  // a page shows one floor: the others are worked out once it stands
   const proved = assessment.floors.map((floor) => ({
     floor,
-    checks: plannedChecks(proofContext(book, assessment, floor.floor)).map((check) =>
-      provedCheck(check, tries.get(tryKey(floor.floor, check.id)) ?? [], places),
+    checks: onDemand(() =>
+      plannedChecks(proofContext(book, assessment, floor.floor)).map((check) =>
+        provedCheck(check, tries.get(tryKey(floor.floor, check.id)) ?? [], places),
+      ),
     ),
   }));
   const first = proved.find(({ floor }) => floor.role === 'built on');
-  const ids = new Map(
-    proved.map(({ floor, checks }) => [floor.floor, new Set(checks.map(({ check }) => check.id))]),
-  );
   const floors = proved.map(({ floor, checks: own }): FloorProof => {
-    const follows = first !== undefined && first.floor !== floor;
-    const checks = follows ? standing(own, first.checks) : own;
+    const before = first?.floor === floor ? undefined : first;
+    const checks = onDemand(() => (before === undefined ? own() : standing(own(), before.checks())));
+    const carryOver = onDemand(() =>
+      before === undefined ? [] : carriedOver(before.checks(), before.floor.floor, idsOf(own())),
+    );
+    const progress = onDemand(() => progressOf(checks()));
     const quarantine = quarantineOf(floor.floor, waits, records);
     const gates = onDemand(() =>
-      gatesOf({ book, assessment, floor, checks, punch: punch.filter(keeps(floor)), waits, records }),
+      gatesOf({
+        book,
+        assessment,
+        floor,
+        checks: checks(),
+        punch: punch.filter(keeps(floor)),
+        waits,
+        records,
+      }),
     );
     const days = onDemand(() =>
-      planOfDays({ book, floor, checks, waits, ...(from === undefined ? {} : { from }) }),
+      planOfDays({ book, floor, checks: checks(), waits, ...(from === undefined ? {} : { from }) }),
     );
     return {
       floor: floor.floor,
       name: floor.name,
       role: floor.role,
-      checks,
-      carryOver: follows ? carriedOver(first.checks, first.floor.floor, ids.get(floor.floor)!) : [],
-      progress: progressOf(checks),
+      get checks() {
+        return checks();
+      },
+      get carryOver() {
+        return carryOver();
+      },
+      get progress() {
+        return progress();
+      },
       get days() {
         return days();
       },
@@ -161,6 +182,12 @@ export const proofOfRecords = (
     };
   });
   const afterwards = onDemand(() => afterwardsOf(book, records, acceptedOn(floors, records)));
+  const problems = onDemand(() => [
+    ...strangeResults(results, new Map(proved.map(({ floor, checks }) => [floor.floor, idsOf(checks())]))),
+    ...sourceless,
+    ...strangeWaits,
+    ...proved.flatMap(({ checks }) => checks().flatMap(({ inForce }) => inForce?.problems ?? [])),
+  ]);
   return {
     floors,
     punch,
@@ -170,12 +197,9 @@ export const proofOfRecords = (
       return afterwards();
     },
     doubts: moments.doubts,
-    problems: [
-      ...strangeResults(results, ids),
-      ...sourceless,
-      ...strangeWaits,
-      ...proved.flatMap(({ checks }) => checks.flatMap(({ inForce }) => inForce?.problems ?? [])),
-    ],
+    get problems() {
+      return problems();
+    },
   };
 };
 

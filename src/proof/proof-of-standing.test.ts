@@ -103,3 +103,24 @@ describe('a proof over what counts', () => {
     );
   });
 });
+
+it('a floor is worked out for who looks at it, the floor that the line was built on alone', () => {
+  const asked = new Set<string>();
+  const floors = assessment.floors.map((one) =>
+    Object.create(one, {
+      utilities: {
+        get: () => {
+          asked.add(one.floor);
+          return one.utilities;
+        },
+      },
+    }),
+  );
+  const proof = proofOfBook(demo, { ...assessment, floors });
+  expect([...asked]).toEqual([]);
+  expect(floorOf(proof, 'OXBOW').progress).toEqual(floorOf(proofOf(demo), 'OXBOW').progress);
+  expect([...asked]).toEqual(['OXBOW']);
+  expect(site.carryOver.length).toBeGreaterThan(0);
+  expect(floorOf(proof, floor).carryOver).toEqual(site.carryOver);
+  expect([...asked]).toEqual(['OXBOW', floor]);
+});

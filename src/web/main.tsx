@@ -94,10 +94,12 @@ const start = async (): Promise<void> => {
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') void followNewest(page);
   });
-  const { pathname, search } = window.location;
-  if (routeOf(pathname, search).page === 'book') {
-    openFirst(page, window.matchMedia('(min-width: 1081px)').matches);
-  }
+  openFirst(
+    page,
+    () =>
+      routeOf(window.location.pathname, window.location.search).page === 'book' &&
+      window.matchMedia('(min-width: 1081px)').matches,
+  );
   const host = document.getElementById('page');
   if (host === null) return;
   createRoot(host).render(

@@ -1,5 +1,5 @@
 import { type ReactElement, useEffect } from 'react';
-import { type Coming, coming } from '../shell/coming.ts';
+import { alreadyHere, type Coming, coming } from '../shell/coming.ts';
 import { ComingPart } from '../shell/coming-part.tsx';
 import { GoLink } from '../shell/go-link.tsx';
 import { QuestionFrame } from '../shell/question-frame.tsx';
@@ -8,12 +8,13 @@ import { WithRecords } from '../state/kept-records.tsx';
 import { usePagePart, useWords } from '../state/page-context.ts';
 import { FloorChoice } from './floor-choice.tsx';
 import { type ProofStep, proofStepNamed, proofSteps } from './proof-steps.ts';
+import { ProtocolView } from './protocol/protocol-view.tsx';
 import { RecordsState } from './records-state.tsx';
 import { WithProof } from './with-proof.tsx';
 
-// each comes when its question is asked
+// the first comes with the page, the others when their question is asked
 const views: Readonly<Record<ProofStep, Coming<object>>> = {
-  protocol: coming(() => import('./protocol/protocol-view.tsx').then((m) => m.ProtocolView)),
+  protocol: alreadyHere(ProtocolView),
   run: coming(() => import('./run/run-view.tsx').then((m) => m.RunView)),
   settings: coming(() => import('./settings/settings-view.tsx').then((m) => m.SettingsView)),
   open: coming(() => import('./open/open-view.tsx').then((m) => m.OpenView)),

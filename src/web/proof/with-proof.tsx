@@ -12,6 +12,7 @@ import { useKeptChoice } from '../state/kept-choice.ts';
 import { useKeptRecords } from '../state/kept-records.tsx';
 import { usePage, usePagePart, useWords } from '../state/page-context.ts';
 import { checkUnit } from './check-unit.ts';
+import { shownFloor } from './shown-floor.ts';
 import { useWorkedOut } from './use-worked-out.ts';
 
 /** What the page speaks of: the floor that is chosen, and what its records say of the checks of the book. */
@@ -50,13 +51,13 @@ export const WithProof = ({
 }): ReactElement => {
   const page = usePage();
   const id = usePagePart((state) => state.id);
-  const { book, assessment } = useWorkedOut() ?? {};
+  const [chosen, chooseFloor] = useKeptChoice<string>(page, `proof-floor/${id}`);
+  const { book, assessment } = useWorkedOut(chosen) ?? {};
   const units = usePagePart((state) => state.units);
   const words = useWords();
   const { standing, load } = useKeptRecords();
   // what is read in a moment is not judged without first
   const isReading = load === 'loading';
-  const [chosen, chooseFloor] = useKeptChoice<string>(page, `proof-floor/${id}`);
   const proof = useMemo(
     () =>
       book === undefined || assessment === undefined || isReading
@@ -81,10 +82,7 @@ export const WithProof = ({
     if (book === undefined || assessment === undefined || proof === undefined || says === undefined) {
       return undefined;
     }
-    const floor =
-      proof.floors.find((one) => one.floor === chosen) ??
-      proof.floors.find(({ role }) => role === 'built on') ??
-      proof.floors[0];
+    const floor = shownFloor(proof.floors, chosen);
     if (floor === undefined) return undefined;
     return {
       book,

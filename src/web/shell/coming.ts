@@ -29,3 +29,9 @@ export const coming = <P extends object>(fetch: () => Promise<ComponentType<P>>)
     },
   };
 };
+
+/** A part that comes with whoever asks for it. */
+export const alreadyHere = <P extends object>(part: ComponentType<P>): Coming<P> => ({
+  here: () => part,
+  ask: () => Promise.resolve(),
+});

@@ -15,6 +15,8 @@ export const useBegun = (asked: Route['page'], isReady: boolean): void => {
     if (!isReady) return undefined;
     const { id, assessment } = page.state.get();
     if (withRecords.has(asked)) page.ahead.ask(standingName(id), () => readStanding(page, id));
-    return asked === 'proof' && assessment !== undefined ? workOutUtilities(page, assessment) : undefined;
+    return asked === 'proof' && assessment !== undefined
+      ? workOutUtilities(page, assessment.floors)
+      : undefined;
   }, [page, asked, isReady]);
 };

@@ -11,11 +11,12 @@ const pause = 40;
 const rest = 1_500;
 
 const workOut = (page: Page): void => {
-  const { book, typing } = page.state.get();
+  const { book, typing, assessment } = page.state.get();
   if (book === undefined || typing !== undefined) return;
   const again = patchBook(book, []);
-  // the utilities too, which are only worked out when they are looked at
-  if (again.ok) for (const floor of assessBook(again.value).floors) void floor.utilities.findings;
+  const floors = [...(assessment?.floors ?? []), ...(again.ok ? assessBook(again.value).floors : [])];
+  // the utilities too, which are only worked out when they are looked at: other pages find those of the book at hand done
+  for (const floor of floors) void floor.utilities.findings;
 };
 
 /**

@@ -1,13 +1,13 @@
-import type { Assessment } from '../../floor/assessment.ts';
+import type { FloorAssessment } from '../../floor/assessment.ts';
 import type { Page } from './page.ts';
 
 /**
- * Works the utilities of an assessment out, floor by floor with a pause after each: a press or a key between two of them is
+ * Works the utilities of some floors out, floor by floor with a pause after each: a press or a key between two of them is
  * answered. Those that are known already cost nothing. Gives back how to give it up.
  */
 export const workOutUtilities = (
   page: Pick<Page, 'later'>,
-  { floors }: Assessment,
+  floors: readonly FloorAssessment[],
   done: () => void = () => undefined,
 ): (() => void) => {
   let over = false;
