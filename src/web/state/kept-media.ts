@@ -58,25 +58,41 @@ export const useWaitingMedia = (page: Page): ReadonlySet<string> => {
   }, [names, id]);
 };
 
-/** Where a picture, film or sound can be shown from: out of this browser while it waits, else from the server. */
+/** What this browser had of a file while it waited. */
+interface OwnFile {
+  readonly digest: string;
+  /** Absent: it had gone to the server before it was looked for. */
+  readonly address?: string;
+}
+
+/**
+ * Where a picture, film or sound can be shown from: out of this browser where it waited here while it was looked at, else
+ * from the server. One that is looked at does not change its address when the server has it, or it would be drawn anew
+ * under the finger that places a code on it.
+ */
 export const useMediaAddress = (page: Page, digest: string): string | undefined => {
   const { id } = page.state.get();
   const isWaiting = useWaitingMedia(page).has(digest);
-  const [own, setOwn] = useState<string>();
+  const [waited, setWaited] = useState<string>();
+  if (isWaiting && waited !== digest) setWaited(digest);
+  const isOwn = waited === digest;
+  const [own, setOwn] = useState<OwnFile>();
   useEffect(() => {
-    if (!isWaiting) return undefined;
+    if (!isOwn) return undefined;
     let made: string | undefined;
     let over = false;
     void page.media.blobOf(id, digest).then((blob) => {
-      if (over || blob === undefined) return;
-      made = URL.createObjectURL(blob);
-      setOwn(made);
+      if (over) return;
+      made = blob === undefined ? undefined : URL.createObjectURL(blob);
+      setOwn(made === undefined ? { digest } : { digest, address: made });
     });
     return () => {
       over = true;
       if (made !== undefined) URL.revokeObjectURL(made);
       setOwn(undefined);
     };
-  }, [page, id, digest, isWaiting]);
-  return isWaiting ? own : mediaAddress(id, digest);
+  }, [page, id, digest, isOwn]);
+  if (!isOwn) return mediaAddress(id, digest);
+  if (own?.digest !== digest) return undefined;
+  return own.address ?? (isWaiting ? undefined : mediaAddress(id, digest));
 };

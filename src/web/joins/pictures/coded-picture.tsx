@@ -67,17 +67,23 @@ export const CodedPicture = ({
     [codes, width, heightByWidth],
   );
   const half = { x: label.width / 2 / width, y: label.height / 2 / (width * heightByWidth) };
-  const image = (
-    <img
-      src={address}
-      alt={placing === undefined ? name : ''}
-      loading="lazy"
-      style={{ aspectRatio: `1 / ${heightByWidth}` }}
-      onLoad={({ currentTarget: { naturalHeight, naturalWidth } }) => {
-        if (naturalWidth > 0) setHeight(naturalHeight / naturalWidth);
-      }}
-    />
-  );
+  const [drawn, setDrawn] = useState<string>();
+  const frame = { aspectRatio: `1 / ${heightByWidth}` };
+  const image =
+    address === undefined ? (
+      <span className="picture-coming" style={frame} />
+    ) : (
+      <img
+        src={address}
+        alt={placing === undefined ? name : ''}
+        loading="lazy"
+        style={frame}
+        onLoad={({ currentTarget: { naturalHeight, naturalWidth } }) => {
+          if (naturalWidth > 0) setHeight(naturalHeight / naturalWidth);
+          setDrawn(address);
+        }}
+      />
+    );
   return (
     <div className="coded-picture" ref={ref} data-picture={sha256}>
       {placing === undefined ? (
@@ -87,7 +93,8 @@ export const CodedPicture = ({
           type="button"
           className="picture-surface"
           aria-label={placing.label}
-          onClick={(event) => placing.tap(pointOf(event))}
+          // a tap on what is not seen yet would place a code anywhere
+          onClick={(event) => (drawn === address ? placing.tap(pointOf(event)) : undefined)}
         >
           {image}
         </button>
