@@ -1,10 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { runSheet, type Values } from '../frame.ts';
 import { powerEntries } from './entries.ts';
-import { threePhaseRows } from './full-load-currents.ts';
-import { groundingConductorUs, groundingSizes } from './grounding-conductor-us.ts';
 import { horsepower } from './horsepower.ts';
-import { motorOn50Hz } from './motor-on-50-hz.ts';
 import { usConductors } from './us-conductors.ts';
 import { gaugeArea, gaugeSizes, metricSizes, wireGaugeSheet } from './wire-gauge.ts';
 
@@ -62,15 +59,6 @@ describe('bad input is refused at its field, with a word', () => {
   });
 });
 
-it('the plate for 50 Hz gives the power, and the next smaller one does not', () => {
-  for (let hp = 0.4; hp < 60; hp += 0.7) {
-    const { share, rating } = motorOn50Hz(hp * horsepower, '190/380/475', 'enclosed');
-    const smaller = threePhaseRows.findLast((row) => row.hp * horsepower < rating! - 1);
-    expect(rating! * share).toBeGreaterThanOrEqual(hp * horsepower * (1 - 1e-9));
-    if (smaller !== undefined) expect(smaller.hp * share).toBeLessThan(hp);
-  }
-});
-
 it('the next metric section holds the metal of the gauge, and the one before does not', () => {
   for (const size of gaugeSizes) {
     const run = runSheet(wireGaugeSheet, { size });
@@ -78,15 +66,6 @@ it('the next metric section holds the metal of the gauge, and the one before doe
     const square = (name: string | undefined): number => Number.parseFloat(name ?? '0') * 1e-6;
     expect(square(metric)).toBeGreaterThanOrEqual(gaugeArea(size));
     expect(square(metricSizes[metricSizes.indexOf(metric) - 1])).toBeLessThan(gaugeArea(size));
-  }
-});
-
-it('a larger device never has a smaller grounding conductor', () => {
-  let last = 0;
-  for (let rating = 1; rating <= 800; rating += 1) {
-    const place = groundingSizes.indexOf(groundingConductorUs(rating)!);
-    expect(place).toBeGreaterThanOrEqual(last);
-    last = place;
   }
 });
 
