@@ -74,8 +74,6 @@ const named = new Set([
   'arccos',
   'arcsin',
   'arctan',
-  'Re',
-  'Im',
 ]);
 
 const accents: Readonly<Record<string, string>> = { dot: '\u0307', hat: '\u0302' };

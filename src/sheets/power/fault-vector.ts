@@ -79,7 +79,7 @@ export const faultVectorSheet = defineSheet({
   },
   formula: [
     '|Z_T| = t z \\frac{U^2}{S}, \\quad Z_T = R_T \\left( 1 + j \\tfrac{X}{R} \\right), \\quad Z_c = \\frac{L}{n} (r + j x)',
-    '(X/R)_k = \\frac{\\Im(Z_T + Z_c)}{\\Re(Z_T + Z_c)}',
+    '(X/R)_k = \\frac{\\operatorname{Im}(Z_T + Z_c)}{\\operatorname{Re}(Z_T + Z_c)}',
     'I_{k,T} = \\frac{U}{\\sqrt{3}\\, |Z_T|}, \\quad I_k = \\frac{U}{\\sqrt{3}\\, |Z_T + Z_c|}, \\quad I_{\\text{arith}} = \\frac{U}{\\sqrt{3}\\, (|Z_T| + |Z_c|)}',
   ],
   limits: [
