@@ -1,4 +1,5 @@
 import type { CalmLine } from './calm-line.ts';
+import { sumOf } from './calm-sums.ts';
 import type { CalmWalk } from './calm-walk.ts';
 import { event } from './core-time.ts';
 import { ruled, supplied } from './shift-events.ts';
@@ -35,23 +36,24 @@ export class CalmBooks {
 
   private enterWork(): void {
     const { layout, clocks, waiting } = this.state;
-    const { walk } = this;
+    const { sums } = this.walk;
     const { load, washer, discharge, fill, closing, takeOff, row: places } = layout;
     const { worked } = clocks;
-    if (load >= 0) worked[load] = walk.loadWorked;
-    worked[washer] = walk.washWorked;
-    if (discharge >= 0) worked[discharge] = walk.setUpWorked;
-    worked[fill] = walk.fillWorked;
-    worked[closing] = walk.capWorked;
-    worked[takeOff] = walk.takeWorked;
-    waiting[washer]! += places * walk.beforeWasher;
-    waiting[fill]! += places * walk.beforeFill;
-    waiting[closing]! += places * walk.beforeHeads;
-    waiting[takeOff]! += places * walk.beforeTakeOff;
+    if (load >= 0) worked[load] = sums[sumOf.loadWorked]!;
+    worked[washer] = sums[sumOf.washWorked]!;
+    if (discharge >= 0) worked[discharge] = sums[sumOf.setUpWorked]!;
+    worked[fill] = sums[sumOf.fillWorked]!;
+    worked[closing] = sums[sumOf.capWorked]!;
+    worked[takeOff] = sums[sumOf.takeWorked]!;
+    waiting[washer]! += places * sums[sumOf.beforeWasher]!;
+    waiting[fill]! += places * sums[sumOf.beforeFill]!;
+    waiting[closing]! += places * sums[sumOf.beforeHeads]!;
+    waiting[takeOff]! += places * sums[sumOf.beforeTakeOff]!;
   }
 
   private enterStations(first: number): void {
     const { state, line, walk } = this;
+    const { sums } = walk;
     const { load, discharge, fill, closing, takeOff } = state.layout;
     const { spent } = state.clocks;
     const { loaded } = state.events.rows;
@@ -66,16 +68,16 @@ export class CalmBooks {
       spent[load * width + blocked]! += rest(loaded[walk.met - 1]! - loaded[first - 1]! - loads);
     }
     if (discharge >= 0) spent[discharge * width + running]! += met * line.setUp;
-    const fills = met * (line.opening + line.lowering + line.clearOut) + walk.filling;
+    const fills = met * (line.opening + line.lowering + line.clearOut) + sums[sumOf.filling]!;
     const filled = cleared[before + met]! - cleared[before]!;
     spent[fill * width + running]! += fills;
-    spent[fill * width + blocked]! += walk.fillBlocked;
-    spent[fill * width + starved]! += rest(filled - fills - walk.fillBlocked);
+    spent[fill * width + blocked]! += sums[sumOf.fillBlocked]!;
+    spent[fill * width + starved]! += rest(filled - fills - sums[sumOf.fillBlocked]!);
     const caps = whole * line.spells * line.spell;
     const closed = left[before + whole]! - left[before]!;
     spent[closing * width + running]! += caps;
-    spent[closing * width + blocked]! += walk.headsBlocked;
-    spent[closing * width + starved]! += rest(closed - caps - walk.headsBlocked);
+    spent[closing * width + blocked]! += sums[sumOf.headsBlocked]!;
+    spent[closing * width + starved]! += rest(closed - caps - sums[sumOf.headsBlocked]!);
     const takes = whole * line.takingOff;
     spent[takeOff * width + running]! += takes;
     spent[takeOff * width + starved]! += rest(taken[before + whole]! - taken[before]! - takes);
@@ -84,17 +86,18 @@ export class CalmBooks {
   /** The washer is the core of the line, whose every second falls to a step or a cause. */
   private enterCore(first: number): void {
     const { state, line, walk } = this;
+    const { sums } = walk;
     const { core } = state;
     const { spent } = state.clocks;
     const { stroke, whyStroke, ready } = state.events.rows;
     const met = walk.met - first;
     const works = met * (line.stroke + line.dwell);
     const washed = ready[walk.met - 1]! - ready[first - 1]!;
-    let holds = rest(washed - works - walk.washStarved - walk.washBlocked);
+    let holds = rest(washed - works - sums[sumOf.washStarved]! - sums[sumOf.washBlocked]!);
     const at = state.layout.washer * states.length;
     spent[at + running]! += works;
-    spent[at + starved]! += walk.washStarved;
-    spent[at + blocked]! += walk.washBlocked;
+    spent[at + starved]! += sums[sumOf.washStarved]!;
+    spent[at + blocked]! += sums[sumOf.washBlocked]!;
     spent[at + held]! += holds;
     for (let i = 0; i < walk.waitCount; i++) {
       const row = walk.waits[i]!;
@@ -107,7 +110,7 @@ export class CalmBooks {
     core.spent[running * core.width + stepOf.stroke]! += met * line.stroke;
     core.spent[running * core.width + stepOf.dwell]! += met * line.dwell;
     core.spent[held * core.width + stepOf.lower]! += lowers;
-    core.spent[held * core.width + stepOf.travelIn]! += walk.heldTravel;
-    core.spent[held * core.width + stepOf.fill]! += rest(holds - lowers - walk.heldTravel);
+    core.spent[held * core.width + stepOf.travelIn]! += sums[sumOf.heldTravel]!;
+    core.spent[held * core.width + stepOf.fill]! += rest(holds - lowers - sums[sumOf.heldTravel]!);
   }
 }

@@ -1,7 +1,26 @@
 import type { CalmLine } from './calm-line.ts';
+import { sumOf, sumWidth } from './calm-sums.ts';
 import { noRoom, own, ruled, supplied } from './shift-events.ts';
 import type { ShiftState } from './shift-state.ts';
 import type { SupplyLevel } from './supply-level.ts';
+
+const timeOf = {
+  loading: 0,
+  stroke: 1,
+  dwell: 2,
+  setUp: 3,
+  ages: 4,
+  opening: 5,
+  lowering: 6,
+  clearOut: 7,
+  toHeads: 8,
+  spell: 9,
+  toTakeOff: 10,
+  takingOff: 11,
+} as const;
+const roomOf = { spells: 0, rowsLoaded: 1, setsOnWay: 2, setsBeforeHeads: 3, setsBeforeTakeOff: 4 } as const;
+const timeNames = Object.keys(timeOf) as (keyof typeof timeOf)[];
+const roomNames = Object.keys(roomOf) as (keyof typeof roomOf)[];
 
 /**
  * Rows to which nothing happens, from station to station.
@@ -9,45 +28,47 @@ import type { SupplyLevel } from './supply-level.ts';
  * Method   the same maxima and sums as `RowPass` and `SetPass`, in the same order, so the same moments to the last bit.
  *          Only those are written that a row looks back on, the others by `CalmMoments`: most of the time goes into
  *          writing. What seldom differs from nothing is summed where it does, and nothing is called from the loop, since
- *          an engine puts all numbers at hand away before a call. The last row may stop before the heads
+ *          an engine puts all numbers at hand away before a call. What a line is stands in lists of numbers: the code
+ *          that an engine made for one line then does for the next. The last row may stop before the heads
  * Cost     O(1) a row
  */
 export class CalmWalk {
   /** First row that was not passed as far as the heads, and first that was not passed to the end. */
   met = 0;
   whole = 0;
-  /** s of work of each station since the shift began, as `StationClocks.worked` counts it. */
-  loadWorked = 0;
-  washWorked = 0;
-  setUpWorked = 0;
-  fillWorked = 0;
-  capWorked = 0;
-  takeWorked = 0;
-  /** Bottles of one place times s that stood before a station. */
-  beforeWasher = 0;
-  beforeFill = 0;
-  beforeHeads = 0;
-  beforeTakeOff = 0;
-  /** s of the fills, and s that a station was blocked or starved. */
-  filling = 0;
-  washStarved = 0;
-  washBlocked = 0;
-  fillBlocked = 0;
-  headsBlocked = 0;
-  /** How often the washer was held by a fill that nothing struck, and s for which such a set still travelled. */
+  /** By `sumOf`. */
+  readonly sums = new Float64Array(sumWidth);
+  /** How often the washer was held by a fill that nothing struck. */
   heldPlainly = 0;
-  heldTravel = 0;
   /** Rows whose other waits at the washer are to be followed back. */
   readonly waits = new Int32Array(4096);
   waitCount = 0;
   private readonly state: ShiftState;
-  private readonly line: CalmLine;
   private readonly supply: SupplyLevel | undefined;
+  /** By `timeOf` and `roomOf`. */
+  private readonly times: Float64Array;
+  private readonly rooms: Int32Array;
+  private readonly ways: Float64Array;
+  /** When each station next stands by the clock, or the shift ends. */
+  private readonly ups: Float64Array;
+  private readonly held: boolean;
+  private readonly untilRelease: boolean;
+  private readonly onBelts: boolean;
+  private readonly washes: boolean;
+  private readonly takesCaps: boolean;
 
   constructor(state: ShiftState, line: CalmLine, supply: SupplyLevel | undefined) {
     this.state = state;
-    this.line = line;
     this.supply = supply;
+    this.times = Float64Array.from(timeNames, (name) => line[name]);
+    this.rooms = Int32Array.from(roomNames, (name) => line[name]);
+    this.ways = line.way;
+    this.ups = new Float64Array(state.layout.tags.length);
+    this.held = line.heldUntil !== undefined;
+    this.untilRelease = line.heldUntil === 'release';
+    this.onBelts = state.belts !== undefined;
+    this.washes = state.line.washer!.zones.length > 0;
+    this.takesCaps = state.line.closing!.chute !== undefined;
   }
 
   /** When the first conveyor next stands by the clock under what comes out of the washer after a moment. */
@@ -65,21 +86,31 @@ export class CalmWalk {
 
   /** Goes from a row to before another; rows from `tail` on stop before the heads, and so does one that meets a stop there. */
   go(first: number, end: number, tail: number): void {
-    const { state, line, supply, waits } = this;
-    const { loading, stroke, dwell, setUp, ages, way, opening, lowering, clearOut } = line;
-    const { toHeads, spells, spell, toTakeOff, takingOff } = line;
-    const { setsOnWay, rowsLoaded, setsBeforeHeads, setsBeforeTakeOff, heldUntil } = line;
+    const { state, supply, waits, times, rooms, ups, ways: way } = this;
+    const { held, untilRelease, onBelts, washes, takesCaps, sums } = this;
+    const loading = times[timeOf.loading]!;
+    const stroke = times[timeOf.stroke]!;
+    const dwell = times[timeOf.dwell]!;
+    const setUp = times[timeOf.setUp]!;
+    const ages = times[timeOf.ages]!;
+    const opening = times[timeOf.opening]!;
+    const lowering = times[timeOf.lowering]!;
+    const clearOut = times[timeOf.clearOut]!;
+    const toHeads = times[timeOf.toHeads]!;
+    const spell = times[timeOf.spell]!;
+    const toTakeOff = times[timeOf.toTakeOff]!;
+    const takingOff = times[timeOf.takingOff]!;
+    const spells = rooms[roomOf.spells]!;
+    const rowsLoaded = rooms[roomOf.rowsLoaded]!;
+    const setsOnWay = rooms[roomOf.setsOnWay]!;
+    const setsBeforeHeads = rooms[roomOf.setsBeforeHeads]!;
+    const setsBeforeTakeOff = rooms[roomOf.setsBeforeTakeOff]!;
     const { layout, clocks, to, setCount } = state;
     const { load, washer, discharge, fill, closing, takeOff, row: places } = layout;
     const { rows, sets } = state.events;
     const { loaded, stroke: strokes, stroked, ready } = rows;
     const { filling, start: starts, filled, released, cleared, capStart, left, taken } = sets;
     const loads = load >= 0;
-    const held = heldUntil !== undefined;
-    const untilRelease = heldUntil === 'release';
-    const onBelts = state.belts !== undefined;
-    const washes = state.line.washer!.zones.length > 0;
-    const takesCaps = state.line.closing!.chute !== undefined;
     const ways = way.length;
 
     const before = setCount - 1;
@@ -94,13 +125,18 @@ export class CalmWalk {
     let lastTaken = taken[before]!;
 
     const { nextDown, nextStrike, worked } = clocks;
-    const loadUp = loads ? Math.min(to, nextDown[load]!) : to;
-    const washUp = Math.min(to, nextDown[washer]!);
-    const setUpUp = discharge >= 0 ? Math.min(to, nextDown[discharge]!) : to;
+    // an engine that lost its code of this function while it has some of the rows alone goes on in that, several times
+    // slower, and never sees the rows again: by this loop it sees that the function is worth its code
+    for (let i = 0; i < ups.length; i++) ups[i] = Math.min(to, nextDown[i]!);
+    const loadUp = loads ? ups[load]! : to;
+    const washUp = ups[washer]!;
+    const setUpUp = discharge >= 0 ? ups[discharge]! : to;
     const wayUp = this.wayUp(stroked[first - 1]!);
-    const fillUp = Math.min(to, nextDown[fill]!);
-    const capUp = Math.min(to, nextDown[closing]!);
-    const takeUp = Math.min(to, nextDown[takeOff]!);
+    const fillUp = ups[fill]!;
+    const capUp = ups[closing]!;
+    const takeUp = ups[takeOff]!;
+    // before it no station stands: one look instead of five
+    const soonest = Math.min(loadUp, washUp, setUpUp, wayUp, fillUp);
     const fillStrike = nextStrike[fill]!;
     let loadWorked = loads ? worked[load]! : 0;
     let washWorked = worked[washer]!;
@@ -154,7 +190,8 @@ export class CalmWalk {
       const isSetUp = strokeEnds + setUp;
       let at = isSetUp;
       for (let i = 0; i < ways; i++) at += way[i]!;
-      const fillFrom = Math.max(at, lastCleared);
+      let fillFrom = at;
+      if (lastCleared > fillFrom) fillFrom = lastCleared;
       const opens = fillFrom + opening;
       let seconds = filling[set]!;
       if (supply !== undefined) {
@@ -169,13 +206,14 @@ export class CalmWalk {
       const clear = clears + clearOut;
       const fillWork = fillWorked + opening + seconds + lowering + clearOut;
       if (
-        comes > loadUp ||
-        again > washUp ||
-        isSetUp > setUpUp ||
-        at >= wayUp ||
-        clear > fillUp ||
-        fillWork > fillStrike ||
-        (onBelts && fillFrom > at)
+        (clear >= soonest || again >= soonest || fillWork > fillStrike || onBelts) &&
+        (comes > loadUp ||
+          again > washUp ||
+          isSetUp > setUpUp ||
+          at >= wayUp ||
+          clear > fillUp ||
+          fillWork > fillStrike ||
+          (onBelts && fillFrom > at))
       )
         break;
 
@@ -213,7 +251,8 @@ export class CalmWalk {
       lastCleared = clear;
 
       const came = clear + toHeads;
-      const capFrom = Math.max(came, lastLeft);
+      let capFrom = came;
+      if (lastLeft > capFrom) capFrom = lastLeft;
       let closes = capFrom;
       let capWork = capWorked;
       for (let i = 0; i < spells; i++) {
@@ -224,7 +263,8 @@ export class CalmWalk {
       if (set >= setsBeforeTakeOff && taken[set - setsBeforeTakeOff]! > leaves)
         leaves = taken[set - setsBeforeTakeOff]!;
       const comesOff = leaves + toTakeOff;
-      const takeFrom = Math.max(comesOff, lastTaken);
+      let takeFrom = comesOff;
+      if (lastTaken > takeFrom) takeFrom = lastTaken;
       const off = takeFrom + takingOff;
       if (row >= tail || closes > capUp || leaves > to || off > takeUp) {
         whole = row;
@@ -244,23 +284,23 @@ export class CalmWalk {
     }
     this.met = row;
     this.whole = Math.min(whole, row);
-    this.loadWorked = loadWorked;
-    this.washWorked = washWorked;
-    this.setUpWorked = setUpWorked;
-    this.fillWorked = fillWorked;
-    this.capWorked = capWorked;
-    this.takeWorked = takeWorked;
-    this.beforeWasher = beforeWasher;
-    this.beforeFill = beforeFill;
-    this.beforeHeads = beforeHeads;
-    this.beforeTakeOff = beforeTakeOff;
-    this.filling = fills;
-    this.washStarved = washStarved;
-    this.washBlocked = washBlocked;
-    this.fillBlocked = fillBlocked;
-    this.headsBlocked = headsBlocked;
+    sums[sumOf.loadWorked] = loadWorked;
+    sums[sumOf.washWorked] = washWorked;
+    sums[sumOf.setUpWorked] = setUpWorked;
+    sums[sumOf.fillWorked] = fillWorked;
+    sums[sumOf.capWorked] = capWorked;
+    sums[sumOf.takeWorked] = takeWorked;
+    sums[sumOf.beforeWasher] = beforeWasher;
+    sums[sumOf.beforeFill] = beforeFill;
+    sums[sumOf.beforeHeads] = beforeHeads;
+    sums[sumOf.beforeTakeOff] = beforeTakeOff;
+    sums[sumOf.washStarved] = washStarved;
+    sums[sumOf.washBlocked] = washBlocked;
+    sums[sumOf.fillBlocked] = fillBlocked;
+    sums[sumOf.headsBlocked] = headsBlocked;
+    sums[sumOf.heldTravel] = heldTravel;
+    sums[sumOf.filling] = fills;
     this.heldPlainly = heldPlainly;
-    this.heldTravel = heldTravel;
     this.waitCount = waitCount;
   }
 }

@@ -43,7 +43,10 @@ export const nextOf = (state: Int32Array, at: number): number => {
 
 /** So many of them as `nextOf` gives, with the state at hand meanwhile. */
 const fillOf = (state: Int32Array, at: number, into: Float64Array, from: number, to: number): void => {
-  let [s0, s1, s2, s3] = [state[at]!, state[at + 1]!, state[at + 2]!, state[at + 3]!];
+  let s0 = state[at]!;
+  let s1 = state[at + 1]!;
+  let s2 = state[at + 2]!;
+  let s3 = state[at + 3]!;
   for (let i = from; i < to; i++) {
     into[i] = Math.imul(rotated(Math.imul(s1, 5), 7), 9) >>> 0;
     const moved = s1 << 9;
@@ -54,7 +57,10 @@ const fillOf = (state: Int32Array, at: number, into: Float64Array, from: number,
     s2 ^= moved;
     s3 = rotated(s3, 11);
   }
-  state.set([s0, s1, s2, s3], at);
+  state[at] = s0;
+  state[at + 1] = s1;
+  state[at + 2] = s2;
+  state[at + 3] = s3;
 };
 
 /**

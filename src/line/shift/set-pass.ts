@@ -5,8 +5,8 @@ import { blocked, caps as noCaps, starved, stepOf, turnsOf } from './shift-layou
 import { type ShiftState, streamOf } from './shift-state.ts';
 import { type SetSupply, SupplyLevel } from './supply-level.ts';
 
-/** And so the most rows of one walk: an engine makes better code of a loop that is begun often than of one it is caught in. */
-const drawnAtOnce = 64;
+/** And so the most rows of one walk. */
+const drawnAtOnce = 512;
 
 /**
  * Sets of bottles from where they are gathered to the end of the line: fill station, heads, take-off.
