@@ -10,6 +10,9 @@ const marked = (code: number): string => `‹U+${code.toString(16).toUpperCase()
 /** Controls, marks that turn the direction, and halves of characters: invisible, or not what they seem. */
 const hidden = /[\p{Cc}\p{Cf}\p{Cs}\p{Co}\p{Cn}\p{Zl}\p{Zp}]/u;
 
+/** All but the letters, digits and marks that every font has. */
+const besideAscii = /[^\x20-\x7e]/gu;
+
 const inPieces = (run: string, most: number): string => {
   const letters = [...run];
   const pieces: string[] = [];
@@ -33,18 +36,27 @@ const breakable = (text: string): string =>
  */
 export const legibleText = (text: string, has: (codePoint: number) => boolean): string => {
   const one = text.normalize('NFC').replace(/[\t\n\r\v\f]+/g, ' ');
-  const shown = [...one].map((letter) => {
+  const shown = one.replace(besideAscii, (letter) => {
     const code = letter.codePointAt(0) ?? 0;
-    if (hidden.test(letter) || !has(code)) return marked(code);
-    return letter;
+    return hidden.test(letter) || !has(code) ? marked(code) : letter;
   });
-  return breakable(shown.join(''));
+  return breakable(shown);
 };
 
 /** The same for every text of a paper's content. */
 export const legible = <T>(content: T, has: (codePoint: number) => boolean): T => {
+  // a paper says the same names and units many times
+  const texts = new Map<string, string>();
+  const shown = (text: string): string => {
+    let found = texts.get(text);
+    if (found === undefined) {
+      found = legibleText(text, has);
+      texts.set(text, found);
+    }
+    return found;
+  };
   const walk = (node: unknown): unknown => {
-    if (typeof node === 'string') return legibleText(node, has);
+    if (typeof node === 'string') return shown(node);
     if (Array.isArray(node)) return node.map(walk);
     if (node === null || typeof node !== 'object') return node;
     return Object.fromEntries(Object.entries(node).map(([key, value]) => [key, walk(value)]));
