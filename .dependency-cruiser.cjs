@@ -50,9 +50,9 @@ const layers = {
   witness: [...computation, 'book', 'media', 'record'],
   store: ['quantity', 'book', 'media', 'record'],
   papers: [...computation, 'table', 'book', 'media', 'record'],
-  server: [...computation, 'table', 'book', 'media', 'record', 'archive', 'store', 'papers'],
+  server: [...computation, 'table', 'book', 'media', 'record', 'archive', 'witness', 'store', 'papers'],
   cli: [...computation, 'table', 'book', 'media', 'record', 'archive', 'witness', 'store', 'papers'],
-  web: [...computation, 'table', 'book', 'media', 'record', 'archive', 'witness'],
+  web: [...computation, 'table', 'book', 'media', 'record', 'archive'],
 };
 
 const pure = [

@@ -1,6 +1,7 @@
 import { bookUnits } from '../../src/book/book-units.ts';
 import { readBook } from '../../src/book/index.ts';
 import { assessBook } from '../../src/floor/index.ts';
+import { inTime } from '../../src/proof/index.ts';
 import { headsOf } from '../../src/record/heads.ts';
 import { toHex } from '../../src/record/hex.ts';
 import { exportRecords } from '../../src/record/record-file.ts';
@@ -26,7 +27,7 @@ export const protocolFiles = (
     revision,
     hash: toHex(sha256(new TextEncoder().encode(text))),
     assessment: assessBook(book),
-    records,
+    recorded: inTime(records),
     date: '2027-04-20',
     units: bookUnits(book, undefined),
   });

@@ -3,7 +3,7 @@ import type * as z from 'zod';
 import { bookUnits } from '../book/book-units.ts';
 import { assessBook } from '../floor/index.ts';
 import { largestMedia } from '../media/index.ts';
-import { proofOfBook } from '../proof/index.ts';
+import { inTime, proofOfRecords } from '../proof/index.ts';
 import type { UnitSystem } from '../quantity/index.ts';
 import type { Problem } from '../quantity/problem.ts';
 import type { Envelope } from '../record/envelope.ts';
@@ -86,15 +86,16 @@ export const runWitness = async (call: Call, world: World): Promise<Ended> => {
   const revision = records.reduce((highest, one) => Math.max(highest, one.revision), 1);
   const assessment = assessBook(book, format === undefined ? {} : { format });
   const mostMedia = most === undefined ? mostMediaOfMail : Number(most) * 1e6;
+  const recorded = inTime(records);
   const wanted =
-    media === undefined ? [] : mediaWanted(records, proofOfBook(book, assessment, records), mostMedia);
+    media === undefined ? [] : mediaWanted(records, proofOfRecords(book, assessment, recorded), mostMedia);
   const made = makeWitnessFile({
     book,
     id,
     revision,
     hash,
     assessment,
-    records,
+    recorded,
     media: media === undefined ? new Map() : await mediaIn(media, records, wanted, world),
     mostMedia,
     date,

@@ -2,6 +2,7 @@ import { accept, type Problem, type Result, refuse } from '../quantity/problem.t
 import { canonicalJson } from './canonical-json.ts';
 import { type Envelope, envelopeProblems, type Head, isCount, isHash, isToken } from './envelope.ts';
 import { headsOf } from './heads.ts';
+import type { ReadOnward } from './heads-held.ts';
 import { mergeRecords } from './merge-records.ts';
 import { recordProblem } from './problems.ts';
 
@@ -27,12 +28,16 @@ export interface RecordFile {
   readonly records: readonly Envelope[];
 }
 
+/** One value of the file. */
 const line = (value: unknown): string => {
   const text = canonicalJson(value);
   // an envelope was canonical when it was made or read; one that is not is a fault of the program
   if (!text.ok) throw new Error(`a record is not JSON: ${JSON.stringify(text.problems)}`);
   return `${text.value}\n`;
 };
+
+const headerLine = (book: string, records: number, heads: readonly Head[]): string =>
+  line({ format: FORMAT, version: VERSION, book, records, heads });
 
 /**
  * The text of a file of records, as described above.
@@ -47,8 +52,39 @@ const line = (value: unknown): string => {
  */
 export const exportRecords = (book: string, records: readonly Envelope[]): string => {
   const ordered = mergeRecords(records);
-  const header = { format: FORMAT, version: VERSION, book, records: ordered.length, heads: headsOf(ordered) };
-  return line(header) + ordered.map(line).join('');
+  return headerLine(book, ordered.length, headsOf(ordered)) + ordered.map(line).join('');
+};
+
+/**
+ * The same text of a set that is too large to be held at once, a piece for each part of a chain that is read at once.
+ *
+ * Method   as exportRecords, of which it gives the very text; what comes behind the heads meanwhile is left out
+ * Symbols  heads  of the set, by writer;  readOnward  reads a chain on
+ * Problems throws where a chain ends before its head: records are never removed
+ * Assumes  chains without gaps or forks, which holds for a store
+ * Cost     O(n), memory of what is read at once
+ */
+export const recordFilePieces = async function* (
+  book: string,
+  heads: readonly Head[],
+  readOnward: ReadOnward,
+): AsyncGenerator<string> {
+  // a chain without gaps is as long as the place of its end
+  yield headerLine(
+    book,
+    heads.reduce((sum, { sequence }) => sum + sequence + 1, 0),
+    heads,
+  );
+  for (const { writer, sequence } of heads) {
+    for (let behind = -1; behind < sequence; ) {
+      const read = await readOnward(writer, behind);
+      if (!read.ok || read.value.length === 0)
+        throw new Error(`the chain of ${writer} ends behind ${behind}`);
+      const own = read.value.filter((record) => record.sequence <= sequence);
+      yield own.map(line).join('');
+      behind = own.at(-1)!.sequence;
+    }
+  }
 };
 
 const EXPECTED = `a first line with format ${FORMAT}, version, book, records and heads`;

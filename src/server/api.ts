@@ -101,6 +101,14 @@ export const recordSchema = z.object({
 /** A record with the moment at which it was written, as far as its chain can tell: ms since 1970. */
 const placedRecordSchema = z.object({ record: recordSchema, moment: z.number() });
 
+/** The last record of a device when it was handed over. */
+const headSchema = z.object({
+  book: z.string().max(200),
+  writer: z.string().max(200),
+  sequence: z.number().int().min(0),
+  hash: digest,
+});
+
 /** The last record of a device, and the latest moment that it has claimed. */
 const chainEndSchema = z.object({
   book: z.string(),
@@ -234,6 +242,23 @@ export const routes = {
     query: z.object({ floor: z.string().max(200), check: z.string().max(400) }),
     answers: { 200: z.object({ records: z.array(placedRecordSchema), total: z.number().int() }) },
   },
+  /** Answers with all records as a file: for a link that saves it, not for the client. */
+  readRecordFile: {
+    method: 'GET',
+    path: '/api/books/:id/record-file',
+    params: z.object({ id: identifier }),
+    /** The first line of it alone, with the heads. */
+    query: z.object({ part: z.literal('heads').optional() }),
+    answers: {},
+  },
+  /** Whether what was handed over before is still there as it was: every record up to these heads. */
+  holdHeads: {
+    method: 'POST',
+    path: '/api/books/:id/heads',
+    params: z.object({ id: identifier }),
+    body: z.strictObject({ heads: z.array(headSchema).max(1000) }),
+    answers: { 200: z.object({ problems: z.array(problemSchema), sentences: z.array(z.string()) }) },
+  },
   /** Idempotent: a record that is there already, word for word, is accepted again and added once. */
   appendRecords: {
     method: 'POST',
@@ -271,6 +296,28 @@ export const routes = {
       beside: z.enum(['en', 'de', 'es', 'fr']).optional(),
     }),
     answers: {},
+  },
+  /** The file that a witness opens, of the book as it was saved last, and what of it had no room in a mail. */
+  makeWitness: {
+    method: 'GET',
+    path: '/api/books/:id/witness',
+    params: z.object({ id: identifier }),
+    query: z.object({
+      units: z.enum(['metric', 'us']).optional(),
+      language: z.enum(['en', 'de', 'es', 'fr']).optional(),
+    }),
+    answers: {
+      200: z.object({
+        html: z.string(),
+        /** SHA-256 of what it shows: an answer names it. */
+        digest,
+        /** Pictures, films and sounds in it. */
+        included: z.number().int(),
+        leftOut: z.array(
+          z.object({ sha256: z.string(), why: z.enum(['large', 'absent', 'damaged', 'strange']) }),
+        ),
+      }),
+    },
   },
   /** Answers with the archive itself: for a link that saves it, not for the client. */
   readArchive: {

@@ -18,6 +18,7 @@ import { type Answering, requestProblem } from './request-guard.ts';
 import { routeOptions } from './route-options.ts';
 import { securityHeaders } from './security-headers.ts';
 import { speakToReaders } from './speak-to-readers.ts';
+import { witnessRoutes } from './witness-routes.ts';
 
 /** Longest wait for a request to arrive whole, in milliseconds: a film of a minute over the radio of a hall. */
 const requestTimeout = 600_000;
@@ -79,6 +80,7 @@ export const makeServer = async (ports: ServerPorts): Promise<FastifyInstance> =
   await mediaRoutes(server, ports);
   await archiveRoutes(server, ports);
   paperRoutes(server, ports);
+  witnessRoutes(server, ports);
   hallRoutes(server, ports);
   await servePages(server, ports.pages);
   return server;

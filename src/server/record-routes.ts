@@ -1,9 +1,13 @@
+import { Readable } from 'node:stream';
 import type { FastifyInstance } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { bodyProblems } from '../record/append-record.ts';
 import { type Envelope, envelopeProblems } from '../record/envelope.ts';
+import { headsHeld, type ReadOnward } from '../record/heads-held.ts';
 import { recordKinds } from '../record/kinds.ts';
+import { recordFilePieces } from '../record/record-file.ts';
 import { routes } from './api.ts';
+import { failureOf, sentenceOf } from './failure.ts';
 import type { ServerPorts } from './ports.ts';
 import { refuseWith } from './refuse-with.ts';
 import { routeOptions } from './route-options.ts';
@@ -60,6 +64,38 @@ export const recordRoutes = (server: FastifyInstance, { store }: ServerPorts): v
       const tries = await store.triesOf(request.params.id, floor, check, mostTries);
       if (!tries.ok) return refuseWith(reply, tries.problems);
       return { ...tries.value, records: [...tries.value.records] };
+    },
+  });
+
+  const onward = (id: string): ReadOnward => {
+    return (writer, behind) => store.readChain(id, writer, { behind, most: mostAtOnce });
+  };
+
+  typed.route({
+    ...routeOptions(routes.readRecordFile),
+    handler: async (request, reply) => {
+      const { id } = request.params;
+      const { part = 'records' } = request.query;
+      const heads = await store.heads(id);
+      if (!heads.ok) return refuseWith(reply, heads.problems);
+      const pieces = recordFilePieces(id, heads.value, onward(id));
+      const content = part === 'heads' ? (await pieces.next()).value : Readable.from(pieces);
+      return reply
+        .type('text/plain; charset=utf-8')
+        .header('content-disposition', `attachment; filename="${id.replaceAll(':', '-')}.${part}"`)
+        .send(content);
+    },
+  });
+
+  typed.route({
+    ...routeOptions(routes.holdHeads),
+    handler: async (request, reply) => {
+      const { id } = request.params;
+      const known = await store.heads(id);
+      if (!known.ok) return refuseWith(reply, known.problems);
+      const broken = await headsHeld(onward(id), id, request.body.heads);
+      const { problems } = failureOf(broken);
+      return { problems, sentences: broken.map((one) => sentenceOf(one, request.translation)) };
     },
   });
 

@@ -242,6 +242,13 @@ export const sqliteStore = (connection: SqliteConnection): Store => {
     });
   };
 
+  const readChain: Store['readChain'] = async (book, writer, { behind = -1, most = -1 } = {}) => {
+    if (!hasBook(book)) return noBook(book);
+    const sql =
+      'SELECT envelope FROM record WHERE book = ? AND writer = ? AND sequence > ? ORDER BY sequence LIMIT ?';
+    return accept(rows(sql, book, writer, behind, most).map(readEnvelope));
+  };
+
   const heads = (book: string): Result<readonly Head[]> => {
     if (!hasBook(book)) return noBook(book);
     // from writer to writer by the index: a book of a hundred thousand records has some dozens of writers
@@ -287,6 +294,7 @@ export const sqliteStore = (connection: SqliteConnection): Store => {
     appendRevision: async (next) => appendRevision(next),
     appendRecords,
     readRecords,
+    readChain,
     heads: async (book) => heads(book),
     ...sqliteStanding(connection, readEnvelope),
     ...sqliteMedia(connection),

@@ -141,6 +141,12 @@ export interface Store {
   /** All of them or none. Each writer's records come in order and without gaps. */
   readonly appendRecords: (book: string, records: readonly Envelope[]) => Promise<Result<Appended>>;
   readonly readRecords: (book: string, from?: ReadFrom) => Promise<Result<RecordPage>>;
+  /** Records of one writer behind a place of its chain, the first of them first; absent, from the first. */
+  readonly readChain: (
+    book: string,
+    writer: string,
+    from?: { readonly behind?: number; readonly most?: number },
+  ) => Promise<Result<readonly Envelope[]>>;
   /** What counts now: of the tries of a check the last alone. */
   readonly standing: (book: string, from?: ReadStanding) => Promise<Result<StandingPage>>;
   /** The last tries of a check that nothing replaces, first to last, and how many there are in all. */

@@ -1,5 +1,6 @@
 import { type JudgedResult, judgedEarlier, type ProvedCheck } from '../proof/index.ts';
 import type { HeardReply } from '../proof/replies.ts';
+import { tryKey } from '../record/standing.ts';
 import { homeOfCheck } from './choose-media.ts';
 import { html, type Markup, own } from './markup.ts';
 import { mediaFigure } from './media-figure.ts';
@@ -62,9 +63,10 @@ export const checkPart = (
   replies: readonly HeardReply[],
   telling: Telling,
 ): Markup => {
-  const { say, checks } = telling;
+  const { say, checks, triesLeft } = telling;
   const { check, state, inForce } = one;
   const earlier = judgedEarlier(one);
+  const left = triesLeft.get(tryKey(floor, check.id)) ?? 0;
   const why = checks.why(one);
   const before = repliesTo(floor, check.id, replies, telling);
   return html`<li><details class="check" id="${place}">
@@ -76,7 +78,7 @@ export const checkPart = (
 ${readingsChart(one, telling)}${inForce !== undefined && tryPart(one, inForce, telling)}
 ${inForce !== undefined && conditionRows(inForce, telling)}
 ${(inForce?.result.evidence ?? []).map((digest) => mediaFigure(digest, homeOfCheck(floor, check.id), telling))}
-${earlier.length > 0 && html`<h5>${say('witness.earlier')}</h5>${earlier.map((judged) => tryPart(one, judged, telling))}`}
+${earlier.length > 0 && html`<h5>${say('witness.earlier')}</h5>${left > 0 && html`<p class="quiet">${say('witness.earlier.left', { n: left })}</p>`}${earlier.map((judged) => tryPart(one, judged, telling))}`}
 ${before}<label class="comment">${say('witness.comment')}<textarea rows="2" maxlength="4000" dir="auto" data-check="${check.id}" data-floor="${floor}"></textarea></label>
 </details></li>
 `;

@@ -1,15 +1,13 @@
-import type { Envelope, Head } from '../record/envelope.ts';
+import type { Head } from '../record/envelope.ts';
 import { html, type Markup, own } from './markup.ts';
 import { mediaFigure } from './media-figure.ts';
 import type { Telling } from './telling.ts';
 
 /** Pictures that no check and no point names, then how far the records reach: what makes a later cut or change visible. */
-export const recordPart = (
-  records: readonly Envelope[],
-  heads: readonly Head[],
-  telling: Telling,
-): Markup => {
+export const recordPart = (heads: readonly Head[], telling: Telling): Markup => {
   const { say, media } = telling;
+  // a chain has no gaps, so its end tells how many there are
+  const n = heads.reduce((sum, { sequence }) => sum + sequence + 1, 0);
   const loose = [...media.homes].filter(([, home]) => home === '').map(([digest]) => digest);
   const many = media.leftOut.size;
   return html`${
@@ -22,7 +20,7 @@ ${loose.map((digest) => mediaFigure(digest, '', telling))}
 `
   }<section id="chains">
 <h2>${say('witness.chains')}</h2>
-<p class="quiet">${say('witness.chains.about', { n: records.length })}</p>
+<p class="quiet">${say('witness.chains.about', { n })}</p>
 <div class="wide" role="group" aria-label="${say('witness.chains')}" tabindex="0"><table>
 <thead><tr><th scope="col">${say('witness.chains.writer')}</th><th scope="col">${say('witness.chains.records')}</th><th scope="col">${say('witness.chains.head')}</th></tr></thead>
 <tbody>${heads.map(({ writer, sequence, hash }) => html`<tr><th scope="row">${own(writer)}</th><td>${sequence + 1}</td><td><code>${hash}</code></td></tr>`)}</tbody></table></div>

@@ -19,6 +19,8 @@ export interface Telling {
   readonly interval: (value: number, ends: readonly [number, number], kind: Kind) => string;
   readonly number: (value: number) => string;
   readonly media: ChosenMedia;
+  /** Tries before those that the file shows, of checks that have such. */
+  readonly triesLeft: ReadonlyMap<string, number>;
 }
 
 /** English, or what a translation says in its place. */
@@ -27,6 +29,7 @@ export const makeTelling = (
   wishes: UnitWishes,
   media: ChosenMedia,
   translation: Translation | undefined,
+  triesLeft: Telling['triesLeft'] = new Map(),
 ): Telling => {
   // a share is said in per cent
   const inPercent: UnitWishes = { ...wishes, byKind: { ratio: '%', ...wishes.byKind } };
@@ -59,5 +62,6 @@ export const makeTelling = (
       kind === 'rate' ? rates(value, ends) : shownInterval(value, ends, kind, inPercent, language),
     checks: checkSentences(book, { say, has, quantity, number }),
     media,
+    triesLeft,
   };
 };

@@ -6,7 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { bookUnits } from '../book/book-units.ts';
 import { type Book, readBook } from '../book/index.ts';
 import { assessBook } from '../floor/index.ts';
-import { proofOfBook } from '../proof/index.ts';
+import { inTime, proofOfBook } from '../proof/index.ts';
 import { appendRecord, startChain } from '../record/append-record.ts';
 import type { Envelope } from '../record/envelope.ts';
 import { importRecords } from '../record/record-file.ts';
@@ -28,7 +28,7 @@ const made = (book: Book = demo.value, rest: Partial<WitnessInput> = {}): Witnes
     revision: 3,
     hash: createHash('sha256').update(bookText).digest('hex'),
     assessment: assessBook(book),
-    records,
+    recorded: inTime(records),
     date: '2027-04-20',
     units: bookUnits(book, undefined),
     ...rest,
@@ -123,7 +123,7 @@ describe('a witness file', () => {
     const seen = JSON.parse(page.getElementById('seen')?.textContent ?? '');
     expect(seen).toEqual({ book: id, revision: 3, file: whole.digest, heads: whole.heads });
     expect(made().html).toBe(whole.html);
-    expect(made(demo.value, { records: records.slice(0, -1) }).digest).not.toBe(whole.digest);
+    expect(made(demo.value, { recorded: inTime(records.slice(0, -1)) }).digest).not.toBe(whole.digest);
   });
 });
 
@@ -135,7 +135,7 @@ describe('what people wrote', () => {
     const floors = demo.value.floors?.map((floor) => ({ ...floor, name: hostile }));
     const book = { ...demo.value, about, ...(floors === undefined ? {} : { floors }) };
     const more = withRecord('punch', 1, { point: 'P-9', text: hostile, state: 'open', by: hostile });
-    const { html } = made(book, { records: more });
+    const { html } = made(book, { recorded: inTime(more) });
     const page = pageOf(html);
     expect(page.querySelectorAll('script')).toHaveLength(2);
     expect(page.querySelectorAll('img')).toHaveLength(0);
@@ -188,7 +188,7 @@ describe('pictures in a witness file', () => {
   const bytes = new Map([[sha256, new Uint8Array(png)]]);
 
   it('stand in it as they were taken, each once', () => {
-    const { html, included } = made(demo.value, { records: all, media: bytes });
+    const { html, included } = made(demo.value, { recorded: inTime(all), media: bytes });
     expect(included).toEqual([sha256]);
     const images = [...pageOf(html).querySelectorAll('img')];
     expect(images).toHaveLength(1);
@@ -198,7 +198,7 @@ describe('pictures in a witness file', () => {
 
   it('that are too large, absent, damaged or none are named with the reason', () => {
     const why = (rest: Partial<WitnessInput>): readonly unknown[] => {
-      const { leftOut, html } = made(demo.value, { records: all, ...rest });
+      const { leftOut, html } = made(demo.value, { recorded: inTime(all), ...rest });
       expect(html).toContain(`<code>${sha256}</code>`);
       return [...leftOut];
     };
@@ -211,7 +211,9 @@ describe('pictures in a witness file', () => {
     const digest = sha256Of(script);
     const strange = withRecord('media', 1, { ...said, sha256: digest, mediaType: 'image/svg+xml' });
     const media = new Map([[digest, script]]);
-    expect([...made(demo.value, { records: strange, media }).leftOut]).toEqual([[digest, 'strange']]);
+    expect([...made(demo.value, { recorded: inTime(strange), media }).leftOut]).toEqual([
+      [digest, 'strange'],
+    ]);
   });
 
   it('are written as RFC 4648 has it, as the runtime’s own implementation', () => {

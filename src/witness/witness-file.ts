@@ -1,9 +1,9 @@
 import type { Book } from '../book/index.ts';
 import type { Assessment } from '../floor/assessment.ts';
-import { proofOfBook } from '../proof/index.ts';
+import { proofOfRecords, type RecordsInTime } from '../proof/index.ts';
 import type { UnitWishes } from '../quantity/unit-choice.ts';
-import type { Envelope, Head } from '../record/envelope.ts';
-import { headsOf } from '../record/heads.ts';
+import { headsOfEnds } from '../record/clocked.ts';
+import type { Head } from '../record/envelope.ts';
 import { fromHex, toHex } from '../record/hex.ts';
 import { sha256 } from '../record/sha256.ts';
 import type { Translation } from '../text/index.ts';
@@ -32,7 +32,10 @@ export interface WitnessInput {
   /** SHA-256 of the text of the book. */
   readonly hash: string;
   readonly assessment: Assessment;
-  readonly records: readonly Envelope[];
+  /** All records, or what counts of them with as many of the earlier tries as are to be in it. */
+  readonly recorded: RecordsInTime;
+  /** How many tries came before those, by tryKey; absent, none. */
+  readonly triesLeft?: ReadonlyMap<string, number>;
   /** Bytes of pictures, films and sounds by their digest, as many as are at hand. */
   readonly media?: ReadonlyMap<string, Uint8Array>;
   /** The most bytes of them in the file. */
@@ -123,21 +126,22 @@ ${language !== 'en' && html`<p class="caution">${say('witness.unreviewed')}</p>`
  *          escaped by `html` alone. The script signs with a key that it makes there
  * Returns  the file; the same input gives the same bytes
  * Assumes  the records are whole by verifySigned
- * Cost     that of proofOfBook, then O(records and bytes of media)
+ * Cost     that of proofOfRecords, then O(records and bytes of media)
  * Source   Content Security Policy Level 3, hashes of inline scripts and styles (memory)
  */
 export const makeWitnessFile = (input: WitnessInput): WitnessFile => {
-  const { book, assessment, records } = input;
-  const proof = proofOfBook(book, assessment, records);
+  const { book, assessment, recorded } = input;
+  const { records } = recorded;
+  const proof = proofOfRecords(book, assessment, recorded);
   const media = chooseMedia(records, proof, input.media ?? new Map(), input.mostMedia ?? mostMediaOfMail);
-  const telling = makeTelling(book, input.units, media, input.translation);
+  const telling = makeTelling(book, input.units, media, input.translation, input.triesLeft);
   const { say } = telling;
-  const heads = headsOf(records);
+  const heads = headsOfEnds(recorded.ends);
   const names = proof.floors.map(({ name }) => name);
   const main = html`<main>
 ${headPart(input, names, telling)}${answerPart(assessment, telling)}${proof.floors.map((floor, at) =>
   floorPart(floor, at, proof.floors, proof.replies, telling),
-)}${gatesPart(proof, records, telling)}${repliesPart(proof.replies, telling)}${punchPart(proof.punch, telling)}${recordPart(records, heads, telling)}</main>`
+)}${gatesPart(proof, records, telling)}${repliesPart(proof.replies, telling)}${punchPart(proof.punch, telling)}${recordPart(heads, telling)}</main>`
     .markup;
   const digest = digestOf(main);
   const title = escaped(

@@ -65,6 +65,8 @@ export const witnessText: Bundle = {
     'witness.late': 'result awaited',
     'witness.remark': 'remark',
     'witness.earlier': 'Earlier tries',
+    'witness.earlier.left':
+      '{n, plural, one {One try before these is} other {# tries before these are}} not in this file: the records hold all.',
     'witness.comment': 'What you have to say to it',
     'witness.chart': '{name}: read {readings}; {limits}',
 

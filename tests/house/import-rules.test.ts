@@ -44,9 +44,9 @@ const table: Record<string, string> = {
   papers:
     'quantity text table statistics sheets book media record hydraulics line fill floor proof joins packing',
   server:
-    'quantity text table statistics sheets book media record hydraulics line fill floor proof joins packing archive store papers',
+    'quantity text table statistics sheets book media record hydraulics line fill floor proof joins packing archive witness store papers',
   cli: 'quantity text table statistics sheets book media record hydraulics line fill floor proof joins packing archive witness store papers',
-  web: 'quantity text table statistics sheets book media record hydraulics line fill floor proof joins packing archive witness',
+  web: 'quantity text table statistics sheets book media record hydraulics line fill floor proof joins packing archive',
 };
 const layers = Object.keys(table);
 const allowed = (from: string, to: string): boolean =>

@@ -84,6 +84,7 @@ export const storeContract = (name: string, makePlace: () => Promise<StorePlace>
           store.readRevision(BOOK, 1),
           store.listRevisions(BOOK),
           store.readRecords(BOOK),
+          store.readChain(BOOK, 'alpha'),
           store.heads(BOOK),
           store.appendRevision({ ...first, basedOn: 1 }),
           store.appendRecords(BOOK, notes('tablet', 1)),
@@ -249,6 +250,9 @@ export const storeContract = (name: string, makePlace: () => Promise<StorePlace>
           [a[2]!, b[1]!].map(({ writer, sequence, hash }) => ({ book: BOOK, writer, sequence, hash })),
         );
         expect(verifyRecords(records, { book: BOOK, heads })).toEqual([]);
+        expect(wholeOf(await again.readChain(BOOK, 'alpha'))).toEqual(a);
+        expect(wholeOf(await again.readChain(BOOK, 'alpha', { behind: 0, most: 1 }))).toEqual([a[1]]);
+        expect(wholeOf(await again.readChain(BOOK, 'gamma'))).toEqual([]);
         wholeOf(await again.appendRecords(BOOK, notes('alpha', 1, heads[0])));
       });
     });

@@ -1,33 +1,16 @@
-import { type ReactElement, useState } from 'react';
-import { exportRecords } from '../../../record/record-file.ts';
-import { readRecords } from '../../commands/read-records.ts';
-import { saveAs } from '../../shell/save-as.ts';
+import type { ReactElement } from 'react';
+import { routes } from '../../../server/api.ts';
 import { ScrollRegion } from '../../shell/scroll-region.tsx';
 import { useKeptRecords } from '../../state/kept-records.tsx';
-import { usePage, usePagePart } from '../../state/page-context.ts';
+import { usePagePart, useWords } from '../../state/page-context.ts';
 
 /** The last record of every device: what the other party keeps, so that nothing is cut off or written anew unseen. */
 export const HeadsPart = (): ReactElement => {
-  const page = usePage();
-  const { say } = page.words;
+  const { say } = useWords();
   const id = usePagePart((state) => state.id);
   const { heads } = useKeptRecords();
-  const [busy, setBusy] = useState(false);
-  const [refused, setRefused] = useState('');
   if (heads.length === 0) return <p className="quiet">{say('gates.heads.none')}</p>;
-  /** Every record of the server as a file; nothing, with the reason said, where it does not answer. */
-  const file = async (): Promise<string | undefined> => {
-    setBusy(true);
-    const all = await readRecords(page, id);
-    setBusy(false);
-    const why = all === 'unreachable' ? say('records.unreachable') : 'refused' in all ? all.refused : '';
-    setRefused(why);
-    return typeof all === 'object' && 'records' in all ? exportRecords(id, all.records) : undefined;
-  };
-  const save = async (name: string, part: (text: string) => string): Promise<void> => {
-    const text = await file();
-    if (text !== undefined) saveAs(name, part(text), 'text/plain');
-  };
+  const file = routes.readRecordFile.path.replace(':id', encodeURIComponent(id));
   return (
     <>
       <p>{say('gates.heads.about')}</p>
@@ -54,25 +37,12 @@ export const HeadsPart = (): ReactElement => {
         </table>
       </ScrollRegion>
       <p className="proof-acts">
-        <button
-          type="button"
-          data-act="save-heads"
-          disabled={busy}
-          onClick={() => void save(`${id}.heads`, (text) => `${text.split('\n', 1)[0]}\n`)}
-        >
+        <a className="link" data-act="save-heads" href={`${file}?part=heads`} download>
           {say('gates.heads.save')}
-        </button>
-        <button
-          type="button"
-          data-act="save-records"
-          disabled={busy}
-          onClick={() => void save(`${id}.records`, (text) => text)}
-        >
+        </a>
+        <a className="link" data-act="save-records" href={file} download>
           {say('gates.records.save')}
-        </button>
-      </p>
-      <p role="alert" className="problem">
-        {refused}
+        </a>
       </p>
     </>
   );

@@ -2,8 +2,6 @@ import { type ReactElement, useState } from 'react';
 import { keyFingerprint } from '../../../record/fingerprint.ts';
 import type { ReplyBody } from '../../../record/reply.ts';
 import { importReply } from '../../../record/reply-file.ts';
-import { verifySigned } from '../../../record/verify-signed.ts';
-import { readRecords } from '../../commands/read-records.ts';
 import { useKeptRecords } from '../../state/kept-records.tsx';
 import { keepKnownKeys, keysAgainst, readKnownKeys } from '../../state/known-keys.ts';
 import { usePage, usePagePart } from '../../state/page-context.ts';
@@ -26,11 +24,10 @@ export const ReplyPart = (): ReactElement => {
   /** What the witness saw must still be there as it was. */
   const rewritten = async ({ heads }: ReplyBody): Promise<string> => {
     if (load !== 'ready') return '';
-    const all = await readRecords(page, id);
+    const reply = await page.client('holdHeads', { params: { id }, body: { heads: [...heads] } });
+    if (reply.ok) return reply.value.sentences.join(' ');
     // a server that is away now takes the answer in once it is back, as everything that is written down
-    if (all === 'unreachable') return '';
-    if ('refused' in all) return all.refused;
-    return verifySigned(all.records, { book: id, heads }).map(page.words.problem).join(' ');
+    return reply.reached && reply.status < 500 ? reply.failure.message : '';
   };
   const take = async (text: string): Promise<void> => {
     const reply = importReply(text, id);
