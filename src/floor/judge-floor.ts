@@ -1,11 +1,11 @@
 import { type PressureNeeded, pressureNeeded } from '../hydraulics/pressure-needed.ts';
-import { type TimeLeft, timeLeftForFill } from '../line/time-left-for-fill.ts';
+import { timeLeftForFill } from '../line/time-left-for-fill.ts';
 import type { Note } from '../sheets/frame.ts';
 import type { Figure, Finding } from './assessment.ts';
 import type { BookReader } from './book-reader.ts';
 import { type FigureId, type FigureValues, figureKinds, figureValues } from './figure-values.ts';
 import { type FindingSpec, findingSpecs, type Ground, gapOf, groundOf } from './finding-specs.ts';
-import { type Intervals, intervalsOf } from './intervals.ts';
+import { type Intervals, intervalsOf, type SolvedFloor } from './intervals.ts';
 import { type FloorInputs, readFloor } from './read-floor.ts';
 import { limitPaths, readLimits } from './read-limits.ts';
 import { type FloorSolution, solveFloor } from './solve-floor.ts';
@@ -150,45 +150,25 @@ export interface Judgement {
 }
 
 /** The numbers of a floor before they are put into findings. */
-export interface Judged {
-  readonly inputs: FloorInputs;
-  readonly solution: FloorSolution;
-  readonly values: FigureValues;
+export interface Judged extends SolvedFloor {
   readonly needed: PressureNeeded | undefined;
-  readonly timeLeft: TimeLeft | undefined;
 }
 
-export interface JudgeOptions {
-  /** Gives the working of each figure, once the numbers are known; a search for remedies needs none. */
-  readonly opens?: (judged: Judged) => Opens;
+/** What a judgement is asked for. */
+interface NumbersOptions {
   /** Leaves out the hour and the findings that rest on it. */
   readonly noHour?: boolean;
-  /** Id of a finding of which only is asked whether it carries: no interval helps one that its figures leave short. */
-  readonly carried?: string;
 }
 
-const noIntervals: Intervals = { figures: {}, gaps: {} };
-
-const isShort = (id: string | undefined, values: FigureValues): boolean => {
-  const spec = findingSpecs.find((each) => each.id === id);
-  if (spec === undefined) return false;
-  const decider = deciderOf(spec);
-  return verdictOf(gapOf(decider, values), undefined, Math.abs(values[decider.demand] ?? 1)) === 'short';
-};
-
-/**
- * Demand against what one floor has.
- *
- */
-export const judgeFloor = (
+const numbersOf = (
   reader: BookReader,
   floor: number,
   format: string | undefined,
-  options: JudgeOptions = {},
-): Judgement => {
+  { noHour }: NumbersOptions,
+): Judged => {
   const inputs = readFloor(reader, floor, format);
   const limits = readLimits(inputs);
-  const solution = solveFloor(inputs.model, { noHour: options.noHour === true });
+  const solution = solveFloor(inputs.model, { noHour: noHour === true });
   const { agreedRate, times } = inputs.model;
   const timeLeft = agreedRate === undefined ? undefined : timeLeftForFill(times, agreedRate);
   let values = figureValues(inputs.model, solution, limits, { timeLeft });
@@ -198,12 +178,16 @@ export const judgeFloor = (
     needed = pressureNeeded(fill.system, fill, values.fillTimeLeft);
     if (needed !== undefined) values = { ...values, manifoldPressureNeeded: needed.pressure };
   }
-  const intervals = isShort(options.carried, values)
-    ? noIntervals
-    : intervalsOf({ reader, floor, format, inputs, solution, values, timeLeft });
+  return { reader, floor, format, inputs, solution, values, needed, timeLeft };
+};
+
+const judgementOf = (
+  { inputs, solution, values }: Judged,
+  intervals: Intervals,
+  opened: Opens = {},
+): Judgement => {
   const bases = basesOf(inputs);
   const places = ownPlaces(inputs);
-  const opened = options.opens?.({ inputs, solution, values, needed, timeLeft }) ?? {};
   const figures = Object.fromEntries(
     (Object.keys(figureKinds) as FigureId[]).map((id) => [
       id,
@@ -219,4 +203,54 @@ export const judgeFloor = (
       .filter((spec) => spec.asked(inputs, values))
       .map((spec) => finding(spec, values, intervals, figures)),
   };
+};
+
+export interface JudgeOptions extends NumbersOptions {
+  /** Gives the working of each figure, once the numbers are known. */
+  readonly opens?: (judged: Judged) => Opens;
+}
+
+/** Demand against what one floor has. */
+export const judgeFloor = (
+  reader: BookReader,
+  floor: number,
+  format: string | undefined,
+  { opens, ...options }: JudgeOptions = {},
+): Judgement => {
+  const judged = numbersOf(reader, floor, format, options);
+  const intervals = intervalsOf(judged);
+  return judgementOf(judged, intervals, opens?.(judged));
+};
+
+/** Gives a finding by its id. */
+export type FindingAsked = (id: string) => Finding | undefined;
+
+const isShort = (id: string, values: FigureValues): boolean => {
+  const spec = findingSpecs.find((each) => each.id === id);
+  if (spec === undefined) return false;
+  const decider = deciderOf(spec);
+  return verdictOf(gapOf(decider, values), undefined, Math.abs(values[decider.demand] ?? 1)) === 'short';
+};
+
+/**
+ * One floor solved once and judged as far as it is asked whether a finding carries: no interval helps one that its
+ * figures leave short.
+ */
+export const floorAsked = (
+  reader: BookReader,
+  floor: number,
+  format: string | undefined,
+  options: NumbersOptions,
+): FindingAsked => {
+  const judged = numbersOf(reader, floor, format, options);
+  const askedOf = (intervals: () => Intervals): FindingAsked => {
+    let findings: readonly Finding[] | undefined;
+    return (id) => {
+      findings ??= judgementOf(judged, intervals()).findings;
+      return findings.find((each) => each.id === id);
+    };
+  };
+  const plain = askedOf(() => ({ figures: {}, gaps: {} }));
+  const sure = askedOf(() => intervalsOf(judged));
+  return (id) => (isShort(id, judged.values) ? plain(id) : sure(id));
 };

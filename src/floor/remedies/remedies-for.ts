@@ -1,4 +1,4 @@
-import { type Book, patchBook, tryPatches } from '../../book/index.ts';
+import { type Book, patchBook } from '../../book/index.ts';
 import type { Finding, Remedy, RemedyChange } from '../assessment.ts';
 import { bookReader } from '../book-reader.ts';
 import { wantsHour } from '../finding-specs.ts';
@@ -144,14 +144,8 @@ export function* eachRemedy(
     solution: now.solution,
   };
   const noHour = !wantsHour(question.finding);
-  const findingAfter = (patches: Candidate['patches']): Finding => {
-    const patched = bookReader(tryPatches(book, patches), reader.soFar);
-    const { findings } = judgeFloor(patched, floor, question.format, {
-      noHour,
-      carried: question.finding,
-    });
-    return findings.find((each) => each.id === question.finding) ?? finding;
-  };
+  const findingAfter = (patches: Candidate['patches']): Finding =>
+    ground.after({ floor, patches, noHour }, reader.soFar)(question.finding) ?? finding;
   const remedy = (
     about: { readonly lever: string; readonly path: string },
     changes: readonly RemedyChange[],
