@@ -139,7 +139,12 @@ const predictionDocument = ({ other }: FillStory): Pick<FillDocument, 'predictio
         ...line,
         text: words.say(`fill.allowance.${line.code}`),
       })),
-      ...(change.column === undefined ? {} : { column: { ...change.column } }),
+      runs: change.runs.map(({ of, floor, column }) => ({
+        floor,
+        ...column,
+        unsaid: [...column.unsaid],
+        narrower: prediction.ofRuns[of],
+      })),
       waived: change.waived,
       sameProduct: change.sameProduct,
       viscosityRatio: change.viscosityRatio,

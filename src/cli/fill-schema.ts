@@ -198,21 +198,32 @@ export const fillSchema = z
           .describe(
             'What two floors change and the trials can’t tell; a measurement takes the place of a line',
           ),
-        column: z
-          .strictObject({
-            share: number.describe('Part of what a stiff run’s liquid does that is counted'),
-            deviation: number.describe('Standard deviation of that part'),
-            source: z.enum(['stiff run', 'measured', 'not counted']),
-            inertia: number.describe('Time constant of the run, s'),
-            jets: number.describe('Part of the head that is left for the jets'),
-            closing: number.describe('Shortest closing of a lane, s'),
-            flow: number.describe('With all lanes open, m3/s'),
-            volume: number.describe(
-              'What a stiff run presses through lanes that close together beyond a straight closing, m3',
-            ),
-          })
-          .optional()
-          .describe('The liquid in the run there while lanes close; absent where no run is known'),
+        runs: z
+          .array(
+            z.strictObject({
+              floor: z.string(),
+              share: number.describe('Part of what a stiff run’s liquid does that is counted'),
+              deviation: number.describe('Standard deviation of that part, of both floors alike'),
+              ofRun: number
+                .optional()
+                .describe('The same, of this floor’s run alone; absent where it is known'),
+              source: z.enum(['stiff run', 'soft run', 'not said', 'measured']),
+              unsaid: z
+                .array(z.string())
+                .describe('Places of pipes that say neither material nor wall and elasticity'),
+              narrower: number.describe(
+                'Share that goes at most from the interval of a volume once the part is known',
+              ),
+              inertia: number.describe('Time constant of the run, s'),
+              jets: number.describe('Part of the head that is left for the jets'),
+              closing: number.describe('Shortest closing of a lane, s'),
+              flow: number.describe('With all lanes open, m3/s'),
+              volume: number.describe(
+                'What a stiff run presses through lanes that close together beyond a straight closing, m3',
+              ),
+            }),
+          )
+          .describe('The liquid in the runs while lanes close; without a floor of which no run is known'),
         waived: z.boolean().describe('The call wanted nothing allowed for'),
         sameProduct: z.boolean(),
         viscosityRatio: number.describe('Kinematic, there over here'),

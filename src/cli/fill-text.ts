@@ -1,5 +1,5 @@
 import type { Book } from '../book/index.ts';
-import type { Doubt, Within } from '../fill/index.ts';
+import type { Doubt, FloorPrediction, Within } from '../fill/index.ts';
 import { withinOf } from '../fill/student-sum.ts';
 import type { FillStory, FloorAllowances, GoalPresets } from '../floor/fill/index.ts';
 import { formatNumber } from '../quantity/index.ts';
@@ -34,16 +34,21 @@ const named = (told: FillTold, trials: readonly number[]): string => {
 };
 
 /** How the liquid in the run is counted while lanes close. */
-const columnLine = ({ column }: FloorAllowances, told: FillTold): readonly string[] =>
-  column === undefined
-    ? []
-    : [
-        `  ${words.say(`fill.column.${column.source}`, {
-          share: percent(column.share, told.locale, 2),
-          deviation: percent(column.deviation, told.locale, 2),
-          volume: value(column.volume, 'volume', told, 2),
-        })}`,
-      ];
+const columnLines = (
+  { runs }: FloorAllowances,
+  { ofRuns }: FloorPrediction,
+  told: FillTold,
+): readonly string[] =>
+  runs.map(
+    ({ of, floor, column }) =>
+      `  ${words.say(`fill.column.${column.source}`, {
+        floor,
+        share: percent(column.share, told.locale, 2),
+        deviation: percent(Math.hypot(column.deviation, column.ofRun ?? 0), told.locale, 2),
+        volume: value(column.volume, 'volume', told, 2),
+        narrower: percent(ofRuns[of], told.locale, 2),
+      })}`,
+  );
 
 const trialsPart: Part = (told) => {
   const { story } = told;
@@ -256,7 +261,7 @@ const otherPart: Part = (told) => {
     words.say('fill.allowances'),
     ...(lines.length === 0 ? [`  ${words.say('fill.waterOnly')}`] : lines),
     ...(change.airRatio === undefined && !change.waived ? [`  ${words.say('fill.airUnknown')}`] : []),
-    ...columnLine(change, told),
+    ...columnLines(change, prediction, told),
   ];
   return [
     [

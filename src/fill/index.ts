@@ -38,7 +38,7 @@ export {
   type VolumePresetInput,
 } from './presets-for-volume.ts';
 export type { Residual } from './residuals.ts';
-export { type RowForecast, rowForecast } from './row-forecast.ts';
+export { type OfRuns, type RowForecast, rowForecast } from './row-forecast.ts';
 export { type PredictionScore, type Score, scorePrediction } from './score.ts';
 export type { Doubt } from './separable.ts';
 export type { Estimated, Within } from './student-sum.ts';

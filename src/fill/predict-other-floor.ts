@@ -7,6 +7,7 @@ import { figureParts } from './linear-figure.ts';
 import {
   type ForecastCauses,
   type ForecastFigure,
+  type OfRuns,
   placed,
   type RowForecast,
   rowForecast,
@@ -70,6 +71,8 @@ export interface FloorPrediction {
   readonly allowances: readonly Allowance[];
   /** Share of what may be true in which some lane never reaches its count. */
   readonly stuckShare: number;
+  /** By how much an interval of a volume would be narrower at most, as a share, if it were known how stiff each run is. */
+  readonly ofRuns: OfRuns;
   /** Real moves on which such intervals were scored. */
   readonly realMoves: number;
 }
@@ -155,6 +158,8 @@ export const predictOtherFloor = (input: PredictionInput): FloorPrediction | und
     };
   });
   const rowTime = timeOf(forecast.rowTime);
+  const narrower = (of: keyof OfRuns): number =>
+    Math.max(...forecast.volumes.map(({ ofRuns }) => 1 - Math.sqrt(Math.max(0, 1 - ofRuns[of]))));
   return {
     lanes,
     rowTime,
@@ -164,6 +169,7 @@ export const predictOtherFloor = (input: PredictionInput): FloorPrediction | und
     confidence,
     allowances,
     stuckShare: forecast.stuckShare,
+    ofRuns: { here: narrower('here'), there: narrower('there') },
     realMoves,
   };
 };

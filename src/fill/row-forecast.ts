@@ -10,6 +10,7 @@ import {
   type RowSlopes,
   rowAnswer,
   rowSlopes,
+  runAt,
   sizeOf,
   supplyAt,
 } from './row-model.ts';
@@ -31,6 +32,14 @@ export interface ForecastFigure {
   readonly causes: ForecastCauses;
   /** How the figure moves with each unknown that the trials told of. */
   readonly slope: Float64Array;
+  /** Shares of the variance that go when it is known how stiff a run is. */
+  readonly ofRuns: OfRuns;
+}
+
+/** What is open as long as nobody knows how stiff the runs of two floors are; 0 where it is known. */
+export interface OfRuns {
+  readonly here: number;
+  readonly there: number;
 }
 
 export interface ForecastCauses {
@@ -200,6 +209,17 @@ const departuresOf = (
 };
 
 /**
+ * What a linear figure of the fit would lose of its variance if the share of the trials' own run were known.
+ *
+ * Method   (s' C e)^2/(e' C e), the part of s that goes with the unknown e
+ */
+const ofRunHere = ({ model, fit }: EstimateBasis, slope: Float64Array): number => {
+  if (!model.floor.column?.ofRun) return 0;
+  const row = fit.covariance.whole[runAt(model)]!;
+  return dotOf(Float64Array.from(row), slope) ** 2 / row[runAt(model)]!;
+};
+
+/**
  * A row of bottles before it is filled: means and how far they may lie from the truth.
  *
  * Method   slopes of the row carry the covariance of the lanes' values; the supply's own unknowns and the allowances add
@@ -251,6 +271,7 @@ export const rowForecast = (
       }
       allowed += (moved * line.deviation) ** 2;
     }
+    const ofRun = !same && model.floor.column?.ofRun ? slope[runAt(model)]! ** 2 : 0;
     const parts = [...told, ...[supply, allowed, order].map((variance) => ({ variance, dof: Infinity }))];
     const all = parts.reduce((sum, { variance }) => sum + variance, 0) || 1;
     return {
@@ -265,6 +286,7 @@ export const rowForecast = (
         order: order / all,
       },
       slope: known,
+      ofRuns: { here: ofRunHere(basis, known) / all, there: ofRun / all },
     };
   };
   return {

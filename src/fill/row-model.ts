@@ -29,10 +29,12 @@ export interface RowModel {
 /** Place of what moves the share of the column, after the lanes' own. */
 export const columnAt = ({ scales }: RowModel): number => perLane * scales.length;
 export const supplyAt = (model: RowModel): number => columnAt(model) + 1;
+/** Place of what moves the share of this floor's run alone, behind what else is not known of its supply. */
+export const runAt = (model: RowModel): number => supplyAt(model) + model.floor.unknowns.length;
+const throttlesAt = (model: RowModel): number => runAt(model) + (model.floor.column?.ofRun ? 1 : 0);
 const throttleAt = (model: RowModel, lane: number): number =>
-  supplyAt(model) + model.floor.unknowns.length + model.throttles.indexOf(lane);
-export const sizeOf = (model: RowModel): number =>
-  supplyAt(model) + model.floor.unknowns.length + model.throttles.length;
+  throttlesAt(model) + model.throttles.indexOf(lane);
+export const sizeOf = (model: RowModel): number => throttlesAt(model) + model.throttles.length;
 
 const noColumn: ColumnShare = { share: 0, deviation: 0 };
 
@@ -90,8 +92,9 @@ export const rowAnswer = (
   const { pressure, flow } = manifoldBalance(system);
   const inertia = runInertia(system, flow).timeConstant;
   const lag = lostTime(Number.POSITIVE_INFINITY, inertia);
-  const { share, deviation } = model.floor.column ?? noColumn;
-  const moved = share + deviation * unknowns[columnAt(model)]!;
+  const { share, deviation, ofRun = 0 } = model.floor.column ?? noColumn;
+  const moved =
+    share + deviation * unknowns[columnAt(model)]! + (ofRun === 0 ? 0 : ofRun * unknowns[runAt(model)]!);
   const whole = model.floor.column === undefined ? undefined : (column ?? columnEffect(system, row));
   const flows =
     typeof order === 'number' ? flowsByChance(system, row, order) : flowsInOrder(system, row, order);
@@ -143,7 +146,7 @@ export const rowSlopes = (
 ): RowSlopes | undefined => {
   if (base === undefined) return undefined;
   const size = sizeOf(model);
-  const { deviation } = model.floor.column ?? noColumn;
+  const { deviation, ofRun = 0 } = model.floor.column ?? noColumn;
   const slopes: RowSlopes = {
     volumes: setup.lanes.map(() => new Float64Array(size)),
     times: setup.lanes.map(() => new Float64Array(size)),
@@ -182,6 +185,10 @@ export const rowSlopes = (
     const column = columnAt(model);
     volume[column] = deviation * (base.column?.volumes[i] ?? 0);
     time[column] = deviation * (base.column?.times[i] ?? 0);
+    if (ofRun > 0) {
+      volume[runAt(model)] = ofRun * (base.column?.volumes[i] ?? 0);
+      time[runAt(model)] = ofRun * (base.column?.times[i] ?? 0);
+    }
   });
   const supply = supplyAt(model);
   model.floor.unknowns.forEach((_, i) => {

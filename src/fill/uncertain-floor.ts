@@ -11,8 +11,10 @@ export interface SupplyUnknown {
 /** How much of what a stiff run would do the liquid in it does while lanes open and close: 0 nothing, 1 all of it. */
 export interface ColumnShare {
   readonly share: number;
-  /** Standard deviation; floors of one estimate err together. */
+  /** Standard deviation of what the lanes do to it; floors of one estimate err together. */
   readonly deviation: number;
+  /** Standard deviation of what the run of this floor does to it, each floor for itself; absent where that is known. */
+  readonly ofRun?: number;
 }
 
 /** A floor with what is not known of its supply; what is known of the lanes comes from trials. */
@@ -20,7 +22,7 @@ export interface UncertainFloor {
   readonly system: FillSystem;
   /** Independent of each other. */
   readonly unknowns: readonly SupplyUnknown[];
-  /** Absent where nobody knows how stiff the run is: lanes then close as if each flow were steady at once. */
+  /** Absent where there is no run: lanes then close as if each flow were steady at once. */
   readonly column?: ColumnShare;
 }
 

@@ -29,3 +29,6 @@ export interface ColumnRow {
   readonly volumes: readonly number[];
   readonly times: readonly number[];
 }
+
+/** Of a count: what is left where a lane reaches it in the moment in which another does. */
+export const together = 1e-9;

@@ -1,5 +1,5 @@
 import { columnFlow } from '../sheets/water/closing-column.ts';
-import type { Column, ColumnRow } from './column.ts';
+import { type Column, type ColumnRow, together } from './column.ts';
 
 /** Steps in a stroke, and in the time in which the column comes to rest. */
 const inStroke = 12;
@@ -116,13 +116,16 @@ export const movingRow = ({ push, resistance, mass, lanes }: Column): ColumnRow 
       if (share > 1 - atCount) break;
       dt *= share;
     }
-    for (let i = 0; i < n; i++) passed[i] = passed[i]! + by[i]!;
     earlier.set(rates);
     time += dt;
-    if (reached >= 0) {
-      const target = targetOf(reached);
-      passed[reached] = target;
-      if (target === lanes[reached]!.count) counted[reached] = time;
+    for (let i = 0; i < n; i++) {
+      const target = targetOf(i);
+      passed[i] = passed[i]! + by[i]!;
+      if (reached < 0 || counted[i] !== Number.POSITIVE_INFINITY) continue;
+      // lanes that are alike are there together, but for a rounding
+      if (i !== reached && target - passed[i]! > together * target) continue;
+      passed[i] = target;
+      if (target === lanes[i]!.count) counted[i] = time;
     }
   }
   return undefined;

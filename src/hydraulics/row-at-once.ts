@@ -1,5 +1,5 @@
 import { lostTime } from '../sheets/water/inertia-lag.ts';
-import type { Column, ColumnRow } from './column.ts';
+import { type Column, type ColumnRow, together } from './column.ts';
 
 /**
  * A row of which each change finds its steady flow at once: what `fillRow` gives, with the loss of a column.
@@ -24,10 +24,13 @@ export const rowAtOnce = ({ push, resistance, mass, lanes }: Column, order: read
       passed[i] = passed[i]! + through[i]! * root * by;
     });
   };
+  /** As it stood when the lane before reached its count. */
+  let closedAt = rootOf(through);
   for (const next of order) {
     const { count, delay, closing } = lanes[next]!;
     for (;;) {
-      const root = rootOf(through);
+      // lanes that are there together, but for a rounding, leave together
+      const root = count - passed[next]! <= together * count ? closedAt : rootOf(through);
       const until = (i: number, to: number): number => (to - passed[i]!) / (through[i]! * root);
       let by = until(next, count);
       let slowed = -1;
@@ -44,6 +47,7 @@ export const rowAtOnce = ({ push, resistance, mass, lanes }: Column, order: read
       volumes[next] = count + through[next]! * root * (delay + 0.5 * closing);
       times[next] = time + delay + closing;
       through[next] = 0;
+      closedAt = root;
       break;
     }
   }

@@ -4,13 +4,11 @@
  * loss at each of them.
  */
 import { conductance, offset } from '../../hydraulics/balance.ts';
-import { fillRow } from '../../hydraulics/fill-row.ts';
-import { manifoldBalance } from '../../hydraulics/manifold-balance.ts';
-import { runInertia } from '../../hydraulics/run-inertia.ts';
-import { startStored } from '../../hydraulics/stored.ts';
 import { full, supplyPressure } from '../../hydraulics/supply.ts';
 import type { FillSystem } from '../../hydraulics/system.ts';
-import { type FloorPair, floorPair, type PairOptions, type TrueRow } from './floor-pair.ts';
+import { openRun, stiffRun } from '../column-shares.ts';
+import { pairFilledBy } from './filled-pair.ts';
+import type { FloorPair, PairOptions, TrueRow } from './floor-pair.ts';
 import type { Random } from './random.ts';
 
 /** While a valve moves, and while none does, s. */
@@ -73,22 +71,21 @@ export const columnRow = (system: FillSystem): TrueRow => {
   throw new Error('stuck');
 };
 
-/** The same pairs as of the study, filled by the column on both floors. */
-export const columnPair = (random: Random, options: PairOptions): FloorPair => {
-  const pair = floorPair(random, options, (system) => {
-    const steady = fillRow(system, startStored(system.source));
-    if ('stuck' in steady) return steady;
-    const { volumes, times } = columnRow(system);
-    // the pair adds the lag of the start to every row
-    const lag = Math.LN2 * runInertia(system, manifoldBalance(system).flow).timeConstant;
-    const lanes = steady.lanes.map((lane, i) => ({
-      ...lane,
-      volume: volumes[i]!,
-      fillTime: times[i]! - lag,
-    }));
-    return { ...steady, lanes };
+/** The same pairs as of the study, filled by the column on both floors; what their books say tells how stiff the runs are. */
+export const columnPair = (random: Random, options: PairOptions): FloorPair =>
+  pairFilledBy(random, options, { here: columnRow, there: columnRow, column: stiffRun });
+
+/** The same where nobody says it. */
+export const openColumnPair = (random: Random, options: PairOptions): FloorPair =>
+  pairFilledBy(random, options, { here: columnRow, there: columnRow, column: openRun });
+
+/** A column on one of the two floors alone, by turns, and nobody says which. */
+export const mixedColumnPair = (random: Random, options: PairOptions): FloorPair =>
+  pairFilledBy(random, options, {
+    ...(random.uniform(0, 1) < 0.5 ? { here: columnRow } : { there: columnRow }),
+    column: openRun,
   });
-  // what a book says that tells how stiff its runs are
-  const column = { share: 1, deviation: 0.1 };
-  return { ...pair, here: { ...pair.here, column }, there: { ...pair.there, column }, truth: columnRow };
-};
+
+/** None on either floor, and nobody says so. */
+export const stillPair = (random: Random, options: PairOptions): FloorPair =>
+  pairFilledBy(random, options, { column: openRun });

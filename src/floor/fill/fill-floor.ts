@@ -38,9 +38,15 @@ export const fillFloor = (
   const doubts = supplyUnknowns(reader, number, format, inputs);
   const column = system === undefined ? undefined : runColumn(reader, inputs, system, measured);
   const counted =
-    column === undefined || column.source === 'not counted'
+    column === undefined
       ? {}
-      : { column: { share: column.share, deviation: column.deviation } };
+      : {
+          column: {
+            share: column.share,
+            deviation: column.deviation,
+            ...(column.ofRun === undefined ? {} : { ofRun: column.ofRun }),
+          },
+        };
   const { missing, assumed } = inputs.forFill.account;
   return {
     tag: inputs.floor.tag,

@@ -1,4 +1,5 @@
 import { type Allowance, allowancesFor, type FloorChange, usualMeterClass } from '../../fill/allowances.ts';
+import type { OfRuns } from '../../fill/row-forecast.ts';
 import { manifoldBalance } from '../../hydraulics/manifold-balance.ts';
 import { parseQuantity } from '../../quantity/parse-quantity.ts';
 import { atmosphericPressure } from '../../sheets/water/atmospheric-pressure.ts';
@@ -6,6 +7,13 @@ import type { BookReader } from '../book-reader.ts';
 import { stationOf } from '../station-of.ts';
 import type { FillFloor } from './fill-floor.ts';
 import type { RunColumn } from './run-column.ts';
+
+/** The run of one of two floors. */
+export interface FloorRun {
+  readonly of: keyof OfRuns;
+  readonly floor: string;
+  readonly column: RunColumn;
+}
 
 /** What two floors change for the lanes, and the lines that stand for it. */
 export interface FloorAllowances {
@@ -18,8 +26,8 @@ export interface FloorAllowances {
   readonly airRatio?: number;
   /** Largest error of the meters over their range, as a share: off their plates, else what is usual. */
   readonly meterClass: number;
-  /** The liquid in the run there while lanes close; absent where no run is known. */
-  readonly column?: RunColumn;
+  /** The liquid in the run while lanes close, here and there; without a floor of which no run is known. */
+  readonly runs: readonly FloorRun[];
   /** The call wants nothing allowed for: the answer speaks of the same liquid and the same air alone. */
   readonly waived: boolean;
   /** Whether the same product runs on both: without a line for it the answer would speak of that alone. */
@@ -84,6 +92,9 @@ export const floorAllowances = (
     meterClass: plate ?? usualMeterClass,
     sameProduct: here.inputs.liquid?.product === there.inputs.liquid?.product,
     ...(airRatio === undefined ? {} : { airRatio }),
-    ...(there.column === undefined ? {} : { column: there.column }),
+    runs: (['here', 'there'] as const).flatMap((of) => {
+      const { tag, column } = { here, there }[of];
+      return column === undefined ? [] : [{ of, floor: tag, column }];
+    }),
   };
 };

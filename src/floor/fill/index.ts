@@ -9,7 +9,7 @@ export {
   type NoAnswer,
   type OtherFloor,
 } from './fill-story.ts';
-export type { AllowanceAsk, FloorAllowances } from './floor-change.ts';
+export type { AllowanceAsk, FloorAllowances, FloorRun } from './floor-change.ts';
 export type { CountRange, FillGoal, GoalPresets, NoPreset } from './goal-presets.ts';
 export { type LotAsk, type LotRead, lotInSi } from './lot-in-si.ts';
 export type { MeasuredAllowance } from './measured-between.ts';

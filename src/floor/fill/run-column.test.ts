@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import demoText from '../../book/demo/flagon-line.json?raw';
 import { type Book, type Patch, patchBook, readBook } from '../../book/index.ts';
+import { openRun, stiffRun } from '../../fill/column-shares.ts';
 import { bookReader } from '../book-reader.ts';
 import { fillFloor } from './fill-floor.ts';
 
@@ -22,19 +23,26 @@ const walled = (elasticity: string): Book => {
   if (!result.ok) throw new Error(JSON.stringify(result.problems));
   return result.value;
 };
+const removed = patchBook(demo.value, [{ op: 'remove', path: `/floors/${there}/supply/run/0/material` }]);
+if (!removed.ok) throw new Error(JSON.stringify(removed.problems));
+const unsaid = removed.value;
+
 const floorOf = (book: Book, measured?: { readonly shift: number; readonly deviation: number }) =>
   fillFloor(bookReader(book), there, undefined, measured);
 
 describe('the liquid in the run while lanes close', () => {
-  it('is not counted where the book does not say how stiff the run is, and it is said how much it would be', () => {
-    const { column, uncertain } = floorOf(demo.value);
-    expect(column).toMatchObject({ source: 'not counted', share: 0 });
-    expect(column!.volume).toBeGreaterThan(0);
-    expect(uncertain!.column).toBeUndefined();
+  it('is all of it where the pipes are made of metal', () => {
+    expect(floorOf(demo.value).column).toMatchObject({ source: 'stiff run', share: 1, unsaid: [] });
   });
-  it('is counted behind walls of steel, and not behind a soft hose', () => {
-    expect(floorOf(walled('200 GPa')).uncertain!.column?.share).toBe(1);
-    expect(floorOf(walled('5 MPa')).column?.source).toBe('not counted');
+  it('is between nothing and all of it where nobody says what a pipe is made of, and that pipe is named', () => {
+    const { column, uncertain } = floorOf(unsaid);
+    expect(column).toMatchObject({ source: 'not said', unsaid: [`/floors/${there}/supply/run/0`] });
+    expect(uncertain!.column).toEqual(openRun);
+  });
+  it('goes by wall and elasticity before the material: steel is stiff, a soft hose leaves it open', () => {
+    expect(floorOf(walled('200 GPa')).uncertain!.column).toEqual(stiffRun);
+    expect(floorOf(walled('5 MPa')).column?.source).toBe('soft run');
+    expect(floorOf(walled('5 MPa')).uncertain!.column).toEqual(openRun);
   });
   it('is counted as measured, whatever the book says', () => {
     const measured = { shift: 0.6, deviation: 0.1 };

@@ -1,4 +1,6 @@
+import { type PipeMaterial, pipeMaterials, valueAt } from '../../book/index.ts';
 import type { FloorChange } from '../../fill/allowances.ts';
+import { openRun, stiffRun } from '../../fill/column-shares.ts';
 import type { ColumnShare } from '../../fill/uncertain-floor.ts';
 import { manifoldBalance } from '../../hydraulics/manifold-balance.ts';
 import { runInertia } from '../../hydraulics/run-inertia.ts';
@@ -14,7 +16,9 @@ import type { FloorInputs } from '../read-floor.ts';
 
 /** How the liquid in the run is counted while lanes close, and what the sheet of it wants. */
 export interface RunColumn extends ColumnShare {
-  readonly source: 'stiff run' | 'measured' | 'not counted';
+  readonly source: 'stiff run' | 'soft run' | 'not said' | 'measured';
+  /** Places of pipes of which neither material nor wall and elasticity are said. */
+  readonly unsaid: readonly string[];
   /** Time constant of the run, s. */
   readonly inertia: number;
   /** Part of the whole head that is left for the jets. */
@@ -31,41 +35,51 @@ export interface RunColumn extends ColumnShare {
 const water = 2.179e9;
 /** A run whose walls answer within this part of a stroke moves as one. */
 const answered = 0.5;
-/** Of a stiff run: the stroke that is not quite straight, a little air. Common practice. */
-const stiffDeviation = 0.1;
 
-/** Whether all of the run moves as one while a lane closes: by wall and elasticity of each of its pipes. */
-const movesAsOne = (reader: BookReader, { supply }: FloorInputs, system: FillSystem): boolean => {
-  const closing = Math.min(...system.lanes.map((lane) => lane.closing));
-  /** Until the waves have run through all of it and back, s. */
+interface Walls {
+  /** Until the waves have run through all pipes of which something is said, and back, s. */
+  readonly there: number;
+  /** Places of pipes of which nothing is said. */
+  readonly unsaid: readonly string[];
+}
+
+/** How quickly the walls of the run answer: by wall and elasticity of each pipe, else by what it is made of. */
+const wallsOf = (reader: BookReader, { supply }: FloorInputs, system: FillSystem): Walls => {
   let there = 0;
+  const unsaid: string[] = [];
   for (const [i, piece] of system.run.entries()) {
     if (piece.kind !== 'pipe') continue;
-    const at = supply?.runPaths[i];
+    const at = supply?.runPaths[i] ?? '';
     const wall = reader.number(`${at}/wall`, 'length');
     const elasticity = reader.number(`${at}/elasticity`, 'elasticModulus');
-    if (wall === undefined || elasticity === undefined) return false;
+    const said = valueAt(reader.book, `${at}/material`);
+    const material = pipeMaterials[said as PipeMaterial] as (typeof pipeMaterials)[PipeMaterial] | undefined;
+    if (material === undefined && (wall === undefined || elasticity === undefined)) {
+      unsaid.push(at);
+      continue;
+    }
     const speed = waveSpeed(
       water,
       system.liquid.density,
       piece.bore,
-      wall,
-      elasticity,
+      wall ?? piece.bore / material!.boreOverWall,
+      elasticity ?? material!.elasticity,
       0,
       atmosphericPressure(0),
     );
     there += criticalTime(piece.length, speed);
   }
-  return there > 0 && there <= answered * closing;
+  return { there, unsaid };
 };
 
 /**
  * How much of what a stiff run would do is counted on a floor.
  *
  * Method   as measured; else all of it where the waves run through the pipes and back in half of the shortest closing, by
- *          the walls that the book gives; else nothing, and it is said what is left out
+ *          wall and elasticity or by what each pipe is made of; else between nothing and all of it, since behind a hose it
+ *          may be either, and nobody knows what a run is of which nothing is said
  * Returns  undefined where there is no run of pipe
- * Source   the sheets `water/wave-speed`, `water/surge` and `water/closing-column`
+ * Source   the sheets `water/wave-speed`, `water/surge` and `water/closing-column`; shares by `column-shares.ts`
  */
 export const runColumn = (
   reader: BookReader,
@@ -85,11 +99,13 @@ export const runColumn = (
   const closing = Math.min(...system.lanes.map((lane) => lane.closing));
   const volume =
     closing > 0 ? flow * closing * (closingFactor(timeConstant, closing, jets) - straightClosing) : 0;
-  const shown = { inertia: timeConstant, jets, closing, flow, volume };
+  const { there, unsaid } = wallsOf(reader, inputs, system);
+  const shown = { inertia: timeConstant, jets, closing, flow, volume, unsaid };
   if (measured !== undefined) {
     return { ...shown, share: measured.shift, deviation: measured.deviation, source: 'measured' };
   }
-  return movesAsOne(reader, inputs, system)
-    ? { ...shown, share: 1, deviation: stiffDeviation, source: 'stiff run' }
-    : { ...shown, share: 0, deviation: 0, source: 'not counted' };
+  if (there > answered * closing) return { ...shown, ...openRun, source: 'soft run' };
+  return unsaid.length > 0
+    ? { ...shown, ...openRun, source: 'not said' }
+    : { ...shown, ...stiffRun, source: 'stiff run' };
 };

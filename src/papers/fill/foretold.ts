@@ -80,15 +80,15 @@ export const foretold = (
       ),
       ...(change.allowances.length === 0 ? [say('fill.waterOnly')] : []),
       ...(change.airRatio === undefined && !change.waived ? [say('fill.airUnknown')] : []),
-      ...(change.column === undefined
-        ? []
-        : [
-            say(`fill.column.${change.column.source}`, {
-              share: percent(change.column.share),
-              deviation: percent(change.column.deviation),
-              volume: paper.quantity(change.column.volume, 'volume', 2).text,
-            }),
-          ]),
+      ...change.runs.map(({ of, floor, column }) =>
+        say(`fill.column.${column.source}`, {
+          floor: nameOf(floor),
+          share: percent(column.share),
+          deviation: percent(Math.hypot(column.deviation, column.ofRun ?? 0)),
+          volume: paper.quantity(column.volume, 'volume', 2).text,
+          narrower: percent(prediction.ofRuns[of]),
+        }),
+      ),
       ...('none' in start ? [say(`fill.preset.${start.none}`)] : []),
       ...(score === undefined
         ? []

@@ -74,11 +74,13 @@ export const fillInEnglish = {
   'fill.airUnknown':
     'The air of the valves is not known on both floors: nothing is allowed for a valve that shuts faster or slower.',
   'fill.column.stiff run':
-    'The run there is stiff: while lanes close its liquid goes on pressing, up to {volume}. That is counted, {share} ± {deviation} of it.',
+    'The run of {floor} is stiff: while lanes close its liquid goes on pressing, up to {volume}. {share} ± {deviation} of it is counted.',
   'fill.column.measured':
-    'While lanes close the liquid in the run goes on pressing: {share} ± {deviation} of what a stiff run does is counted, as measured.',
-  'fill.column.not counted':
-    'In a stiff run the liquid would go on pressing while lanes close: {volume} more at most. That is not counted, since no wall and elasticity say that the run is stiff.',
+    'While lanes close the liquid in the run of {floor} goes on pressing: {share} ± {deviation} of what a stiff run does is counted, as measured.',
+  'fill.column.soft run':
+    'The run of {floor} is soft: while lanes close its liquid may go on pressing by nothing or by up to {volume}. {share} ± {deviation} of it is counted; measuring it would make a volume surer, by up to {narrower} of its interval.',
+  'fill.column.not said':
+    'What is the run of {floor} made of, rigid pipe or hose? Nobody says it: while lanes close its liquid may go on pressing by nothing or by up to {volume}. {share} ± {deviation} of it is counted; rigid pipe would make a volume surer, by up to {narrower} of its interval, a hose leaves it open.',
   'fill.moves':
     '{n, plural, =0 {No real move has been scored yet: nothing but invented floors stands behind these intervals.} one {Scored on # real move.} other {Scored on # real moves.}}',
 

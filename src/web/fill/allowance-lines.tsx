@@ -1,5 +1,5 @@
 import type { ReactElement } from 'react';
-import type { Allowance } from '../../fill/index.ts';
+import type { Allowance, OfRuns } from '../../fill/index.ts';
 import type { FloorAllowances } from '../../floor/fill/index.ts';
 import { stationOf } from '../../floor/station-of.ts';
 import { GoLink } from '../shell/go-link.tsx';
@@ -41,7 +41,13 @@ const Amount = ({
 };
 
 /** What two floors change and the trials on one can't tell: each a line with its source that a measurement replaces. */
-export const AllowanceLines = ({ change }: { readonly change: FloorAllowances }): ReactElement => {
+export const AllowanceLines = ({
+  change,
+  ofRuns,
+}: {
+  readonly change: FloorAllowances;
+  readonly ofRuns: OfRuns;
+}): ReactElement => {
   const { say, number } = useWords();
   const replacedAt = useReplacedAt();
   const measured = useMeasured();
@@ -79,7 +85,7 @@ export const AllowanceLines = ({ change }: { readonly change: FloorAllowances })
             <MeasuredField code={code} />
           </li>
         ))}
-        <ColumnLine column={change.column} measured={measured['run-column']} />
+        <ColumnLine runs={change.runs} ofRuns={ofRuns} measured={measured['run-column']} />
         <AfterStopLine />
       </ul>
     </section>

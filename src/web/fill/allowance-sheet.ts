@@ -1,5 +1,5 @@
 import type { Allowance } from '../../fill/index.ts';
-import type { FloorAllowances } from '../../floor/fill/index.ts';
+import type { FloorAllowances, FloorRun } from '../../floor/fill/index.ts';
 import { sheetAddress } from '../shell/route.ts';
 
 /** Enough that the sheet gives the line's own figure. */
@@ -39,12 +39,7 @@ export const allowanceSheet = (
 };
 
 /** The sheet of what the liquid in the run does while lanes close. */
-export const columnSheet = ({
-  inertia,
-  closing,
-  jets,
-  flow,
-}: NonNullable<FloorAllowances['column']>): string =>
+export const columnSheet = ({ inertia, closing, jets, flow }: FloorRun['column']): string =>
   sheetAddress('water/closing-column', {
     inertia: `${inertia.toPrecision(digits)} s`,
     closing: `${closing.toPrecision(digits)} s`,

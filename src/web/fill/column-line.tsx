@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
-import type { FloorAllowances } from '../../floor/fill/index.ts';
+import type { OfRuns } from '../../fill/index.ts';
+import type { FloorRun } from '../../floor/fill/index.ts';
 import type { RecordedAllowance } from '../../record/allowances.ts';
 import { GoLink } from '../shell/go-link.tsx';
 import { bookPageAddress } from '../shell/route.ts';
@@ -9,13 +10,13 @@ import { useBottleUnits } from './bottle-units.ts';
 import { MeasuredBy } from './measured-by.tsx';
 import { MeasuredField } from './measured-field.tsx';
 
-/** How the liquid in the run is counted while lanes close, which opens the sheet of it. */
-export const ColumnLine = ({
-  column,
-  measured,
+/** How the liquid in the run of one floor is counted, which opens the sheet of it, and what would make it surer. */
+const RunLine = ({
+  run: { floor, column },
+  narrower,
 }: {
-  readonly column: FloorAllowances['column'];
-  readonly measured: RecordedAllowance | undefined;
+  readonly run: FloorRun;
+  readonly narrower: number;
 }): ReactNode => {
   const words = useWords();
   const { say, percent } = words;
@@ -23,24 +24,46 @@ export const ColumnLine = ({
   const units = usePagePart((state) => state.units);
   const book = usePagePart((state) => state.book);
   const { volume: unit } = useBottleUnits();
-  if (column === undefined) return null;
-  const { source, share, deviation, volume } = column;
+  const { source, share, deviation, ofRun = 0, volume, unsaid } = column;
+  const name = book?.floors?.find(({ tag }) => tag === floor)?.name ?? floor;
+  const [first] = unsaid;
+  return (
+    <p data-run={floor}>
+      {name}:{' '}
+      <GoLink to={columnSheet(column)}>
+        {say('allowance.column', {
+          share: percent(share),
+          deviation: percent(Math.hypot(deviation, ofRun)),
+          volume: words.quantity(volume, 'volume', { units, book, unit, digits: 2 }).text,
+        })}
+      </GoLink>
+      <span className="quiet"> {say(`allowance.column.by.${source}`, { narrower: percent(narrower) })} </span>
+      {source === 'not said' && first !== undefined && (
+        <GoLink to={bookPageAddress(id, first)}>{say('allowance.replace.run-column')}</GoLink>
+      )}
+    </p>
+  );
+};
+
+/** The liquid in the runs of both floors while lanes close. */
+export const ColumnLine = ({
+  runs,
+  ofRuns,
+  measured,
+}: {
+  readonly runs: readonly FloorRun[];
+  readonly ofRuns: OfRuns;
+  readonly measured: RecordedAllowance | undefined;
+}): ReactNode => {
+  const { say } = useWords();
+  if (runs.length === 0) return null;
   return (
     <li data-allowance="run-column">
       <b>{say('allowance.run-column')}</b>{' '}
-      <GoLink to={columnSheet(column)}>
-        {say(`allowance.column.${source}`, {
-          share: percent(share),
-          deviation: percent(deviation),
-          volume: words.quantity(volume, 'volume', { units, book, unit, digits: 2 }).text,
-        })}
-      </GoLink>{' '}
-      {source === 'stiff run' && <span className="quiet">{say('allowance.column.by.stiff run')} </span>}
-      {source === 'measured' && <span className="quiet">{say('allowance.source.measured')} </span>}
-      {source === 'measured' && <MeasuredBy record={measured} />}
-      {source === 'not counted' && (
-        <GoLink to={bookPageAddress(id, '/floors')}>{say('allowance.replace.run-column')}</GoLink>
-      )}
+      {runs.map((run) => (
+        <RunLine key={run.floor} run={run} narrower={ofRuns[run.of]} />
+      ))}
+      {runs.some(({ column }) => column.source === 'measured') && <MeasuredBy record={measured} />}
       <MeasuredField code="run-column" />
     </li>
   );

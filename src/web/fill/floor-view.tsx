@@ -266,7 +266,7 @@ export const FloorView = (): ReactElement => {
             {told.start.goal === 'level' && 'presets' in told.start && <LevelTable goal={told.start} />}
             {told.start.goal === 'volume' && 'presets' in told.start && <VolumeTable goal={told.start} />}
           </section>
-          <AllowanceLines change={told.change} />
+          <AllowanceLines change={told.change} ofRuns={told.prediction.ofRuns} />
           <ScorePart told={told} name={name ?? other ?? ''} />
         </>
       )}

@@ -36,6 +36,7 @@ const change = {
   airRatio: 0.9,
   meterClass: 0.004,
   allowances: [],
+  runs: [],
   waived: false,
   sameProduct: false,
 };
