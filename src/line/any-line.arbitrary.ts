@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import type { HoldRule } from './hold-rule.ts';
 import type { LineTimes, WayPiece } from './line-times.ts';
 
 /** No two alike: which of two comes first at one moment is anybody's where a belt just stops. */
@@ -37,6 +38,17 @@ export interface LineShape {
   /** Conveyors that stand with what stands at their ends, some of them. */
   readonly belts?: boolean;
 }
+
+/** What is held lies before what holds. */
+const anyHold = fc.constantFrom<readonly Omit<HoldRule, 'rule'>[]>(
+  { until: 'fill end' },
+  { until: 'release' },
+  { by: 'closing', until: 'release' },
+  { by: 'takeOff', until: 'release' },
+  { holds: 'fill', by: 'closing', until: 'release' },
+  { holds: 'fill', by: 'takeOff', until: 'release' },
+  { holds: 'closing', by: 'takeOff', until: 'release' },
+);
 
 /** Whole lines: washer, way, fill station, and mostly heads and take-off, with every mix of rows, room and holds. */
 export const anyLine = ({
@@ -81,7 +93,7 @@ export const anyLine = ({
           room: some(fc.integer({ min: 0, max: 24 })),
         }),
       ),
-      holds: fc.array(fc.constantFrom('fill end' as const, 'release' as const), { maxLength: 2 }),
+      holds: fc.array(anyHold, { maxLength: 2 }),
     })
     .map((line): LineTimes => {
       const row = equalRows ? line.lanes : line.row;
@@ -99,7 +111,13 @@ export const anyLine = ({
         ...(line.takeOff === undefined
           ? {}
           : { takeOff: { station: 'T', ...line.takeOff, room: line.takeOff.room ?? unsaid } }),
-        holds: line.holds.map((until, i) => ({ rule: `H${i + 1}`, until })),
+        holds: line.holds
+          .filter(
+            ({ holds, by }) =>
+              (line.closing !== undefined || (holds !== 'closing' && by !== 'closing')) &&
+              (line.takeOff !== undefined || by !== 'takeOff'),
+          )
+          .map((hold, i) => ({ rule: `H${i + 1}`, ...hold })),
       };
     });
 };

@@ -1,5 +1,6 @@
 import { headsTime } from '../sheets/rate/station-rate.ts';
 import type { Arc, EventGraph, Step } from './event-graph.ts';
+import { type HeldStation, type HoldRule, waitsForBottles } from './hold-rule.ts';
 import type { LineTimes } from './line-times.ts';
 
 /** The event graph of one block: the smallest number of bottles that is whole rows and whole fills. */
@@ -30,7 +31,7 @@ const greatestCommon = (a: number, b: number): number => (b === 0 ? a : greatest
  * Method   a block is lcm(row, lanes) bottles: a indexes and b fills. Index i discharges bottles up to (i+1) row;
  *          fill j wants bottles up to (j+1) lanes. Arcs:
  *          washer   index after index: stroke + dwell; held until the fill in progress is ended or released;
- *                   not before the way has room
+ *                   not before the way has room; so a fill and the heads where a rule holds them by what lies behind
  *          fill     not before its bottles have come (stroke + way) nor before the last have cleared out;
  *                   travel in, lift, lag, slowest lane -> fill end; drip, lower -> released;
  *                   and room before the heads; clear out -> cleared
@@ -88,6 +89,13 @@ export const lineGraph = (times: LineTimes): LineGraph | undefined => {
     });
   };
 
+  const heldBy = (station: HeldStation): readonly HoldRule[] =>
+    times.holds.filter((hold) => waitsForBottles(hold) && (hold.holds ?? 'washer') === station);
+  const passedBy = ({ by = 'fill', until }: HoldRule): readonly number[] => {
+    if (by !== 'fill') return by === 'closing' ? capped : takenOff;
+    return until === 'release' ? released : fillEnd;
+  };
+
   // without a fill station the washer's rows go straight to the next station
   let rowsTo: Step[] = [];
   if (washer !== undefined) {
@@ -100,9 +108,7 @@ export const lineGraph = (times: LineTimes): LineGraph | undefined => {
     for (let i = 0; i < a; i++) {
       wait(stroke, i, stroke, i - 1, index);
       const inProgress = Math.floor((i * row) / lanes) - 1;
-      for (const hold of times.holds) {
-        wait(stroke, i, hold.until === 'release' ? released : fillEnd, inProgress, [], hold.rule);
-      }
+      for (const hold of heldBy('washer')) wait(stroke, i, passedBy(hold), inProgress, [], hold.rule);
       if (times.wayRoom < Number.POSITIVE_INFINITY) {
         const room = Math.max(times.wayRoom, row);
         wait(stroke, i, fillStart, Math.ceil(((i + 1) * row - room) / lanes) - 1, [], 'room on the way');
@@ -119,6 +125,7 @@ export const lineGraph = (times: LineTimes): LineGraph | undefined => {
     const sets = closing === undefined ? 0 : Math.max(1, Math.floor(closing.room / lanes));
     for (let j = 0; j < b; j++) {
       wait(fillStart, j, cleared, j - 1, []);
+      for (const hold of heldBy('fill')) wait(fillStart, j, passedBy(hold), j - 1, [], hold.rule);
       wait(fillEnd, j, fillStart, j, [
         part('travelIn', fill.travelIn),
         part('lift', fill.lift),
@@ -142,6 +149,7 @@ export const lineGraph = (times: LineTimes): LineGraph | undefined => {
       if (fill === undefined) wait(capped, j, stroke, j, [...rowsTo, cap]);
       else wait(capped, j, cleared, j, [cap]);
       wait(capped, j, capped, j - 1, [cap]);
+      for (const hold of heldBy('closing')) wait(capped, j, passedBy(hold), j - 1, [cap], hold.rule);
     }
   }
   if (takeOff !== undefined) {

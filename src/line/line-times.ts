@@ -1,3 +1,5 @@
+import type { HoldRule } from './hold-rule.ts';
+
 /** A piece of the way from the washer to the fill station. */
 export interface WayPiece {
   readonly station: string;
@@ -51,5 +53,5 @@ export interface LineTimes {
     readonly rate: number;
     readonly room: number;
   };
-  readonly holds: readonly { readonly rule: string; readonly until: 'fill end' | 'release' }[];
+  readonly holds: readonly HoldRule[];
 }

@@ -1,4 +1,5 @@
 import type { Draw } from './draw.ts';
+import { isPlain } from './held-by.ts';
 import { turnsOf } from './shift-layout.ts';
 import type { ShiftState } from './shift-state.ts';
 
@@ -41,6 +42,7 @@ export const calmLine = ({ line, layout, conveyorSeconds }: ShiftState): CalmLin
   const { load, washer, discharge, fill, closing, takeOff } = line;
   if (washer === undefined || fill === undefined || closing === undefined || takeOff === undefined)
     return undefined;
+  if (!line.holds.every(isPlain)) return undefined;
   if (!layout.rowsAreSets || layout.core !== layout.washer) return undefined;
   const { row } = layout;
   const { stroke, dwell } = washer;
@@ -69,6 +71,10 @@ export const calmLine = ({ line, layout, conveyorSeconds }: ShiftState): CalmLin
     setsOnWay: counted(layout.wayRoom / row),
     setsBeforeHeads: counted(layout.setsBeforeHeads),
     setsBeforeTakeOff: counted(layout.setsBeforeTakeOff),
-    heldUntil: line.holds.some(({ until }) => until === 'release') ? 'release' : line.holds[0]?.until,
+    heldUntil: line.holds.some(({ until }) => until === 'release')
+      ? 'release'
+      : line.holds.length > 0
+        ? 'fill end'
+        : undefined,
   };
 };

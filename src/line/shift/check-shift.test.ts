@@ -102,7 +102,7 @@ describe('a line before it is run', () => {
 
   it('whose hold waits for a fill that is not there', () => {
     const { fill: _, ...without } = line;
-    expect(checkShift(without).map(({ code }) => code)).toContain('SHIFT_HOLD_WITHOUT_FILL');
+    expect(checkShift(without).map(({ code }) => code)).toContain('SHIFT_HOLD_WITHOUT_STATION');
   });
 
   it('that can never move names the states that wait for each other', () => {

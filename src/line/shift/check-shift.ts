@@ -162,8 +162,9 @@ export const checkShift = (line: ShiftLine): readonly Problem[] => {
         });
     });
   });
-  line.holds.forEach(({ rule }, i) => {
-    if (fill === undefined) report('SHIFT_HOLD_WITHOUT_FILL', `/holds/${i}`, { parts: { rule } });
+  line.holds.forEach(({ rule, holds = 'washer', by = 'fill' }, i) => {
+    if (line[holds] === undefined || line[by] === undefined)
+      report('SHIFT_HOLD_WITHOUT_STATION', `/holds/${i}`, { parts: { rule } });
   });
   if (problems.length > 0) return problems;
 

@@ -1,5 +1,6 @@
+import type { HoldRule } from '../hold-rule.ts';
 import { isBegun, nothing, setOf } from './belt-code.ts';
-import { notSetUp, own, ruled, type ShiftEvents, standing, supplied } from './shift-events.ts';
+import { noRule, notSetUp, own, ruled, type ShiftEvents, standing, supplied } from './shift-events.ts';
 import { caps, running, type ShiftLayout, states, stepOf, steps, stopped } from './shift-layout.ts';
 import { capWait, type StationClocks } from './station-clocks.ts';
 
@@ -21,7 +22,18 @@ export const event = {
   left: 13,
   takeStart: 14,
   taken: 15,
+  /** A fill and the heads may begin but for a rule that holds them. */
+  due: 16,
+  capDue: 17,
 } as const;
+
+/** The event of a set that frees what a rule holds; -1 for the end of a stop. */
+const freeingEvent = ({ by = 'fill', until }: HoldRule): number => {
+  if (until === 'running') return -1;
+  if (until === 'way out' && by === 'fill') return event.clearStart;
+  if (by !== 'fill') return by === 'closing' ? event.left : event.taken;
+  return until === 'fill end' ? event.filled : event.released;
+};
 
 /**
  * Where the time of the line's core goes.
@@ -39,6 +51,8 @@ export class CoreTime {
   private readonly clocks: StationClocks;
   private readonly events: ShiftEvents;
   private readonly conveyorSeconds: readonly number[];
+  /** What frees what each rule holds: an event of a set, or -1 for the end of a stop. */
+  private readonly freeing: readonly number[];
   private readonly transitToHeads: number;
   private readonly transitToTakeOff: number;
   private state = running;
@@ -55,8 +69,10 @@ export class CoreTime {
       readonly conveyors: readonly number[];
       readonly toHeads: number;
       readonly toTakeOff: number;
+      readonly holds: readonly HoldRule[];
     },
   ) {
+    this.freeing = transits.holds.map(freeingEvent);
     this.layout = layout;
     this.clocks = clocks;
     this.events = events;
@@ -214,6 +230,18 @@ export class CoreTime {
           break;
         case event.stroke: {
           at = rows.stroke[n]!;
+          const rule = rows.strokeRule[n]!;
+          if (rule !== noRule) {
+            what = this.freeing[rule]!;
+            if (what >= 0) {
+              n = rows.strokeRuleBy[n]!;
+              break;
+            }
+            // behind what stopped the other, whatever else it waited for
+            at = rows.strokeFree[n]!;
+            this.charge(this.causeSlot(rows.strokeRuleBy[n]!), at, this.high);
+            this.high = Math.min(this.high, at);
+          }
           const why = rows.whyStroke[n]!;
           if (why === own) {
             what = event.ready;
@@ -267,6 +295,19 @@ export class CoreTime {
           break;
         case event.start:
           at = sets.start[n]!;
+          what = event.due;
+          if (sets.startRule[n] !== noRule) {
+            what = this.freeing[sets.startRule[n]!]!;
+            if (what >= 0) n = sets.startRuleBy[n]!;
+            else {
+              what = event.due;
+              this.charge(this.causeSlot(sets.startRuleBy[n]!), sets.startFree[n]!, at);
+              at = sets.startFree[n]!;
+            }
+          }
+          break;
+        case event.due:
+          at = sets.startRule[n] === noRule ? sets.start[n]! : sets.startFree[n]!;
           if (at > (n === 0 ? 0 : sets.cleared[n - 1]!)) {
             what = event.arrived;
             n = sets.row[n]!;
@@ -311,6 +352,19 @@ export class CoreTime {
           break;
         case event.capStart:
           at = sets.capStart[n]!;
+          what = event.capDue;
+          if (sets.capRule[n] !== noRule) {
+            what = this.freeing[sets.capRule[n]!]!;
+            if (what >= 0) n = sets.capRuleBy[n]!;
+            else {
+              what = event.capDue;
+              this.charge(this.causeSlot(sets.capRuleBy[n]!), sets.capFree[n]!, at);
+              at = sets.capFree[n]!;
+            }
+          }
+          break;
+        case event.capDue:
+          at = sets.capRule[n] === noRule ? sets.capStart[n]! : sets.capFree[n]!;
           if (at > (n === 0 ? 0 : sets.left[n - 1]!)) {
             this.charge(stepOf.convey, at - this.transitToHeads, at);
             at -= this.transitToHeads;

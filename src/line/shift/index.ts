@@ -1,3 +1,4 @@
+export { type HoldRule, waitsForBottles } from '../hold-rule.ts';
 export { boundsOf, shiftsWanted } from './bounds-of.ts';
 export { checkShift } from './check-shift.ts';
 export type { Draw } from './draw.ts';

@@ -1,7 +1,8 @@
 import { ContactSums } from './contact-sums.ts';
 import { event } from './core-time.ts';
+import { isPlain } from './held-by.ts';
 import { type StruckBottles, sampled, struckBottles } from './sampled.ts';
-import { noRoom, notSetUp, own, ruled, standing, supplied } from './shift-events.ts';
+import { noRoom, noRule, notSetUp, own, ruled, standing, supplied } from './shift-events.ts';
 import { blocked, held, starved, stepOf } from './shift-layout.ts';
 import { type ShiftState, streamOf } from './shift-state.ts';
 
@@ -27,6 +28,7 @@ export class RowPass {
   readonly fallen: StruckBottles;
   private readonly loadSeconds: () => number;
   readonly index: number;
+  private readonly plainHolds: ShiftState['line']['holds'];
 
   constructor(state: ShiftState) {
     const { line, layout, clocks, chances } = state;
@@ -40,6 +42,7 @@ export class RowPass {
     this.missing = struckBottles(line.load?.missing ?? 0, chances, streamOf.missing);
     this.fallen = struckBottles(line.discharge?.fallen ?? 0, chances, streamOf.fallen);
     this.loadSeconds = sampled(line.load?.seconds ?? 0, chances, streamOf.load);
+    this.plainHolds = line.holds.filter(isPlain);
     this.index = (line.washer?.stroke ?? 0) + (line.washer?.dwell ?? 0);
   }
 
@@ -97,7 +100,7 @@ export class RowPass {
     }
     const formed = state.setCount;
     if (formed > 0) {
-      for (const hold of line.holds) {
+      for (const hold of this.plainHolds) {
         const until = hold.until === 'release' ? sets.released[formed - 1]! : sets.filled[formed - 1]!;
         if (until > start) {
           start = until;
@@ -137,10 +140,13 @@ export class RowPass {
         waitFor = state.belts.met;
       }
     }
-    rows.stroke[row] = start;
     rows.whyStroke[row] = why;
     rows.strokeFor[row] = waitFor;
-    const waits = why === supplied ? starved : why === ruled ? held : blocked;
+    if (state.heldBy.holds('washer')) start = this.heldStroke(row, start);
+    rows.stroke[row] = start;
+    why = rows.whyStroke[row]!;
+    const isHeld = why === ruled || rows.strokeRule[row] !== noRule;
+    const waits = isHeld ? held : why === supplied ? starved : blocked;
     if (layout.load >= 0) {
       state.waiting[washer === undefined ? state.next : layout.washer]! +=
         rows.put[row]! * (state.left(rows.loaded[row]!) - state.left(start));
@@ -164,6 +170,29 @@ export class RowPass {
       if (start > ready) core.waits(waits, ready, start, event.stroke, row);
       core.works(layout.washer, stepOf.stroke, start, stroked, firstStop);
       core.works(layout.washer, stepOf.dwell, stroked, again, firstStop);
+    }
+  }
+
+  /** When a stroke that may begin does, by rules that what is behind holds it. */
+  private heldStroke(row: number, from: number): number {
+    const { state } = this;
+    const { rows } = this.events;
+    const { heldBy, belts, setCount } = state;
+    let at = from;
+    rows.strokeRule[row] = noRule;
+    for (;;) {
+      const until = heldBy.until('washer', at, setCount);
+      if (heldBy.rule >= 0) {
+        rows.strokeRule[row] = heldBy.rule;
+        rows.strokeRuleBy[row] = heldBy.by;
+        rows.strokeFree[row] = at;
+      }
+      const runs = belts === undefined ? until : belts.free(row, until);
+      if (runs === until) return until;
+      rows.strokeRule[row] = noRule;
+      rows.whyStroke[row] = standing;
+      rows.strokeFor[row] = belts!.met;
+      at = runs;
     }
   }
 

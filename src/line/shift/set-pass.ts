@@ -1,7 +1,7 @@
 import { ChuteLevel } from './chute-level.ts';
 import { event } from './core-time.ts';
 import { type StruckBottles, sampled, sampledInto, struckBottles } from './sampled.ts';
-import { blocked, caps as noCaps, starved, stepOf, turnsOf } from './shift-layout.ts';
+import { blocked, held, caps as noCaps, starved, stepOf, turnsOf } from './shift-layout.ts';
 import { type ShiftState, streamOf } from './shift-state.ts';
 import { type SetSupply, SupplyLevel } from './supply-level.ts';
 
@@ -120,9 +120,11 @@ export class SetPass {
     const { sets } = this.events;
     const station = layout.fill;
     const ready = set === 0 ? 0 : sets.cleared[set - 1]!;
-    const start = Math.max(arrived, ready);
+    const free = Math.max(arrived, ready);
+    const start = this.heldStart(set, free);
     sets.start[set] = start;
-    clocks.spend(station, starved, ready, start);
+    clocks.spend(station, starved, ready, free);
+    clocks.spend(station, held, free, start);
     state.waiting[station]! -= layout.load >= 0 || layout.washer >= 0 ? bottles * state.left(start) : 0;
     const logged = clocks.log.count;
     const opened = clocks.work(station, start, this.opening);
@@ -147,7 +149,8 @@ export class SetPass {
     sets.cleared[set] = cleared;
     sets.fillStop[set] = firstStop;
     if (layout.core === station) {
-      if (start > ready) core.waits(starved, ready, start, event.start, set);
+      if (free > ready) core.waits(starved, ready, free, event.due, set);
+      if (start > free) core.waits(held, free, start, event.start, set);
       core.works(station, stepOf.travelIn, start, opened, firstStop);
       core.works(station, stepOf.fill, opened, filled, firstStop);
       core.works(station, stepOf.lower, filled, released, firstStop);
@@ -155,6 +158,30 @@ export class SetPass {
       core.works(station, stepOf.clearOut, clearStart, cleared, firstStop);
     }
     return cleared;
+  }
+
+  /** When a fill that may begin does, by rules that what is behind holds it. */
+  private heldStart(set: number, free: number): number {
+    const { heldBy } = this.state;
+    if (!heldBy.holds('fill')) return free;
+    const { sets } = this.events;
+    const start = heldBy.until('fill', free, set);
+    sets.startRule[set] = heldBy.rule;
+    sets.startRuleBy[set] = heldBy.by;
+    sets.startFree[set] = free;
+    return start;
+  }
+
+  /** The same of the heads. */
+  private heldCaps(set: number, free: number): number {
+    const { heldBy } = this.state;
+    if (!heldBy.holds('closing')) return free;
+    const { sets } = this.events;
+    const start = heldBy.until('closing', free, set);
+    sets.capRule[set] = heldBy.rule;
+    sets.capRuleBy[set] = heldBy.by;
+    sets.capFree[set] = free;
+    return start;
   }
 
   /** s that chance gives to the fill of a set; drawn some sets ahead, since nothing else takes from that stream. */
@@ -190,9 +217,11 @@ export class SetPass {
     const station = layout.closing;
     const came = from + closing.transit;
     const ready = set === 0 ? 0 : sets.left[set - 1]!;
-    const start = Math.max(came, ready);
+    const free = Math.max(came, ready);
+    const start = this.heldCaps(set, free);
     sets.capStart[set] = start;
-    clocks.spend(station, starved, ready, start);
+    clocks.spend(station, starved, ready, free);
+    clocks.spend(station, held, free, start);
     if (layout.fill >= 0) state.waiting[station]! += bottles * state.left(came);
     state.waiting[station]! -= bottles * state.left(start);
     const turns = turnsOf(bottles, closing.heads);
@@ -221,7 +250,8 @@ export class SetPass {
     sets.capStop[set] = firstStop;
     if (sets.rejected[set]! > 0 && state.isCounted(left)) state.counts.rejected += sets.rejected[set]!;
     if (layout.core === station) {
-      if (start > ready) core.waits(starved, ready, start, event.capStart, set);
+      if (free > ready) core.waits(starved, ready, free, event.capDue, set);
+      if (start > free) core.waits(held, free, start, event.capStart, set);
       core.works(station, stepOf.cap, start, at, firstStop);
       if (left > at) core.waits(blocked, at, left, event.left, set);
     }

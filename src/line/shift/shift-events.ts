@@ -12,6 +12,9 @@ export const standing = 5;
 /** Instead of an entry of the stop log where nothing stopped it. */
 const noStop = -1;
 
+/** Instead of a hold rule of the line. */
+export const noRule = -1;
+
 /** Room for so many rows or sets. No power of two: columns that lie so far apart push one another out of a cache. */
 const roomFor = (count: number): number => 512 * Math.ceil(Math.min(count, 4096) / 512) + 24;
 
@@ -90,6 +93,10 @@ export class RowEvents extends Columns {
   stroke = this.column();
   whyStroke = this.column();
   strokeFor = this.column();
+  /** The rule that held the stroke besides, -1 where none did, the set or cause by which, and since when it alone did. */
+  strokeRule = this.column(noRule);
+  strokeRuleBy = this.column();
+  strokeFree = this.column();
   stroked = this.column();
   ready = this.column();
   washStop = this.column(noStop);
@@ -110,7 +117,7 @@ export class RowEvents extends Columns {
 
   /** For rows of so many places, and so many of them as may be expected. */
   constructor(places: number, expected: number) {
-    super(21, places, expected);
+    super(24, places, expected);
   }
 }
 
@@ -121,6 +128,9 @@ export class SetEvents extends Columns {
   /** Stroke that brought the last of its bottles. */
   row = this.column();
   start = this.column();
+  startRule = this.column(noRule);
+  startRuleBy = this.column();
+  startFree = this.column();
   opened = this.column();
   /** s that chance gave to the fill. */
   filling = this.column();
@@ -130,6 +140,9 @@ export class SetEvents extends Columns {
   cleared = this.column();
   fillStop = this.column(noStop);
   capStart = this.column();
+  capRule = this.column(noRule);
+  capRuleBy = this.column();
+  capFree = this.column();
   capped = this.column();
   capStop = this.column(noStop);
   left = this.column();
@@ -139,7 +152,7 @@ export class SetEvents extends Columns {
 
   /** For sets of so many lanes, and so many of them as may be expected. */
   constructor(lanes: number, expected: number) {
-    super(18, lanes, expected);
+    super(24, lanes, expected);
   }
 }
 

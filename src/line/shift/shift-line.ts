@@ -1,3 +1,4 @@
+import type { HoldRule } from '../hold-rule.ts';
 import type { Draw } from './draw.ts';
 import type { LineStop, StopCause } from './stop-cause.ts';
 
@@ -122,12 +123,6 @@ export interface TakeOffStation extends Station {
   readonly room: number;
   /** s from the heads to the take-off */
   readonly transit: number;
-}
-
-/** The washer may not index before the bottles that are being filled have got so far. */
-export interface HoldRule {
-  readonly rule: string;
-  readonly until: 'fill end' | 'release';
 }
 
 /**

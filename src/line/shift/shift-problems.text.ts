@@ -24,7 +24,8 @@ export const shiftProblemText: { readonly en: Readonly<Record<ShiftProblemCode, 
       '{path}: a chute of {given} caps never holds the {heads} that the heads take at once, so they would wait for ever.',
     SHIFT_SORTER_STILL: '{path}: {station} brings {given} caps a second, so the heads would wait for ever.',
     SHIFT_ZONES_LONG: '{path}: the zones hold {given} rows and the washer {allowed}.',
-    SHIFT_HOLD_WITHOUT_FILL: '{path}: "{rule}" holds the washer for a fill, and nothing fills on this line.',
+    SHIFT_HOLD_WITHOUT_STATION:
+      '{path}: "{rule}" lets one station wait for another, and this line does not have both.',
     SHIFT_ROOM_FOR_SETS:
       '{path}: room for {given} bottles. With gaps in the rows the fill station may lack one bottle while no further row has room. Allowed: {allowed}.',
     SHIFT_DEADLOCK: '{path}: these wait for each other, so the line never moves: {loop}.',

@@ -22,8 +22,8 @@ export const shiftProblems = {
   SHIFT_CHUTE_SMALL: ['given', 'heads'],
   SHIFT_SORTER_STILL: ['given', 'station'],
   SHIFT_ZONES_LONG: ['given', 'allowed'],
-  /** A hold until something that never is. */
-  SHIFT_HOLD_WITHOUT_FILL: ['rule'],
+  /** A hold of, or by, something that never is. */
+  SHIFT_HOLD_WITHOUT_STATION: ['rule'],
   /** A row and what is left of a set find no room together. */
   SHIFT_ROOM_FOR_SETS: ['given', 'allowed'],
   /** Events that wait for each other; `loop` names them. */

@@ -1,5 +1,6 @@
 import { type Chances, chancesOf } from './chances.ts';
 import { CoreTime } from './core-time.ts';
+import { HeldBy } from './held-by.ts';
 import { LateMoments } from './late-moments.ts';
 import { RowEvents, SetEvents, type ShiftEvents } from './shift-events.ts';
 import { layOut, type ShiftLayout } from './shift-layout.ts';
@@ -36,6 +37,7 @@ export class ShiftState {
   readonly waiting: Float64Array;
   readonly conveyorSeconds: readonly number[];
   readonly belts: StandingBelts | undefined;
+  readonly heldBy: HeldBy;
   /** Station after the washer and the way; -1 where there is none. */
   readonly next: number;
   /** Rows that were loaded, those that no stroke took in time among them, and sets that were formed. */
@@ -61,6 +63,7 @@ export class ShiftState {
     this.clocks = new StationClocks(layout, this.chances, streams.length);
     this.conveyorSeconds = line.conveyors.map(({ seconds }) => seconds);
     this.core = new CoreTime(layout, this.clocks, this.events, {
+      holds: line.holds,
       conveyors: this.conveyorSeconds,
       toHeads: line.closing?.transit ?? 0,
       toTakeOff: line.takeOff?.transit ?? 0,
@@ -68,6 +71,7 @@ export class ShiftState {
     this.waiting = new Float64Array(layout.tags.length);
     this.next = layout.fill >= 0 ? layout.fill : layout.closing >= 0 ? layout.closing : layout.takeOff;
     this.belts = StandingBelts.of(this);
+    this.heldBy = new HeldBy(line.holds, layout, this.events, this.clocks);
     this.from = line.warmUp;
     this.to = line.warmUp + line.duration;
   }
@@ -81,6 +85,7 @@ export class ShiftState {
     this.clocks.begin(from, to);
     this.core.begin(from, to);
     this.belts?.begin();
+    this.heldBy.begin();
     this.waiting.fill(0);
     counts.put = 0;
     counts.fallen = 0;

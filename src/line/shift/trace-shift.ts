@@ -1,4 +1,5 @@
 import type { ChuteTrace } from './chute-at.ts';
+import { isPlain } from './held-by.ts';
 import { notSetUp, type RowEvents, ruled, type SetEvents, standing, supplied } from './shift-events.ts';
 import type { ShiftLayout } from './shift-layout.ts';
 import type { ShiftLine } from './shift-line.ts';
@@ -111,23 +112,29 @@ export const traceShift = (line: ShiftLine, seed: number, shift: number): ShiftT
     (of) => {
       for (let i = 0; i < rowCount; i++) {
         const why = rows.whyStroke[i]!;
-        const state = why === supplied ? 'starved' : why === ruled ? 'held' : 'blocked';
+        const other = line.holds[rows.strokeRule[i]!];
+        const isHeld = why === ruled || other !== undefined;
+        const state = isHeld ? 'held' : why === supplied ? 'starved' : 'blocked';
         const set = rows.strokeFor[i]!;
-        const rule = line.holds.find(({ until }) =>
-          why !== ruled
-            ? false
-            : rows.stroke[i] === (until === 'release' ? sets.released[set] : sets.filled[set]),
-        );
+        const rule = line.holds
+          .filter(isPlain)
+          .find(({ until }) =>
+            why !== ruled
+              ? false
+              : rows.stroke[i] === (until === 'release' ? sets.released[set] : sets.filled[set]),
+          );
         const waitsFor =
-          why === supplied
-            ? tag(layout.load)
-            : why === ruled
-              ? (rule?.rule ?? tag(layout.fill))
-              : why === notSetUp
-                ? tag(layout.discharge)
-                : why === standing
-                  ? tag(...layout.conveyors)
-                  : tag(layout.fill, layout.closing, layout.takeOff);
+          other !== undefined
+            ? other.rule
+            : why === supplied
+              ? tag(layout.load)
+              : why === ruled
+                ? (rule?.rule ?? tag(layout.fill))
+                : why === notSetUp
+                  ? tag(layout.discharge)
+                  : why === standing
+                    ? tag(...layout.conveyors)
+                    : tag(layout.fill, layout.closing, layout.takeOff);
         of.add(state, 0, rows.stroke[i]!, { waitsFor });
         of.work('stroke', rows.stroke[i]!, rows.stroked[i]!, rows.washStop[i]!);
         of.work('dwell', rows.stroked[i]!, rows.ready[i]!, rows.washStop[i]!);
@@ -150,7 +157,10 @@ export const traceShift = (line: ShiftLine, seed: number, shift: number): ShiftT
     layout.fill,
     (of) => {
       for (let j = 0; j < setCount; j++) {
-        of.add('starved', 0, sets.start[j]!, { waitsFor: tag(layout.washer, layout.load) });
+        const rule = line.holds[sets.startRule[j]!];
+        const free = rule === undefined ? sets.start[j]! : sets.startFree[j]!;
+        of.add('starved', 0, free, { waitsFor: tag(layout.washer, layout.load) });
+        if (rule !== undefined) of.add('held', 0, sets.start[j]!, { waitsFor: rule.rule });
         of.work('travelIn', sets.start[j]!, sets.opened[j]!, sets.fillStop[j]!);
         of.work('fill', sets.opened[j]!, sets.filled[j]!, sets.fillStop[j]!);
         of.work('lower', sets.filled[j]!, sets.released[j]!, sets.fillStop[j]!);
@@ -165,7 +175,10 @@ export const traceShift = (line: ShiftLine, seed: number, shift: number): ShiftT
     layout.closing,
     (of) => {
       for (let j = 0; j < setCount; j++) {
-        of.add('starved', 0, sets.capStart[j]!, { waitsFor: tag(layout.fill, layout.washer, layout.load) });
+        const rule = line.holds[sets.capRule[j]!];
+        const free = rule === undefined ? sets.capStart[j]! : sets.capFree[j]!;
+        of.add('starved', 0, free, { waitsFor: tag(layout.fill, layout.washer, layout.load) });
+        if (rule !== undefined) of.add('held', 0, sets.capStart[j]!, { waitsFor: rule.rule });
         of.work('cap', sets.capStart[j]!, sets.capped[j]!, sets.capStop[j]!);
         if (sets.left[j]! > sets.capped[j]!)
           of.add('blocked', 0, sets.left[j]!, { waitsFor: tag(layout.takeOff) });

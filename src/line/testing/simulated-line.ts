@@ -1,3 +1,4 @@
+import type { HeldStation } from '../hold-rule.ts';
 import type { LineTimes } from '../line-times.ts';
 import { BeltWay, beltsOf, roomOf, secondsOf } from './belt-way.ts';
 
@@ -68,15 +69,23 @@ export const simulatedLine = (
   const roomAtTakeOff = (given: number): boolean =>
     takeOff === undefined || given - setsTaken < setsBefore(takeOff.room);
 
+  /** Sets that are past everything that holds a station. */
+  const passedFor = (station: HeldStation): number =>
+    Math.min(
+      Number.POSITIVE_INFINITY,
+      ...times.holds
+        .filter(({ holds = 'washer' }) => holds === station)
+        .map(({ by = 'fill', until }) => {
+          if (by !== 'fill') return by === 'closing' ? setsClosed : setsTaken;
+          return until === 'release' ? fillsReleased : fillsEnded;
+        }),
+    );
+
   /** Everything that may start now; true where something did. */
   const start = (): boolean => {
     if (washerReady) {
-      const done = Math.min(
-        Number.POSITIVE_INFINITY,
-        ...times.holds.map(({ until }) => (until === 'release' ? fillsReleased : fillsEnded)),
-      );
-      const heldByFill = Math.floor(discharged / lanes) > done;
-      if (!heldByFill && discharged + row - taken <= wayRoom && way.lets(strokes)) {
+      const isHeld = Math.floor(discharged / lanes) > passedFor('washer');
+      if (!isHeld && discharged + row - taken <= wayRoom && way.lets(strokes)) {
         washerReady = false;
         discharged += row;
         strokes += 1;
@@ -91,7 +100,7 @@ export const simulatedLine = (
       }
     }
     if (way.step()) return true;
-    if (filler === 'empty' && arrived - taken >= lanes) {
+    if (filler === 'empty' && arrived - taken >= lanes && taken / lanes <= passedFor('fill')) {
       filler = 'busy';
       taken += lanes;
       after(fill.travelIn + fill.lift + fill.lag + fillTime(fillsEnded), () => {
@@ -118,7 +127,7 @@ export const simulatedLine = (
         return true;
       }
     }
-    if (closing !== undefined && heads === 'empty' && beforeHeads > 0) {
+    if (closing !== undefined && heads === 'empty' && beforeHeads > 0 && setsClosed <= passedFor('closing')) {
       heads = 'busy';
       beforeHeads -= 1;
       let turns = 0;
