@@ -21,6 +21,8 @@ export interface ArchivePlace {
     book: string,
     records: readonly Envelope[],
   ) => Promise<Result<{ readonly added: readonly string[] }>>;
+  /** Bytes that are free on its disk. */
+  readonly freeBytes: () => Promise<number>;
   readonly listMedia: (book: string) => Promise<Result<readonly ArchivedMedia[]>>;
   readonly readMedia: (
     book: string,

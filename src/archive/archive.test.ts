@@ -347,6 +347,16 @@ describe('a bad archive', () => {
     expect(wholeOf(await store.readRecords(BOOK)).records).toEqual([]);
   });
 
+  it('for which the disk has no room is refused before any of it is taken, and taken once there is room', async () => {
+    const archive = wholeOf(await openArchive(sourceOf(await archiveOf(await filled()))));
+    const store = await emptyStore();
+    const narrow = await joinArchive({ ...store, freeBytes: async () => 1000 }, archive);
+    expect(narrow).toMatchObject({ ok: false, problems: [{ code: 'ARCHIVE_NO_ROOM', allowed: '1 kB' }] });
+    expect(await store.listBooks()).toEqual([]);
+    expect(await store.freeBytes()).toBeGreaterThan(1e6);
+    wholeOf(await joinArchive(store, archive));
+  });
+
   it('with any byte changed is refused, or gives what it gave', async () => {
     const bytes = await archiveOf(await filled());
     const manifest = wholeOf(await openArchive(sourceOf(bytes))).manifest;

@@ -8,3 +8,4 @@ export { type Archive, openArchive } from './open-archive.ts';
 export { ArchiveFailure, type PackedArchive, packArchive } from './pack-archive.ts';
 export { archiveProblemText } from './problems.text.ts';
 export { type ArchiveProblemCode, archiveProblem, archiveProblems } from './problems.ts';
+export { largestArchive, roomProblem, sizeProblem } from './room.ts';

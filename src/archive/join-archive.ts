@@ -6,6 +6,7 @@ import type { ArchivePlace } from './archive-place.ts';
 import { clockProblems } from './clock-problems.ts';
 import type { Archive } from './open-archive.ts';
 import { archiveProblem } from './problems.ts';
+import { roomFor, roomProblem } from './room.ts';
 
 /** What became of an archive. */
 export interface Joined {
@@ -101,6 +102,17 @@ const absentMedia = async (place: ArchivePlace, book: string): Promise<readonly 
     .map((given) => archiveProblem('ARCHIVE_MEDIA_ABSENT', '/media', { given }));
 };
 
+/** Whether the disk has room for what is new of it. */
+const wantsRoom = async (
+  place: ArchivePlace,
+  { manifest: { book, media }, textBytes }: Archive,
+): Promise<Problem | undefined> => {
+  const listed = await place.listMedia(book);
+  const there = new Set(listed.ok ? listed.value.map(({ sha256 }) => sha256) : []);
+  const fresh = media.filter(({ sha256 }) => !there.has(sha256));
+  return roomProblem(roomFor(textBytes, fresh), await place.freeBytes());
+};
+
 /**
  * Takes an archive into a place: the union of both, and nothing here is changed.
  *
@@ -108,7 +120,7 @@ const absentMedia = async (place: ArchivePlace, book: string): Promise<readonly 
  *          each writer's records behind those that are here
  * Symbols  place  where the book is kept;  archive  one that openArchive has looked at;  only  the book that is meant
  * Returns  what was taken, and what a person should look at
- * Problems ARCHIVE_OTHER_BOOK, those of the place; what was taken before stays, and taking it again goes on
+ * Problems ARCHIVE_OTHER_BOOK, ARCHIVE_NO_ROOM, those of the place; what was taken before stays, and taking it again goes on
  * Assumes  nothing: joined in any order, any number of times, two places come to hold the same
  * Cost     O(n) in the archive and in the records that are here
  * Source   definition
@@ -122,6 +134,8 @@ export const joinArchive = async (
   if (only !== undefined && only !== book) {
     return refuse(archiveProblem('ARCHIVE_OTHER_BOOK', '', { given: book, allowed: only }));
   }
+  const full = await wantsRoom(place, archive);
+  if (full !== undefined) return refuse(full);
   const told: Problem[] = [];
   const count = { added: 0, aside: 0, known: 0 };
   for (const revision of [...revisions].sort(byRevision)) {

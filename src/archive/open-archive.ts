@@ -15,6 +15,8 @@ import { readPart, type ZipEntry, zipDirectory } from './zip-reader.ts';
 export interface Archive {
   readonly manifest: Manifest;
   readonly records: readonly Envelope[];
+  /** Bytes of all that is no picture, film or sound. */
+  readonly textBytes: number;
   readonly revisionText: (sha256: string) => Promise<Result<string>>;
   readonly media: (media: ArchivedMedia) => Promise<Result<Uint8Array>>;
 }
@@ -142,6 +144,9 @@ export const openArchive = async (source: ByteSource): Promise<Result<Archive>> 
     : accept({
         manifest: manifest.value,
         records: file.value.records,
+        textBytes: [...entries.values()]
+          .filter(({ name }) => !name.startsWith('media/'))
+          .reduce((sum, { unpacked }) => sum + unpacked, 0),
         revisionText,
         media: mediaBytes,
       });

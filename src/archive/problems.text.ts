@@ -5,6 +5,10 @@ export const archiveProblemText: { readonly en: Readonly<Record<ArchiveProblemCo
   en: {
     ARCHIVE_NOT_ZIP:
       'This is no archive, or its end was cut off. Nothing was taken. Copy it again, or ask for it anew.',
+    ARCHIVE_TOO_LARGE:
+      'The archive has {given}; at most {allowed} are taken in by the page. Nothing was taken. Take it in with "twinfloor archive", or start the server with --largest-archive and a larger number.',
+    ARCHIVE_NO_ROOM:
+      'The archive wants {given} on the disk, of which {allowed} are free. Nothing was taken. Make room, then take it in again.',
     ARCHIVE_ENTRIES: 'The archive has {given} parts; at most {allowed} are read. Nothing was taken.',
     ARCHIVE_NAME:
       'The archive has a part called {given}, which no archive of a book has, or has twice. Nothing was taken. It was not made by this program, or was changed since.',

@@ -4,6 +4,8 @@ import type { Problem } from '../quantity/problem.ts';
 export const archiveProblems = {
   // refused: nothing of it was taken
   ARCHIVE_NOT_ZIP: [],
+  ARCHIVE_TOO_LARGE: ['given', 'allowed'],
+  ARCHIVE_NO_ROOM: ['given', 'allowed'],
   ARCHIVE_ENTRIES: ['given', 'allowed'],
   /** A name that leads out, stands twice, or is none of an archive's. */
   ARCHIVE_NAME: ['given'],

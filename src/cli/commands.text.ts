@@ -49,11 +49,13 @@ export const commandsText: Bundle = {
     'option.open.host': 'address to listen on (127.0.0.1: this machine alone)',
     'option.open.data': 'folder that keeps the books (.twinfloor in the folder of the program)',
     'option.open.allow-host': 'further names by which pages may call this server, parted by commas',
+    'option.open.largest-archive': 'the most gigabytes of a whole book that a page may send (16)',
 
     'print.beside.papers': 'a paper that is filled in: {papers}',
     'print.beside.given':
       'another language than the paper’s ({languages}), or a sheet of words (.xlsx, .csv)',
     'print.written': '{path} was written.',
+    'cli.gigabytes': 'a number of gigabytes',
     'cli.day': 'a day as 2027-03-08',
     'cli.wanted.book': 'a book as JSON, UTF-8',
     'cli.wanted.records': 'exported records, UTF-8',

@@ -9,6 +9,9 @@ const portOf = (text: string): number | undefined => {
   return port <= 65535 ? port : undefined;
 };
 
+const bytesOf = (gigabytes: string): number | undefined =>
+  /^\d{1,5}(?:\.\d+)?$/.test(gigabytes) ? Number(gigabytes) * 1e9 : undefined;
+
 /** Opens the pages and stays until the person stops it. */
 export const openCommand: Command = {
   name: 'open',
@@ -18,6 +21,7 @@ export const openCommand: Command = {
     { name: 'host', value: 'ADDRESS' },
     { name: 'data', value: 'FOLDER' },
     { name: 'allow-host', value: 'NAMES' },
+    { name: 'largest-archive', value: 'GB' },
   ],
   operands: [0, 0],
   examples: ['twinfloor open --port 4780'],
@@ -26,6 +30,12 @@ export const openCommand: Command = {
     const port = portOf(given);
     if (port === undefined) {
       return { problems: [cliProblem('CLI_OPTION_VALUE', '--port', { given, allowed: '0 to 65535' })] };
+    }
+    const { 'largest-archive': gigabytes } = values;
+    const largestArchive = gigabytes === undefined ? undefined : bytesOf(gigabytes);
+    if (gigabytes !== undefined && largestArchive === undefined) {
+      const rest = { given: gigabytes, allowed: words.say('cli.gigabytes') };
+      return { problems: [cliProblem('CLI_OPTION_VALUE', '--largest-archive', rest)] };
     }
     const host = values.host ?? '127.0.0.1';
     const data = values.data === undefined ? join(world.root, '.twinfloor') : resolve(world.cwd, values.data);
@@ -37,6 +47,7 @@ export const openCommand: Command = {
       port,
       data,
       allowHosts: allowHosts.filter((name) => name !== ''),
+      ...(largestArchive === undefined ? {} : { largestArchive }),
     });
     if (!opened.ok) return { problems: opened.problems, sentences: [opened.message] };
     const { address, kept, loopback, close } = opened.value;

@@ -7,6 +7,7 @@ export interface OpenOptions {
   readonly port: number;
   readonly data: string;
   readonly allowHosts: readonly string[];
+  readonly largestArchive?: number;
 }
 
 /** A server that runs; `closed` resolves when it was closed cleanly. */

@@ -1,6 +1,7 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { Readable } from 'node:stream';
 import type { FastifyInstance, InjectOptions } from 'fastify';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { writtenByOthers } from '../media/testing/written-by-others.ts';
@@ -15,7 +16,7 @@ let folder = '';
 const stores: Store[] = [];
 const servers: FastifyInstance[] = [];
 
-const serverWith = async (name: string): Promise<FastifyInstance> => {
+const serverWith = async (name: string, largest?: number): Promise<FastifyInstance> => {
   const store = await openSqliteStore(join(folder, name, 'books.sqlite'));
   const server = await makeServer({
     store,
@@ -25,6 +26,7 @@ const serverWith = async (name: string): Promise<FastifyInstance> => {
     kept: folder,
     version: '0.0.0',
     allowHosts: new Set(),
+    ...(largest === undefined ? {} : { largestArchive: largest }),
     onFault: (cause) => {
       throw cause;
     },
@@ -102,4 +104,16 @@ it('what is no archive is refused in a sentence', async () => {
   expect([film.statusCode, film.json<Failure>().message]).toEqual([422, refused.json<Failure>().message]);
   const absent = await call(servers[0]!, { method: 'GET', url: '/api/books/none/archive' });
   expect(absent.statusCode).toBe(404);
+});
+
+it('an archive that is larger than is taken in at once is refused with the bound, announced or not', async () => {
+  const archive = await call(servers[0]!, { method: 'GET', url: '/api/books/b/archive' });
+  const narrow = await serverWith('narrow', 1000);
+  const headers = { 'content-type': 'application/zip', origin: 'http://127.0.0.1:4780' };
+  for (const payload of [archive.rawPayload, Readable.from([archive.rawPayload])]) {
+    const refused = await call(narrow, { method: 'PUT', url: '/api/archives', payload, headers });
+    expect(refused.statusCode).toBe(413);
+    expect(refused.json<Failure>().message).toMatch(/^The archive has \d+ kB; at most 1 kB are taken in/);
+  }
+  expect((await call(narrow, { method: 'GET', url: '/api/books' })).json()).toEqual([]);
 });

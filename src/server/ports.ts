@@ -16,6 +16,8 @@ export interface ServerPorts {
   readonly version: string;
   /** Names beside those of this machine that the server answers to. */
   readonly allowHosts: ReadonlySet<string>;
+  /** The most bytes of an archive that is taken in at once; absent, `largestArchive`. */
+  readonly largestArchive?: number;
   /** What opens the hall; absent on the listener that it opens. */
   readonly hall?: Hall;
   /** Set on that listener: by which address, with which key, and who may pass. */

@@ -23,6 +23,8 @@ export interface ServeOptions {
   /** Folder that keeps the books. */
   readonly data: string;
   readonly allowHosts: readonly string[];
+  /** The most bytes of an archive that a page may send. */
+  readonly largestArchive?: number;
   /** Folder of the program: its pages stand in dist/web. */
   readonly root: string;
 }
@@ -80,7 +82,7 @@ const worldProblem = (cause: unknown, host: string, port: number): Problem => {
 const nameOf = (host: string): string => (isIPv6(host) ? `[${host}]` : host);
 
 const running = async (store: Store, options: ServeOptions): Promise<Served> => {
-  const { host, port, data, allowHosts, root } = options;
+  const { host, port, data, allowHosts, largestArchive, root } = options;
   const now = () => new Date().toISOString();
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { version: string };
   const ports: ServerPorts = {
@@ -90,6 +92,7 @@ const running = async (store: Store, options: ServeOptions): Promise<Served> => 
     pages: join(root, 'dist', 'web'),
     kept: data,
     version,
+    ...(largestArchive === undefined ? {} : { largestArchive }),
     // an address that was asked for by name is one that pages may call
     allowHosts: new Set([...allowHosts, ...(isEveryAddress(host) ? [] : [host.toLowerCase()])]),
     onFault: (cause) => {

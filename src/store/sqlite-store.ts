@@ -1,8 +1,10 @@
+import { dirname } from 'node:path';
 import { accept, type Problem, type Result, refuse } from '../quantity/problem.ts';
 import { canonicalJson } from '../record/canonical-json.ts';
 import { type Envelope, envelopeProblems, type Head, ORIGIN } from '../record/envelope.ts';
 import { hashRecord } from '../record/hash-record.ts';
 import { recordProblem } from '../record/problems.ts';
+import { freeBytes } from './free-bytes.ts';
 import { groupedCommits, Refusal } from './grouped-commits.ts';
 import { StoreFailure, storeProblem } from './problems.ts';
 import { bytesOf, ENTRY, entryOf, newBookProblems, sha256, utf8 } from './revision-row.ts';
@@ -299,6 +301,7 @@ export const sqliteStore = (connection: SqliteConnection): Store => {
     ...sqliteStanding(connection, readEnvelope),
     ...sqliteMedia(connection),
     ...sqliteRevisions(connection),
+    freeBytes: () => freeBytes(dirname(connection.path)),
     close: async () => close(),
   };
 };

@@ -171,6 +171,8 @@ export interface Store {
     sha256: string,
     part?: MediaPart,
   ) => Promise<Result<MediaEntry & { readonly content: AsyncIterable<Uint8Array> }>>;
+  /** Bytes that are free on its disk. */
+  readonly freeBytes: () => Promise<number>;
   /** Ends it; twice does no harm. */
   readonly close: () => Promise<void>;
 }
