@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { build } from 'vite';
+import { inlinedScript } from './inlined-script.mjs';
 import { projectRoot } from './project-root.mjs';
 
 /** A module of the sources for Node, bundled into a place, since code that is transformed while it runs is slower than what ships. */
@@ -11,7 +12,7 @@ export const bundled = async (place, file, plugins = []) => {
     root: projectRoot,
     logLevel: 'warn',
     publicDir: false,
-    plugins,
+    plugins: [inlinedScript(), ...plugins],
     build: {
       ssr: true,
       outDir: place,

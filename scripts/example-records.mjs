@@ -5,14 +5,13 @@
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { bundled } from './bundled.mjs';
-import { inlinedScript } from './inlined-script.mjs';
 import { projectRoot } from './project-root.mjs';
 
 const place = join(projectRoot, 'node_modules', '.cache', `examples-${process.pid}`);
 const at = (path) => join(projectRoot, path);
 mkdirSync(place, { recursive: true });
 try {
-  const { protocolFiles } = await bundled(place, 'scripts/examples/protocol-files.ts', [inlinedScript()]);
+  const { protocolFiles } = await bundled(place, 'scripts/examples/protocol-files.ts');
   const { records, reply } = protocolFiles(
     readFileSync(at('src/book/demo/flagon-line.json'), 'utf8'),
     JSON.parse(readFileSync(at('scripts/examples/protocol-story.json'), 'utf8')),
