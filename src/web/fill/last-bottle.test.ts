@@ -4,7 +4,7 @@ import { readBook } from '../../book/index.ts';
 import { bookReader } from '../../floor/book-reader.ts';
 import { fillFloor } from '../../floor/fill/fill-floor.ts';
 import type { RecordedTrial } from '../../record/trials.ts';
-import { lastBottle } from './last-bottle.ts';
+import { lastBottle, type ReadAlone } from './last-bottle.ts';
 
 const demo = readBook(demoText);
 if (!demo.ok) throw new Error('the demo book does not read');
@@ -44,6 +44,21 @@ describe('the bottle that was written down last', () => {
     const over = said(bottle('1', '2.001 L'), bottle('2', '2.012 L', { overflow: 'trace' }))!;
     expect(over).toMatchObject({ overflowed: true, bottles: 1 });
     expect(over).not.toHaveProperty('off');
+  });
+
+  it('says the same where the others were read before', () => {
+    const trials = [
+      bottle('1', '2.001 L'),
+      bottle('2', '2.003 L'),
+      bottle('3', 'so much'),
+      bottle('4', '2.010 L'),
+    ];
+    const alone: ReadAlone = new Map();
+    for (let n = 1; n <= trials.length; n++) {
+      const some = trials.slice(0, n);
+      expect(lastBottle(reader, floor, some, alone)).toEqual(said(...some));
+    }
+    expect(alone.size).toBe(trials.length);
   });
 
   it('takes the empty bottle of the others where its own was not weighed', () => {

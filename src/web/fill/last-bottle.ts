@@ -1,6 +1,6 @@
 import type { BookReader } from '../../floor/book-reader.ts';
 import type { FillFloor } from '../../floor/fill/fill-floor.ts';
-import { trialsInSi } from '../../floor/fill/index.ts';
+import { type TrialInSi, trialsInSi } from '../../floor/fill/index.ts';
 import type { RecordedTrial } from '../../record/trials.ts';
 
 /** What a bottle says the moment that it is written down, before anything is fitted. */
@@ -20,11 +20,21 @@ export interface LastBottle {
   readonly level?: number;
 }
 
-/** The last bottle beside those of its lane and count; undefined where it was not weighed or can't be read. */
+type Fill = TrialInSi['fill'];
+
+/** What trials came to that need no other to be read, by id; nothing where one can't be read. */
+export type ReadAlone = Map<string, Fill | undefined>;
+
+/**
+ * The last bottle beside those of its lane and count; undefined where it was not weighed or can't be read.
+ *
+ * Symbols  alone  what was read before with this reader and floor: of a thousand bottles one is read
+ */
 export const lastBottle = (
   reader: BookReader,
   floor: FillFloor,
   trials: readonly RecordedTrial[],
+  alone: ReadAlone = new Map(),
 ): LastBottle | undefined => {
   const last = trials.at(-1);
   if (last === undefined) return undefined;
@@ -32,10 +42,14 @@ export const lastBottle = (
   // the others lend their empty bottles to those that were weighed without
   const borrows = trials.some((one) => isAlike(one) && one.gross !== undefined && one.tare === undefined);
   const alike = trials.filter((one) => isAlike(one) || (borrows && one.tare !== undefined));
-  const { trials: read } = trialsInSi(reader, floor, alike);
-  const own = read.find(({ trial }) => alike[trial] === last)?.fill;
+  const known: ReadAlone = borrows ? new Map() : alone;
+  const fresh = alike.filter(({ id }) => !known.has(id));
+  for (const { id } of fresh) known.set(id, undefined);
+  for (const { trial, fill } of trialsInSi(reader, floor, fresh).trials) known.set(fresh[trial]!.id, fill);
+  const own = known.get(last.id);
   if (own?.volume === undefined) return undefined;
-  const volumes = read.flatMap(({ fill: { lane, preset, volume, overflow, afterStop, throttled } }) =>
+  const read = alike.flatMap(({ id }) => known.get(id) ?? []);
+  const volumes = read.flatMap(({ lane, preset, volume, overflow, afterStop, throttled }) =>
     lane === own.lane &&
     preset === own.preset &&
     overflow === 'none' &&

@@ -1,4 +1,4 @@
-import { type ReactElement, useState } from 'react';
+import { memo, type ReactElement, useCallback, useRef, useState } from 'react';
 import { parseQuantity } from '../../quantity/index.ts';
 import type { RecordedTrial } from '../../record/trials.ts';
 import { ShownQuantity } from '../field/shown-quantity.tsx';
@@ -62,13 +62,70 @@ const Contents = ({
   return <>{trial.volume ?? trial.level ?? trial.gross ?? ''}</>;
 };
 
+interface TrialRowProps extends Pick<TrialTableProps, 'density' | 'correct' | 'takeBack'> {
+  readonly trial: RecordedTrial;
+  /** The server does not have it yet. */
+  readonly waits: boolean;
+}
+
+/** One bottle; a key at the scales draws none of them anew. */
+const TrialRow = memo(({ trial, density, waits, correct, takeBack }: TrialRowProps): ReactElement => {
+  const words = useWords();
+  const { say } = words;
+  const told = {
+    lane: trial.lane,
+    what: trial.gross ?? trial.volume ?? trial.level ?? '',
+  };
+  return (
+    <tr data-trial={trial.id} data-waiting={waits}>
+      <th scope="row">{trial.lane}</th>
+      <td>{rowNumber(trial.row)}</td>
+      <td>{words.number(trial.preset, 6)}</td>
+      <td>
+        <Contents trial={trial} density={density} />
+      </td>
+      <td>{trial.time ?? ''}</td>
+      <td className="words">
+        {trial.overflow === undefined ? '' : say(`weigh.overflow.${trial.overflow}.short`)}
+        {trial.afterStop === true && ` ${say('weigh.afterStop.short')}`}
+        {trial.throttled === true && ` ${say('weigh.throttled.short')}`}
+        {waits && <span className="quiet"> {say('weigh.waits')}</span>}
+      </td>
+      <td className="trial-acts">
+        <button
+          type="button"
+          className="link"
+          data-act="correct"
+          aria-label={say('weigh.correct.of', told)}
+          onClick={() => correct(trial)}
+        >
+          {say('weigh.correct')}
+        </button>
+        <button
+          type="button"
+          className="link"
+          data-act="take-back"
+          aria-label={say('weigh.takeBack.of', told)}
+          onClick={() => takeBack(trial)}
+        >
+          {say('weigh.takeBack')}
+        </button>
+      </td>
+    </tr>
+  );
+});
+
 /** The bottles that count, the newest first; each can be corrected or taken back, by a record of its own. */
 export const TrialTable = ({ trials, floor, density, correct, takeBack }: TrialTableProps): ReactElement => {
   const page = usePage();
-  const { words } = page;
-  const { say } = words;
+  const { say } = page.words;
   const { waiting, held, loose, load, refused } = useKeptRecords();
   const [all, setAll] = useState(false);
+  // what a press does hangs on the fields as they stand then, and a row on none of them
+  const acts = useRef({ correct, takeBack });
+  acts.current = { correct, takeBack };
+  const correctIt = useCallback((trial: RecordedTrial) => acts.current.correct(trial), []);
+  const takeItBack = useCallback((trial: RecordedTrial) => acts.current.takeBack(trial), []);
   const newest = trials.toReversed();
   const shown = all ? newest : newest.slice(0, most);
   const name = page.state.get().book?.floors?.find(({ tag }) => tag === floor)?.name ?? floor;
@@ -101,49 +158,16 @@ export const TrialTable = ({ trials, floor, density, correct, takeBack }: TrialT
               </tr>
             </thead>
             <tbody>
-              {shown.map((trial) => {
-                const told = {
-                  lane: trial.lane,
-                  what: trial.gross ?? trial.volume ?? trial.level ?? '',
-                };
-                return (
-                  <tr key={trial.id} data-trial={trial.id} data-waiting={waiting.has(trial.id)}>
-                    <th scope="row">{trial.lane}</th>
-                    <td>{rowNumber(trial.row)}</td>
-                    <td>{words.number(trial.preset, 6)}</td>
-                    <td>
-                      <Contents trial={trial} density={density} />
-                    </td>
-                    <td>{trial.time ?? ''}</td>
-                    <td className="words">
-                      {trial.overflow === undefined ? '' : say(`weigh.overflow.${trial.overflow}.short`)}
-                      {trial.afterStop === true && ` ${say('weigh.afterStop.short')}`}
-                      {trial.throttled === true && ` ${say('weigh.throttled.short')}`}
-                      {waiting.has(trial.id) && <span className="quiet"> {say('weigh.waits')}</span>}
-                    </td>
-                    <td className="trial-acts">
-                      <button
-                        type="button"
-                        className="link"
-                        data-act="correct"
-                        aria-label={say('weigh.correct.of', told)}
-                        onClick={() => correct(trial)}
-                      >
-                        {say('weigh.correct')}
-                      </button>
-                      <button
-                        type="button"
-                        className="link"
-                        data-act="take-back"
-                        aria-label={say('weigh.takeBack.of', told)}
-                        onClick={() => takeBack(trial)}
-                      >
-                        {say('weigh.takeBack')}
-                      </button>
-                    </td>
-                  </tr>
-                );
-              })}
+              {shown.map((trial) => (
+                <TrialRow
+                  key={trial.id}
+                  trial={trial}
+                  density={density}
+                  waits={waiting.has(trial.id)}
+                  correct={correctIt}
+                  takeBack={takeItBack}
+                />
+              ))}
             </tbody>
           </table>
         </ScrollRegion>

@@ -12,9 +12,10 @@ import { unitFor } from '../words/unit-choice.ts';
 import { useBottleUnits } from './bottle-units.ts';
 import { enteredBottle, ofPlace } from './entered.ts';
 import { useFillPlace } from './fill-place.tsx';
-import { type LastBottle, lastBottle } from './last-bottle.ts';
+import { type LastBottle, lastBottle, type ReadAlone } from './last-bottle.ts';
 import { mendedBody } from './mended-body.ts';
 import { restoredDraft } from './restored-draft.ts';
+import { seenTrials } from './seen-trials.ts';
 import {
   type Overflow,
   type TrialBody,
@@ -87,18 +88,23 @@ export const useWeighing = (): Weighing => {
   const { floor, format, lanes, assessed, book } = useFillPlace();
   const { records, write } = useKeptRecords();
   const tags = useMemo(() => lanes.map(({ tag }) => tag), [lanes]);
+  const [seen] = useState(seenTrials);
   const trials = useMemo(
-    () => trialsOf(records).filter(ofPlace(floor.tag, format?.tag)),
-    [records, floor.tag, format?.tag],
+    () => seen.firstSeen(trialsOf(records).filter(ofPlace(floor.tag, format?.tag))),
+    [seen, records, floor.tag, format?.tag],
   );
   const scales = useMemo(() => {
     const reader = bookReader(book);
     const number = (book.floors ?? []).findIndex(({ tag }) => tag === floor.tag);
     const here = fillFloor(reader, number, format?.tag);
-    return { reader, here, ground: slipGround(reader, here) };
+    const alone: ReadAlone = new Map();
+    return { reader, here, ground: slipGround(reader, here), alone };
   }, [book, floor.tag, format?.tag]);
   const { ground } = scales;
-  const lastSays = useMemo(() => lastBottle(scales.reader, scales.here, trials), [scales, trials]);
+  const lastSays = useMemo(
+    () => lastBottle(scales.reader, scales.here, trials, scales.alone),
+    [scales, trials],
+  );
   const small = useBottleUnits();
   const of = { book: id, floor: floor.tag, format: format?.tag };
   const presetOf = (lane: string): string => {
@@ -217,7 +223,7 @@ export const useWeighing = (): Weighing => {
       return;
     }
     const body = corrects?.row === undefined ? made.body : { ...made.body, row: corrects.row };
-    const others = trials.filter((trial) => trial.id !== corrects?.id).map(enteredBottle);
+    const others = trials.filter((trial) => trial.id !== corrects?.id).map(seen.bottleOf);
     const [slip] = likelySlips(enteredBottle(body), others, ground);
     if (slip === undefined) put(body, row);
     else setAsked({ body, row, slip });
