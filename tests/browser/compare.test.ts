@@ -1,5 +1,11 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { buffer } from 'node:stream/consumers';
 import type { Page } from 'playwright-core';
 import { beforeEach, describe, expect, it } from 'vitest';
+import { joinArchive, openArchive, packArchive, sourceOf } from '../../src/archive/index.ts';
+import { openSqliteStore } from '../../src/store/sqlite-store.ts';
 import { faults } from './axe.ts';
 import {
   field,
@@ -34,6 +40,29 @@ const tryFirst = async (page: Page): Promise<void> => {
   await page.locator('.notice').waitFor();
 };
 
+/** The book as a colleague took it along and saved it on another laptop, and brought back. */
+const bringAnother = async (archive: ArrayBuffer): Promise<void> => {
+  const folder = mkdtempSync(join(tmpdir(), 'twinfloor-apart-'));
+  const store = await openSqliteStore(join(folder, 'books.sqlite'));
+  try {
+    const read = await openArchive(sourceOf(new Uint8Array(archive)));
+    if (!read.ok || !(await joinArchive(store, read.value)).ok) throw new Error('it was not taken in');
+    const latest = await store.latestRevision('flagon-line');
+    if (!latest.ok) throw new Error('it is not there');
+    const text = latest.value.text.replace('"1 in"', '"40 mm"');
+    const at = '2027-03-02T10:00:00.000Z';
+    await store.appendRevision({ book: 'flagon-line', text, author: 'the colleague', at, basedOn: 1 });
+    const packed = await packArchive(store, 'flagon-line');
+    if (!packed.ok) throw new Error('it was not packed');
+    const body = new Uint8Array(await buffer(packed.value.pieces));
+    const headers = { 'content-type': 'application/zip' };
+    await fetch(new URL('api/archives', server.address()), { method: 'PUT', headers, body });
+  } finally {
+    await store.close();
+    rmSync(folder, { recursive: true, force: true });
+  }
+};
+
 describe('two revisions of a book', () => {
   it('face each other from the list of revisions: what moved, by how much, and what each change does alone', async () => {
     const { page, complaints } = watched;
@@ -63,8 +92,10 @@ describe('two revisions of a book', () => {
     expect(complaints).toEqual([]);
   });
 
-  it('that are one and the same say so, and a book with one revision waits for its second', async () => {
+  it('that are one and the same say so, a book with one waits for its second, and of two saved apart a person says which holds', async () => {
     const { page } = watched;
+    const archive = await fetch(new URL('api/books/flagon-line/archive', server.address()));
+    const before = await archive.arrayBuffer();
     await page.getByRole('link', { name: 'revision 1' }).click();
     await waitForText(page.locator('.compare'), /This book has one revision/);
     await page.goBack();
@@ -74,6 +105,21 @@ describe('two revisions of a book', () => {
     await waitForText(page.locator('.changes'), /Nothing: both are the same/);
     await page.goto(page.url().replace('left=2', 'left=99'));
     await waitForText(page.locator('.compare'), /no such revision/);
+
+    await bringAnother(before);
+    await page.goto(page.url().replace('left=99', 'left=1'));
+    const apart = page.locator('[data-aside]');
+    await apart.locator('[data-act="say-holds"]').click();
+    await apart.locator('[data-act="write-holds"]').click();
+    await waitForText(apart.locator('[role="alert"]').last(), /./);
+    await apart.locator('[data-holds="aside"]').check();
+    await apart.locator('[data-field="why"]').fill('the hose was measured');
+    await apart.locator('[data-field="by"]').fill('the engineer');
+    await apart.locator('[data-act="write-holds"]').click();
+    await waitForText(apart.locator('[data-said="1"]'), /the engineer.*the hose was measured/);
+    await page.getByText('revision 3', { exact: true }).first().waitFor();
+    const newest = await fetch(new URL('api/books/flagon-line', server.address()));
+    expect(((await newest.json()) as { text: string }).text).toContain('"40 mm"');
   });
 });
 
