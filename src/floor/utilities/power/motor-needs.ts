@@ -2,7 +2,7 @@ import type { Book } from '../../../book/index.ts';
 import { overloadSettingSheet } from '../../../sheets/power/overload-setting.ts';
 import { writtenAt, writtenPatch, writtenSi } from '../../remedies/written-value.ts';
 import type { Calculation } from '../calculation.ts';
-import type { Need, UtilityLever } from '../need.ts';
+import type { Answer, Need, UtilityLever } from '../need.ts';
 import { cooler, downTo, falling, quantityLever, rising, upTo } from '../steps.ts';
 import { motorHere, pumpLike } from './motor-here.ts';
 import { plateHere, surroundingsShare } from './plate-here.ts';
@@ -132,6 +132,19 @@ const motorLevers =
 const notToRun = (c: Calculation): boolean =>
   betweenLines(c) !== undefined && (voltageUnbalance(c)?.nema.value ?? 0) > 0.05;
 
+/** Shaft power against what is left of the plate; what only a motor taken as fully loaded would pass is not known. */
+const loadingAnswer = (c: Calculation, index: number): Answer => {
+  const path = `/line/drives/${index}/shaftPower`;
+  const demand = plateHere(c, index)?.share;
+  const have = motorHere(c, index)?.loading;
+  if (c.book.line!.drives![index]!.inverter !== true && notToRun(c))
+    return { demand, have, verdict: 'short' };
+  const passed = demand !== undefined && have !== undefined && have.value > demand.value * (1 + 1e-9);
+  if (!passed || c.number(path, 'power') !== undefined) return { demand, have };
+  c.miss(path);
+  return { demand, have, verdict: 'unknown' };
+};
+
 /** What the supply does to each motor of the line. */
 export const motorNeeds = (book: Book, tieIn: string | undefined): readonly Need[] => {
   const drives = book.line?.drives ?? [];
@@ -143,11 +156,7 @@ export const motorNeeds = (book: Book, tieIn: string | undefined): readonly Need
       of: drive.tag,
       sense: 'most',
       kind: 'ratio',
-      answer: (c) => ({
-        demand: plateHere(c, i)?.share,
-        have: motorHere(c, i)?.loading,
-        ...(drive.inverter !== true && notToRun(c) ? { verdict: 'short' as const } : {}),
-      }),
+      answer: (c) => loadingAnswer(c, i),
       levers: motorLevers(i),
     },
     ...(drive.overload === undefined

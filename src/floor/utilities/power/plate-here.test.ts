@@ -63,3 +63,11 @@ it('a motor behind an inverter sees nothing of an uneven supply, but the heat of
   expect(hot.demand.value).toBeCloseTo(0.92, 9);
   expect(hot.notes.map(({ code }) => code)).toContain('DERATING_BEHIND_INVERTER');
 });
+
+it('what only a motor taken as fully loaded would pass waits for its shaft power', () => {
+  const hot = on('room/highest', '50 degC');
+  const unsaid = loading(pump('shaftPower', undefined), hot);
+  expect([unsaid.verdict, unsaid.decides]).toEqual(['unknown', '/line/drives/1/shaftPower']);
+  expect(loading(pump('shaftPower', '2.19 kW'), hot).verdict).toBe('short');
+  expect(loading(pump('shaftPower', undefined)).verdict).toBe('carries');
+});
