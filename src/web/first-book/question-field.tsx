@@ -1,6 +1,7 @@
 import { type KeyboardEvent, memo, type ReactElement, useId } from 'react';
 import { answerProblems } from '../../book/first-book/book-from-answers.ts';
 import type { Question } from '../../book/first-book/question.ts';
+import { FieldForm } from '../field/field-form.tsx';
 import { useWords } from '../state/page-context.ts';
 import type { Words } from '../words/words.ts';
 
@@ -85,7 +86,7 @@ export const QuestionField = memo((props: QuestionFieldProps): ReactElement => {
       {question.form.is === 'choice' ? (
         <Choice {...props} labelled={id} />
       ) : (
-        <span className="answer">
+        <FieldForm className="answer">
           <input
             id={id}
             type="text"
@@ -100,7 +101,7 @@ export const QuestionField = memo((props: QuestionFieldProps): ReactElement => {
             onChange={(event) => onAnswer(question.id, event.target.value)}
             onKeyDown={goOn}
           />
-        </span>
+        </FieldForm>
       )}
       {problem !== undefined && (
         <span className="problem" id={`${id}p`} role="alert">
