@@ -1,8 +1,6 @@
 import type { Source } from '../frame.ts';
 import type { SheetCase } from '../sheet-case.ts';
 
-const hp = 745.6998715822702;
-
 const manual: Source = {
   title: 'application manual of a motor maker, reduction factors for ambient temperature and altitude',
   edition: '05/08',
@@ -17,6 +15,7 @@ const bands: Source = {
   mark: 'read',
 };
 
+/** What is asked and what the plate must say, in hp: their ratio is the factor. */
 type Example = readonly [celsius: number, metres: number, asked: number, factor: number, needed: number];
 
 const examples: readonly Example[] = [
@@ -31,8 +30,8 @@ export const surroundingsDeratingCases: readonly SheetCase[] = [
     ([celsius, metres, asked, factor, needed]): SheetCase => ({
       name: `${celsius} degC, ${metres} m: ${asked} hp want ${needed} hp on the plate, factor ${factor}`,
       source: manual,
-      inputs: { power: needed * hp, ambient: celsius + 273.15, altitude: metres },
-      outputs: { factor, power: asked * hp },
+      inputs: { ambient: celsius + 273.15, altitude: metres },
+      outputs: { factor: asked / needed },
       tolerance: { relative: 6e-3, reason: 'the plate is printed to two digits at the least' },
       notes: ['CAUTION_ELECTRICAL', 'SURROUNDINGS_DERATE'],
     }),
@@ -49,8 +48,8 @@ export const surroundingsDeratingCases: readonly SheetCase[] = [
     ([feet, factor]): SheetCase => ({
       name: `${feet} ft at 40 degC: ${factor}`,
       source: bands,
-      inputs: { power: 50 * hp, ambient: 313.15, altitude: feet * 0.3048 },
-      outputs: { factor, power: 50 * factor * hp },
+      inputs: { ambient: 313.15, altitude: feet * 0.3048 },
+      outputs: { factor },
       tolerance: { relative: 5e-3, reason: 'the bands end up to 25 m beside the rows of the other table' },
     }),
   ),

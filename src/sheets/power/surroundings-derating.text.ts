@@ -5,8 +5,8 @@ export const surroundingsDeratingText: SheetText = {
   en: {
     title: 'Derating of a motor by heat and altitude',
     about: 'What a motor may still give in a hall over 40 °C or over 1000 m.',
-    inputs: { power: 'Plate rating', ambient: 'Temperature of the hall', altitude: 'Height above sea level' },
-    outputs: { factor: 'Derating factor', power: 'Power it may give' },
+    inputs: { ambient: 'Temperature of the hall', altitude: 'Height above sea level' },
+    outputs: { factor: 'Derating factor' },
     notes: {
       ...notesOf('CAUTION_ELECTRICAL'),
       SURROUNDINGS_ONE_MAKER:

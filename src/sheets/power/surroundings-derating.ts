@@ -1,6 +1,5 @@
 import { numberField } from '../fields.ts';
 import { defineSheet, type Source } from '../frame.ts';
-import { powers } from './bounds.ts';
 import { always, caution } from './caution.ts';
 
 const factorTable: Source = {
@@ -53,7 +52,6 @@ export const surroundingsFactor = (ambient: number, altitude: number): number =>
 };
 
 interface SurroundingsDeratingInputs {
-  readonly power: number;
   readonly ambient: number;
   readonly altitude: number;
 }
@@ -65,7 +63,6 @@ export const surroundingsDeratingSheet = defineSheet({
   id: 'power/surroundings-derating',
   version: 1,
   inputs: {
-    power: numberField('power', 'P_N', powers),
     ambient: numberField('temperature', 'T_a', {
       least: 233.15,
       most: ambients.at(-1)! + slack,
@@ -77,11 +74,8 @@ export const surroundingsDeratingSheet = defineSheet({
       table: factorTable,
     }),
   },
-  outputs: {
-    factor: numberField('ratio', 'k_a'),
-    power: numberField('power', 'P'),
-  },
-  formula: ['k_a = \\min \\left( 1,\\ \\text{table}(T_a, z) \\right), \\quad P = k_a\\, P_N'],
+  outputs: { factor: numberField('ratio', 'k_a') },
+  formula: ['k_a = \\min \\left( 1,\\ \\text{table}(T_a, z) \\right)'],
   limits: [
     caution,
     always('SURROUNDINGS_ONE_MAKER'),
@@ -91,11 +85,10 @@ export const surroundingsDeratingSheet = defineSheet({
     },
   ],
   sources: [factorTable],
-  compute: (i: SurroundingsDeratingInputs) => {
-    const factor = surroundingsFactor(
+  compute: (i: SurroundingsDeratingInputs) => ({
+    factor: surroundingsFactor(
       Math.min(i.ambient, ambients.at(-1)!),
       Math.min(i.altitude, altitudes.at(-1)!),
-    );
-    return { factor, power: factor * i.power };
-  },
+    ),
+  }),
 });

@@ -80,7 +80,7 @@ const overloadLevers = (c: Calculation, drive: string): readonly UtilityLever[] 
 /** What takes from the plate here, taken away: each only where it does. */
 const plateLevers = (c: Calculation, index: number): readonly UtilityLever[] => {
   const room = `${c.floorPath}/room`;
-  const warmed = (surroundingsShare(c, index)?.value ?? 1) < 1;
+  const warmed = (surroundingsShare(c)?.value ?? 1) < 1;
   const cooled = warmed
     ? quantityLever(c.book, {
         id: 'roomCooled',

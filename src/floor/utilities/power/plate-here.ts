@@ -15,16 +15,16 @@ const powerOf = (c: Calculation, index: number): Known | undefined =>
   c.needed(`/line/drives/${index}/power`, 'power');
 
 /** Share of its plate that the heat of the hall and the altitude leave a motor. */
-export const surroundingsShare = (c: Calculation, index: number): Known | undefined => {
-  const room = `${c.floorPath}/room`;
-  return c.run(surroundingsDeratingSheet, {
-    power: powerOf(c, index),
-    ambient:
-      c.number(`${room}/highest`, 'temperature') ??
-      c.numberOr(`${room}/ambient`, 'temperature', plateAmbient),
-    altitude: c.numberOr(`${room}/altitude`, 'length', 0),
-  })?.factor;
-};
+export const surroundingsShare = (c: Calculation): Known | undefined =>
+  c.once('surroundingsShare', (c) => {
+    const room = `${c.floorPath}/room`;
+    return c.run(surroundingsDeratingSheet, {
+      ambient:
+        c.number(`${room}/highest`, 'temperature') ??
+        c.numberOr(`${room}/ambient`, 'temperature', plateAmbient),
+      altitude: c.numberOr(`${room}/altitude`, 'length', 0),
+    })?.factor;
+  });
 
 /** What the unbalance that was read last leaves it; taken as even where nobody has read it. */
 const unbalanceShare = (c: Calculation, index: number): Known | undefined => {
@@ -79,7 +79,7 @@ export const plateHere = (c: Calculation, index: number) =>
     const path = `/line/drives/${index}`;
     const own = c.book.line!.drives![index]!.inverter === true;
     const here = motorHere(c, index);
-    const surroundings = surroundingsShare(c, index);
+    const surroundings = surroundingsShare(c);
     if (own && surroundings !== undefined && surroundings.value < 1) c.note('DERATING_BEHIND_INVERTER');
     return c.run(deratedPlateSheet, {
       platePower: powerOf(c, index),
