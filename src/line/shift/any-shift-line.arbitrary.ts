@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { anyLine } from '../any-line.arbitrary.ts';
+import type { HoldRule } from '../hold-rule.ts';
 import type { Draw } from './draw.ts';
 import type { ShiftLine } from './shift-line.ts';
 import { shiftOfTimes } from './shift-of-times.ts';
@@ -36,6 +37,16 @@ const stopsOf = (station: string): fc.Arbitrary<StopCause[]> =>
   );
 
 const chance = fc.oneof(fc.constant(0), fc.double({ min: 0, max: 0.2, noNaN: true }));
+
+const keeping = fc.constantFrom<readonly Omit<HoldRule, 'rule'>[]>(
+  { until: 'running' },
+  { by: 'closing', until: 'running' },
+  { holds: 'fill', by: 'takeOff', until: 'running' },
+  { holds: 'closing', by: 'takeOff', until: 'running' },
+  { until: 'way out' },
+  { by: 'takeOff', until: 'room' },
+  { holds: 'fill', by: 'closing', until: 'room' },
+);
 
 /** Lines with everything that can vary, stop, fall, or run out. */
 export const anyShiftLine = (): fc.Arbitrary<ShiftLine> =>
@@ -82,6 +93,7 @@ export const anyShiftLine = (): fc.Arbitrary<ShiftLine> =>
           clear: fc.double({ min: 5, max: 200, noNaN: true }),
         }),
       ),
+      keeps: fc.array(keeping, { maxLength: 1 }),
       core: fc.constantFrom('washer' as const, 'fill' as const),
       warmUp: fc.constantFrom(0, 300),
     })
@@ -91,6 +103,14 @@ export const anyShiftLine = (): fc.Arbitrary<ShiftLine> =>
       const unlikeRows = washer!.row !== fill!.lanes;
       return {
         ...line,
+        holds: [
+          ...line.holds,
+          ...parts.keeps
+            .filter(
+              ({ holds = 'washer', by = 'fill' }) => line[holds] !== undefined && line[by] !== undefined,
+            )
+            .map((hold) => ({ rule: 'kept', ...hold })),
+        ],
         warmUp: parts.warmUp,
         start: parts.start,
         core: parts.core,

@@ -94,11 +94,11 @@ export class HeldBy {
   /** When a set begins to be in the way, and when it no longer is. */
   private heldFrom({ hold, room }: Rule, set: number, sets: number): number {
     const { by } = hold;
-    const { released, cleared, capped, left } = this.events.sets;
+    const { released, clearStart, capped, left } = this.events.sets;
     if (hold.until === 'way out') return by === 'closing' ? capped[set]! : released[set]!;
     const last = set + room - 1;
     if (last >= sets) return Number.POSITIVE_INFINITY;
-    return by === 'closing' ? cleared[last]! : left[last]!;
+    return by === 'closing' ? clearStart[last]! : left[last]!;
   }
 
   private freedAt({ hold }: Rule, set: number): number {

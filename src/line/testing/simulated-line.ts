@@ -1,4 +1,4 @@
-import type { HeldStation } from '../hold-rule.ts';
+import { type HeldStation, waitsForBottles } from '../hold-rule.ts';
 import type { LineTimes } from '../line-times.ts';
 import { BeltWay, beltsOf, roomOf, secondsOf } from './belt-way.ts';
 
@@ -74,44 +74,25 @@ export const simulatedLine = (
     Math.min(
       Number.POSITIVE_INFINITY,
       ...times.holds
-        .filter(({ holds = 'washer' }) => holds === station)
+        .filter((hold) => waitsForBottles(hold) && (hold.holds ?? 'washer') === station)
         .map(({ by = 'fill', until }) => {
           if (by !== 'fill') return by === 'closing' ? setsClosed : setsTaken;
           return until === 'release' ? fillsReleased : fillsEnded;
         }),
     );
 
-  /** Everything that may start now; true where something did. */
+  /** Whether what is behind a station is full, or can't get rid of what it has, where that keeps it. */
+  const isKept = (station: HeldStation): boolean =>
+    times.holds.some(({ holds = 'washer', by = 'fill', until }) => {
+      if (holds !== station) return false;
+      const isFull = closing !== undefined && clearing - setsClosed >= setsBefore(closing.room);
+      if (until === 'room') return by === 'closing' ? isFull : !roomAtTakeOff(setsClosed);
+      return until === 'way out' && (by === 'fill' ? filler === 'may clear out' : heads === 'closed');
+    });
+
+  /** Everything that may start now, what is behind before what comes to it; true where something did. */
   const start = (): boolean => {
-    if (washerReady) {
-      const isHeld = Math.floor(discharged / lanes) > passedFor('washer');
-      if (!isHeld && discharged + row - taken <= wayRoom && way.lets(strokes)) {
-        washerReady = false;
-        discharged += row;
-        strokes += 1;
-        stroke(clock);
-        after(washer.stroke + before, () => {
-          way.bring();
-        });
-        after(washer.stroke + washer.dwell, () => {
-          washerReady = true;
-        });
-        return true;
-      }
-    }
     if (way.step()) return true;
-    if (filler === 'empty' && arrived - taken >= lanes && taken / lanes <= passedFor('fill')) {
-      filler = 'busy';
-      taken += lanes;
-      after(fill.travelIn + fill.lift + fill.lag + fillTime(fillsEnded), () => {
-        fillsEnded += 1;
-        after(fill.drip + fill.lower, () => {
-          fillsReleased += 1;
-          filler = 'may clear out';
-        });
-      });
-      return true;
-    }
     if (filler === 'may clear out') {
       const free =
         closing !== undefined ? clearing - setsClosed < setsBefore(closing.room) : roomAtTakeOff(clearing);
@@ -126,16 +107,6 @@ export const simulatedLine = (
         });
         return true;
       }
-    }
-    if (closing !== undefined && heads === 'empty' && beforeHeads > 0 && setsClosed <= passedFor('closing')) {
-      heads = 'busy';
-      beforeHeads -= 1;
-      let turns = 0;
-      for (let left = lanes; left > 0; left -= closing.heads) turns += 1;
-      after(turns * closing.perBottle, () => {
-        heads = 'closed';
-      });
-      return true;
     }
     if (heads === 'closed' && roomAtTakeOff(setsClosed)) {
       heads = 'empty';
@@ -153,6 +124,55 @@ export const simulatedLine = (
         out.push(clock);
       });
       return true;
+    }
+    if (
+      closing !== undefined &&
+      heads === 'empty' &&
+      beforeHeads > 0 &&
+      setsClosed <= passedFor('closing') &&
+      !isKept('closing')
+    ) {
+      heads = 'busy';
+      beforeHeads -= 1;
+      let turns = 0;
+      for (let left = lanes; left > 0; left -= closing.heads) turns += 1;
+      after(turns * closing.perBottle, () => {
+        heads = 'closed';
+      });
+      return true;
+    }
+    if (
+      filler === 'empty' &&
+      arrived - taken >= lanes &&
+      taken / lanes <= passedFor('fill') &&
+      !isKept('fill')
+    ) {
+      filler = 'busy';
+      taken += lanes;
+      after(fill.travelIn + fill.lift + fill.lag + fillTime(fillsEnded), () => {
+        fillsEnded += 1;
+        after(fill.drip + fill.lower, () => {
+          fillsReleased += 1;
+          filler = 'may clear out';
+        });
+      });
+      return true;
+    }
+    if (washerReady) {
+      const isHeld = Math.floor(discharged / lanes) > passedFor('washer');
+      if (!isHeld && !isKept('washer') && discharged + row - taken <= wayRoom && way.lets(strokes)) {
+        washerReady = false;
+        discharged += row;
+        strokes += 1;
+        stroke(clock);
+        after(washer.stroke + before, () => {
+          way.bring();
+        });
+        after(washer.stroke + washer.dwell, () => {
+          washerReady = true;
+        });
+        return true;
+      }
     }
     return false;
   };
