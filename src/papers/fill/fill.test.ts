@@ -47,10 +47,12 @@ const withRule = (rule: NonNullable<NonNullable<Book['agreement']>['contents']>[
 const litres = (net: number, density: number): number => (1000 * net * (1 - 1.2 / 8000)) / (density - 1.2);
 
 describe('the fill certificate', () => {
+  let bytes: ReturnType<typeof print>;
   let pdf: ReadPdf;
   let text: string;
   beforeAll(async () => {
-    pdf = await readPdf(print());
+    bytes = print();
+    pdf = await readPdf(bytes);
     text = flat(pdf.text);
   }, 30_000);
 
@@ -106,14 +108,14 @@ describe('the fill certificate', () => {
     ['a4', 'metric'],
     ['letter', 'us'],
   ] as const)('stays within %s in %s units, with its fonts', async (page, units) => {
-    const bytes = print({ page, units });
-    const { described, within } = fontsOf(bytes);
+    const printed = print({ page, units });
+    const { described, within } = fontsOf(printed);
     expect(within).toBe(described);
-    expect(outside(await readPdf(bytes))).toEqual([]);
+    expect(outside(await readPdf(printed))).toEqual([]);
   });
 
   it('is the same to the byte when it is made again', () => {
-    expect(Buffer.compare(print(), print())).toBe(0);
+    expect(Buffer.compare(print(), bytes)).toBe(0);
   });
 
   it('of a floor without a record has the counts of the book and room to write', async () => {
@@ -153,6 +155,31 @@ describe('a lot on the certificate', () => {
     const marks = /Worksheet, step by step: ([w\d, ]+)/.exec(flat(text))?.[1]?.trim().split(', ') ?? [];
     expect(marks.length).toBeGreaterThan(3);
     for (const mark of marks) expect(text).toMatch(new RegExp(`^${mark} \\p{L}`, 'mu'));
+  });
+
+  it('is judged by a plan that was typed in, of which no table is held, and names its edition', async () => {
+    const { size: _, packages: __, ...body } = lot.body as Readonly<Record<string, unknown>>;
+    const drawn = nets.concat(2.0895, 2.0895).map((net) => net - 0.0087);
+    const packages = drawn.map((net) => ({ gross: `${(net + 0.96).toFixed(4)} kg`, tare: '0.960 kg' }));
+    // regulations of New Zealand, schedule 7A: of a lot of 40 to 79 twelve, 0.826 and one (read)
+    const typed = { size: 60, plan: '12; 0.826; 1', edition: 'schedule 7A' };
+    const records = recorded([{ ...lot, body: { ...body, ...typed, packages } }]);
+    const text = flat((await readPdf(print({ book: withRule('OIML R 87'), records }))).text);
+    const errors = drawn.map((net) => 1000 * litres(net, 1045) - 2000);
+    const mean = errors.reduce((sum, error) => sum + error, 0) / errors.length;
+    const spread = Math.sqrt(
+      errors.reduce((sum, error) => sum + (error - mean) ** 2, 0) / (errors.length - 1),
+    );
+    const corrected = mean + 0.826 * spread;
+    // short by its mean, and taken by what the typed factor leaves to chance
+    expect(mean).toBeLessThan(0);
+    expect(corrected).toBeGreaterThan(0);
+    expect(text).toContain('By OIML R 87: accepted');
+    expect(text).toContain('The plan was typed in from: schedule 7A.');
+    expect(text).toContain('Packages that the plan takes 12');
+    expect(text).toContain('Sample correction factor 0.826');
+    const printed = /with its correction[^0-9]*\(must not be below 0\) (\d\.\d+) mL/.exec(text)?.[1];
+    expect(Number(printed)).toBeCloseTo(corrected, 4);
   });
 
   it('says what would decide where something is missing, and that no rule was agreed where none was', async () => {
