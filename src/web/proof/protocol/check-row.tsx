@@ -1,33 +1,13 @@
 import type { ReactElement } from 'react';
 import type { ProvedCheck } from '../../../proof/index.ts';
 import { GoLink } from '../../shell/go-link.tsx';
-import { bookPageAddress, proofAddress } from '../../shell/route.ts';
+import { proofAddress } from '../../shell/route.ts';
 import { useKeptRecords } from '../../state/kept-records.tsx';
 import { usePagePart, useWords } from '../../state/page-context.ts';
 import { useCheckSays } from '../check-says.ts';
 import { LimitDoor } from '../limit-door.tsx';
+import { MissingPlaces } from '../missing-places.tsx';
 import { StateMark } from '../state-mark.tsx';
-import { useProof } from '../with-proof.tsx';
-
-const partOf = (path: string): string => path.replace(/\/[^/]+$/, '');
-
-/** What the book must say before the check can be judged, each a door to where it is written. */
-const MissingPlaces = ({ paths }: { readonly paths: readonly string[] }): ReactElement => {
-  const words = useWords();
-  const id = usePagePart((state) => state.id);
-  const { book } = useProof();
-  return (
-    <>
-      {words.say('proving.row.missing')}{' '}
-      {[...new Set(paths)].map((path, i) => (
-        <span key={path}>
-          {i > 0 && ', '}
-          <GoLink to={bookPageAddress(id, partOf(path))}>{words.placeName(book, path)}</GoLink>
-        </span>
-      ))}
-    </>
-  );
-};
 
 /** What this floor can do with the check, and what stands in the way. */
 const PlanWords = ({ one: { check } }: { readonly one: ProvedCheck }): ReactElement => {

@@ -5,6 +5,7 @@ import { GoLink } from '../../shell/go-link.tsx';
 import { proofAddress } from '../../shell/route.ts';
 import { usePagePart, useWords } from '../../state/page-context.ts';
 import { useCheckSays } from '../check-says.ts';
+import { MissingPlaces } from '../missing-places.tsx';
 import { StateMark } from '../state-mark.tsx';
 import { useProof } from '../with-proof.tsx';
 
@@ -44,6 +45,11 @@ export const RunHead = ({
         {why !== '' && `: ${why}`}
         {check.plan === 'prove' ? '' : ` · ${says.plan(check)}`}
       </p>
+      {check.missing.length > 0 && (
+        <p className="small">
+          <MissingPlaces paths={check.missing} />
+        </p>
+      )}
       {carry !== undefined && (
         <p className="small">
           {say('proving.run.carried', {
