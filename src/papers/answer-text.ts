@@ -1,6 +1,7 @@
 import type { Remedy, RemedyChange } from '../floor/assessment.ts';
 import { formatQuantity, handwritten, type Kind, si } from '../quantity/index.ts';
 import { readEntry } from '../quantity/read-entry.ts';
+import { asWritten } from './as-written.ts';
 import type { PaperWords } from './paper-words.ts';
 
 /** Kinds that people say as they are made or counted, in whatever units they read the rest. */
@@ -20,8 +21,8 @@ const both = (value: number, kind: Kind, text: string, unit: string, paper: Pape
   const printed = paper.quantity(value, kind, 4);
   const inBook = formatQuantity(si(kind, value), kind, { locale: paper.locale, unit });
   return printed.unit === inBook.unit
-    ? handwritten(text)
-    : paper.say('paper.answer.both', { printed: printed.text, text: handwritten(text) });
+    ? asWritten(text, paper)
+    : paper.say('paper.answer.both', { printed: printed.text, text: asWritten(text, paper) });
 };
 
 /** What a lever is turned to, in the units of the reader. */

@@ -3,6 +3,7 @@ import type { Figure, Finding, FloorAssessment } from '../floor/assessment.ts';
 import type { UtilityFinding } from '../floor/utilities/utility-finding.ts';
 import type { Kind } from '../quantity/index.ts';
 import { utilityName } from '../text/words/utility-name.ts';
+import { asWritten } from './as-written.ts';
 import type { PaperWords } from './paper-words.ts';
 
 /** A finding of the floor itself or of one of its utilities. */
@@ -28,7 +29,7 @@ export const figureText = ({ value, kind }: Figure, paper: PaperWords): string =
 
 /** What is asked; nothing where it is no number and the words beside it say it. */
 export const askedText = ({ demand, said, verdict }: AnyFinding, paper: PaperWords): string => {
-  if (said?.demand !== undefined) return said.demand;
+  if (said?.demand !== undefined) return asWritten(said.demand, paper);
   return demand.value === undefined && demand.missing.length === 0 && verdict !== 'unknown'
     ? ''
     : figureText(demand, paper);
@@ -46,8 +47,8 @@ export const utilityVerdictText = (
   { demand, have, said, sense, verdict }: AnyFinding,
   paper: PaperWords,
 ): string => {
-  const asked =
-    said?.demand ?? (demand.value === undefined ? undefined : paper.utility(demand.value, demand.kind));
+  const figure = demand.value === undefined ? undefined : paper.utility(demand.value, demand.kind);
+  const asked = said?.demand === undefined ? figure : asWritten(said.demand, paper);
   if (verdict !== 'unknown') {
     return asked === undefined
       ? paper.say(`verdict.${verdict}`)

@@ -13,6 +13,7 @@ export const papersText: Bundle = {
     'paper.unreviewed': 'Translated, not reviewed: where it matters, the English holds.',
     'paper.bottles': 'bottles{per}',
     'paper.interval': '{low} … {high}',
+    'paper.range': '{low} to {high}',
     'paper.percent': '{n} %',
     'paper.unknown': 'not known',
     'paper.assumed': 'assumed',

@@ -2,6 +2,7 @@ import type { RegisterRow } from '../proof/settings/index.ts';
 import { formatQuantity, handwritten, type Kind, si } from '../quantity/index.ts';
 import { readEntry } from '../quantity/read-entry.ts';
 import { asMade } from './answer-text.ts';
+import { asWritten } from './as-written.ts';
 import type { PaperWords } from './paper-words.ts';
 
 type Form = RegisterRow['row']['form'];
@@ -16,7 +17,7 @@ const asTyped: readonly Kind[] = [...asMade, 'angle'];
 
 /** A text of a book or a record in the units of the reader; as it was typed behind it where the conversion rounds. */
 const inReadersUnits = (text: string, kind: Kind, usual: string, paper: PaperWords): string => {
-  const typed = handwritten(text);
+  const typed = asWritten(text, paper);
   const read = readEntry(/[a-z°%]/i.test(text) ? text : `${text} ${usual}`, kind, { path: '' });
   if (!read.ok) return typed;
   const { value, low, high, unit } = read.value;
@@ -35,14 +36,15 @@ const inReadersUnits = (text: string, kind: Kind, usual: string, paper: PaperWor
 
 /** A reading as it was typed, in the units of the reader; what is counted stays as it is. */
 export const typedText = (text: string, kind: Kind, paper: PaperWords): string =>
-  asTyped.includes(kind) ? handwritten(text) : inReadersUnits(text, kind, '', paper);
+  asTyped.includes(kind) ? asWritten(text, paper) : inReadersUnits(text, kind, '', paper);
 
 /** What a setting was typed as, in the units of the reader; words, counts and what is named as it is made stay as they are. */
 export const settingText = (form: Form, text: string | undefined, paper: PaperWords): string => {
   if (text === undefined) return '';
-  return form.is === 'quantity' && !asTyped.includes(form.kind)
-    ? inReadersUnits(text, form.kind, form.unit, paper)
-    : handwritten(text);
+  if (form.is !== 'quantity') return handwritten(text);
+  return asTyped.includes(form.kind)
+    ? asWritten(text, paper)
+    : inReadersUnits(text, form.kind, form.unit, paper);
 };
 
 const boundText = (form: Form, { value, text }: Bound, paper: PaperWords): string => {
@@ -55,7 +57,7 @@ export const allowedText = ({ row, range }: RegisterRow, paper: PaperWords): str
   const [low, high] = [range.least, range.most].map((bound) =>
     bound === undefined ? undefined : boundText(row.form, bound, paper),
   );
-  if (low !== undefined && high !== undefined) return paper.say('setting.range', { low, high });
+  if (low !== undefined && high !== undefined) return paper.say('paper.range', { low, high });
   if (low !== undefined) return paper.say('setting.least', { low });
   return high === undefined ? '' : paper.say('setting.most', { high });
 };

@@ -1,6 +1,7 @@
 import { checkSentences, type FloorProof, type Gate, type Lack, lackNames } from '../../proof/index.ts';
 import { settingNames } from '../../proof/settings/index.ts';
-import { handwritten } from '../../quantity/index.ts';
+import { type BookQuantity, readEntry } from '../../quantity/index.ts';
+import { asWritten } from '../as-written.ts';
 import { findingName } from '../finding-texts.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
@@ -30,17 +31,22 @@ export interface CertificateContent {
   readonly words: Readonly<Record<string, string>>;
 }
 
-const agreedOf = ({ book, say }: PaperWords): CertificateContent['agreed'] => {
+const agreedOf = (paper: PaperWords): CertificateContent['agreed'] => {
+  const { book, say } = paper;
   const { rates, acceptanceRun } = book.agreement ?? {};
   const nameOf = (tag: string): string => book.line?.formats?.find((one) => one.tag === tag)?.name ?? tag;
   const text = (value: unknown): string => {
     const inner = typeof value === 'object' && value !== null ? (value as { value?: unknown }).value : value;
-    return inner === undefined ? '' : handwritten(String(inner));
+    return inner === undefined ? '' : asWritten(String(inner), paper);
+  };
+  const rateText = (rate: BookQuantity): string => {
+    const read = readEntry(rate, 'rate', { path: '' });
+    return read.ok ? paper.quantity(read.value.value, 'rate').text : text(rate);
   };
   return [
     ...(rates ?? []).map(({ format, rate }) => ({
       what: say('certificate.rate', { format: nameOf(format) }),
-      value: text(rate),
+      value: rate === undefined ? '' : rateText(rate),
     })),
     ...(acceptanceRun === undefined ? [] : [{ what: say('certificate.run'), value: text(acceptanceRun) }]),
   ].filter(({ value }) => value !== '');

@@ -1,7 +1,7 @@
-import { handwritten } from '../../quantity/index.ts';
 import type { Field, Value } from '../../sheets/frame.ts';
 import { registry } from '../../sheets/registry.ts';
 import { problemSentence } from '../../text/problem-sentence.ts';
+import { asWritten } from '../as-written.ts';
 import type { PaperWords } from '../paper-words.ts';
 import { words } from '../words.ts';
 import type { Citations, Marks } from '../workings/citations.ts';
@@ -70,12 +70,12 @@ export const printedLot = (certified: CertifiedLot, citations: Citations, paper:
     rejected: verdict === 'reject',
     about: told
       .filter(([, text]) => text !== undefined && text !== '')
-      .map(([word, text]) => say(`filled.lot.${word}`, { text: handwritten(text ?? '') }))
+      .map(([word, text]) => say(`filled.lot.${word}`, { text: asWritten(text ?? '', paper) }))
       .join('; '),
     bottles: given.packages.map(({ lane = '', gross, tare = '' }) => ({
       lane,
-      gross: handwritten(gross),
-      tare: handwritten(tare),
+      gross: asWritten(gross, paper),
+      tare: asWritten(tare, paper),
     })),
     came: step === undefined ? [] : cameOut(step.outputs, step.sheet, paper),
     worksheet: marks,

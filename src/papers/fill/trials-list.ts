@@ -1,5 +1,5 @@
 import type { FillStory, NoAnswer, WeighedTrial } from '../../floor/fill/index.ts';
-import { handwritten } from '../../quantity/index.ts';
+import { asWritten } from '../as-written.ts';
 import type { PaperWords } from '../paper-words.ts';
 
 /** One bottle as it was weighed. */
@@ -32,7 +32,7 @@ export const noAnswerText = (none: NoAnswer, { say, place }: PaperWords): string
   return say(`fill.none.${none.code}`, 'floor' in none ? { floor: none.floor } : {});
 };
 
-const written = (text: string | undefined): string => handwritten(text ?? '');
+const written = (text: string | undefined, paper: PaperWords): string => asWritten(text ?? '', paper);
 
 /** What several bottles have alike, said once. */
 const together = (
@@ -44,7 +44,7 @@ const together = (
   return [...trials].map(([text, of]) => say('filled.trials.note', { n: of.length, text }));
 };
 
-const instrumentsOf = (trials: readonly WeighedTrial[], { say }: PaperWords): readonly string[] =>
+const instrumentsOf = (trials: readonly WeighedTrial[], paper: PaperWords): readonly string[] =>
   [
     ...new Set(
       trials
@@ -54,12 +54,14 @@ const instrumentsOf = (trials: readonly WeighedTrial[], { say }: PaperWords): re
             instrument,
             ...(resolution === undefined
               ? []
-              : [say('filled.resolution', { resolution: written(resolution) })]),
-            ...(calibrated === undefined ? [] : [say('filled.calibrated', { day: calibrated })]),
+              : [paper.say('filled.resolution', { resolution: written(resolution, paper) })]),
+            ...(calibrated === undefined
+              ? []
+              : [paper.say('filled.calibrated', { day: paper.day(calibrated) })]),
           ].join(', '),
         ),
     ),
-  ].map((text) => say('filled.instrument', { text }));
+  ].map((text) => paper.say('filled.instrument', { text }));
 
 /** The trials of one floor with what was made of each. */
 export const trialsList = (
@@ -79,9 +81,9 @@ export const trialsList = (
         row: one?.row ?? '',
         lane: fill.lane,
         count: String(fill.preset),
-        time: written(one?.time),
-        weighed: written(one?.gross ?? one?.volume ?? one?.level),
-        tare: written(one?.tare),
+        time: written(one?.time, paper),
+        weighed: written(one?.gross ?? one?.volume ?? one?.level, paper),
+        tare: written(one?.tare, paper),
         contents: fill.volume === undefined ? '' : paper.quantity(fill.volume, 'volume', 4).text,
         overflow: one?.overflow === undefined ? '' : say(`filled.overflow.${one.overflow}`),
         told: [one?.by, one?.at === undefined ? undefined : paper.moment(one.at), one?.remark]

@@ -3,8 +3,9 @@ import type { Lift } from '../../packing/lifts.ts';
 import { type PackedCrate, thingText } from '../../packing/packing-list.ts';
 import type { Packing } from '../../packing/packing-of.ts';
 import type { VisitTool } from '../../packing/visit-tools.ts';
-import { handwritten, readEntry } from '../../quantity/index.ts';
+import { readEntry } from '../../quantity/index.ts';
 import { utilityName } from '../../text/words/utility-name.ts';
+import { asWritten } from '../as-written.ts';
 import { askedText, figureText, hasText, utilityVerdictText } from '../finding-texts.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
@@ -180,7 +181,7 @@ const factsOf = ({ crate, added }: PackedCrate, mark: Marks, paper: PaperWords):
   ];
   return facts.map(([key, text, working = []]) => ({
     name: say(`packing.fact.${key}`),
-    text: handwritten(text ?? ''),
+    text: asWritten(text ?? '', paper),
     mark: working,
   }));
 };

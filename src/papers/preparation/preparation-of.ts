@@ -1,7 +1,7 @@
 import type { Assessment, Finding, FloorAssessment, Remedy } from '../../floor/assessment.ts';
 import { barShape } from '../../floor/bar-shape.ts';
 import { openQuestions } from '../../floor/questions/index.ts';
-import type { Utility } from '../../floor/utilities/utility-finding.ts';
+import type { Utility, UtilityFinding } from '../../floor/utilities/utility-finding.ts';
 import { readEntry } from '../../quantity/read-entry.ts';
 import { utilityName } from '../../text/words/utility-name.ts';
 import {
@@ -57,6 +57,24 @@ const tieInOf = (tag: string | undefined, otherwise: string, { book, say }: Pape
   };
 };
 
+/** Whom a row is of and what it is: what a section asks of the building stands under its name, else under the tie-in point. */
+const placeOf = (
+  finding: UtilityFinding,
+  floor: FloorAssessment,
+  paper: PaperWords,
+): Pick<PreparationRow, 'tieIn' | 'what'> => {
+  const section = paper.book.line?.sections?.find(({ tag }) => tag === finding.of);
+  return section === undefined || finding.tieIn !== undefined
+    ? {
+        tieIn: tieInOf(finding.tieIn, paper.say(`utility.${finding.utility}`), paper),
+        what: findingName(finding.id, floor, paper),
+      }
+    : {
+        tieIn: { tag: section.tag, name: section.name ?? '' },
+        what: utilityName(paper.say, `utility.question.${finding.question}`),
+      };
+};
+
 const marksOf = (finding: AnyFinding, paper: PaperWords): readonly string[] => {
   const assumed = [...new Set([...finding.demand.assumed, ...finding.have.assumed])].map(paper.place);
   const refused = [...new Set((finding.refusals ?? []).flatMap(({ places }) => places))].map(paper.place);
@@ -68,8 +86,7 @@ const marksOf = (finding: AnyFinding, paper: PaperWords): readonly string[] => {
 
 const rowOf = (
   finding: AnyFinding,
-  what: string,
-  tieIn: PreparationRow['tieIn'],
+  place: Pick<PreparationRow, 'tieIn' | 'what'>,
   fix: string | undefined,
   mark: (working: number | undefined) => Marks,
   paper: PaperWords,
@@ -78,8 +95,7 @@ const rowOf = (
   const margin = marginText(finding, paper);
   const drawn = demand.value !== undefined && demand.value > 0 && demand.kind !== 'temperature';
   return {
-    tieIn,
-    what,
+    ...place,
     demand: askedText(finding, paper),
     has: hasText(finding, paper),
     demandMark: mark(demand.working),
@@ -152,8 +168,7 @@ export const preparationOf = (
           .map((finding) =>
             rowOf(
               finding,
-              paper.name(finding.id),
-              tieInOf(product, say('preparation.product'), paper),
+              { what: paper.name(finding.id), tieIn: tieInOf(product, say('preparation.product'), paper) },
               fixOf(finding, floorTag, assessment.floors, remedies, paper),
               mark,
               paper,
@@ -165,8 +180,7 @@ export const preparationOf = (
       .map((finding) =>
         rowOf(
           finding,
-          findingName(finding.id, floor, paper),
-          tieInOf(finding.tieIn, say(`utility.${finding.utility}`), paper),
+          placeOf(finding, floor, paper),
           fixOf(finding, floorTag, assessment.floors, remedies, paper),
           mark,
           paper,

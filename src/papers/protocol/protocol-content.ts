@@ -11,6 +11,7 @@ import {
   stages,
 } from '../../proof/index.ts';
 import { handwritten, type Kind } from '../../quantity/index.ts';
+import { asWritten } from '../as-written.ts';
 import type { NamedHead } from '../named-heads.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
@@ -120,7 +121,7 @@ const readingsOf = ({ result }: JudgedResult, kind: Kind | undefined, paper: Pap
       ? []
       : [paper.say(result.seen ? 'protocol.asExpected' : 'protocol.notAsExpected')];
   const read = (result.readings ?? []).map((text) =>
-    kind === undefined ? handwritten(text) : typedText(text, kind, paper),
+    kind === undefined ? asWritten(text, paper) : typedText(text, kind, paper),
   );
   return [...seen, ...read].join(', ');
 };
@@ -154,6 +155,10 @@ const resultOf = (
   };
 };
 
+/** What was read of a condition: a quantity or a word of the book as it was typed, or whether it was so. */
+const claimText = (told: string, paper: PaperWords): string =>
+  paper.sayOr(`protocol.claim.${told.trim().toLowerCase()}`, asWritten(told, paper));
+
 const checkOf = (
   one: ProvedCheck,
   sentences: CheckSentences,
@@ -182,7 +187,7 @@ const checkOf = (
       wanted,
       mark: made,
       broken: held?.held === false,
-      ...(told === undefined ? {} : { read: told }),
+      ...(told === undefined ? {} : { read: claimText(told, paper) }),
     };
   };
   const result = resultOf(one, sentences.why(one), paper);

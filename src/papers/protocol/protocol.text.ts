@@ -25,6 +25,8 @@ export const protocolText: Bundle = {
     'protocol.remark': 'remark',
     'protocol.point.hold': 'hold point',
     'protocol.point.witness': 'witness point',
+    'protocol.claim.yes': 'yes',
+    'protocol.claim.no': 'no',
     'protocol.told': '{by}, {at}',
     'protocol.told.with': 'with {instrument}',
     'protocol.told.witness': 'in the presence of {witness}',

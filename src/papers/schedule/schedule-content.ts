@@ -19,6 +19,7 @@ import {
 } from '../../joins/index.ts';
 import { type BookQuantity, readEntry } from '../../quantity/index.ts';
 import type { Envelope } from '../../record/envelope.ts';
+import { asWritten } from '../as-written.ts';
 import { type PaperHead, type PaperOptions, paperHead, subtitleOf } from '../paper-head.ts';
 import type { PaperWords } from '../paper-words.ts';
 import { type PicturesAtHand, pictureParts, type ScheduledPicture } from './picture-parts.ts';
@@ -85,9 +86,9 @@ export interface ScheduleAsked {
 /** Joins beyond this many are counted: a line that nobody reads tells nothing. */
 const mostNamed = 6;
 
-const sizeText = ({ from, to }: LaidJoin): string => {
-  const one = endMark(from);
-  const other = endMark(to);
+const sizeText = ({ from, to }: LaidJoin, paper: PaperWords): string => {
+  const one = asWritten(endMark(from), paper);
+  const other = asWritten(endMark(to), paper);
   return one === other || other === '' ? one : `${one} / ${other}`;
 };
 
@@ -106,13 +107,15 @@ const open: Done = { is: 'open', text: '' };
 /** How a join stands in its two columns. */
 const doneOf = (
   state: JoinState | undefined,
-  { say }: PaperWords,
+  paper: PaperWords,
 ): { readonly made: Done; readonly tested: Done } => {
   if (state === undefined || state.state === 'parted') return { made: open, tested: open };
-  const reading = state.last.flatMap(({ reading: one }) => one ?? []).join('; ');
+  const reading = state.last
+    .flatMap(({ reading: one }) => (one === undefined ? [] : [asWritten(one, paper)]))
+    .join('; ');
   if (state.conflict || state.state === 'trouble') {
     const is = state.conflict ? 'conflict' : 'trouble';
-    return { made: open, tested: { is, text: say(`joins.state.${is}`) } };
+    return { made: open, tested: { is, text: paper.say(`joins.state.${is}`) } };
   }
   const made: Done = { is: 'done', text: '' };
   return { made, tested: state.state === 'tested' ? { is: 'done', text: reading } : open };
@@ -199,7 +202,7 @@ export const scheduleContent = (
     code: codes.get(join.tag) ?? '',
     mark: join.label ?? join.tag,
     what: whatText(join),
-    size: sizeText(join),
+    size: sizeText(join, paper),
     from: endText(join.from, paper.say),
     to: endText(join.to, paper.say),
     cable: [join.cable, join.core].filter(Boolean).join('.'),

@@ -175,7 +175,7 @@ describe('the connection schedule', () => {
   it('says of each join and box what the records say', async () => {
     const { text } = await readPdf(print(recorded));
     const plain = text.replace(/\s+/g, ' ');
-    expect(plain).toMatch(/frame bond.*made.*tested 0\.03 ohm/);
+    expect(plain).toMatch(/frame bond.*made.*tested 0\.03 Ω/);
     expect(plain).toMatch(/2WA-53P.*?trouble !/);
     expect(plain).toMatch(/recorded differently by two !/);
     expect(plain).toMatch(/By the records \+JB2 still lacks: fault of the list 2/);
