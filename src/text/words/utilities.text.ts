@@ -352,6 +352,8 @@ const notes: Readonly<Record<string, string>> = {
     'The lines do not stand evenly to earth: filters of inverters and devices rated for the voltage to earth may not suit it.',
   EARTHING_DRIVE_LEAKAGE:
     'Inverters leak to earth, and on this earthing a residual-current device must stand for it: its kind and its setting have to suit inverters.',
+  EARTHING_DRIVE_DEVICE:
+    'Inverters leak to earth and may carry direct current in a fault: the residual-current device before them trips at 30 mA, or goes blind (memory). Type B or a higher setting is for the local rule: ask the electrician for both in writing.',
   MATERIAL_NO_HEAT: 'The specific heat of {material} is not held here: ask whoever makes the bottle.',
   BATH_LOSES_LITTLE:
     'The bath is cooler than 32 °C, where the table of open baths begins; what it loses is left out.',

@@ -110,5 +110,8 @@ export const faultByPoints = (c: Calculation): Known | undefined => {
     conduit: { value: conduit.value === 'steel' ? 'steel' : 'not-magnetic', from: conduit.from },
     parallel: c.plain(`${path}/feeder/parallel`, 1)!,
   })?.current;
-  return stepped(c) ? behindStep(c, { current })?.arithmetic : current;
+  if (!stepped(c)) return current;
+  // at one angle impedances add as numbers, which is this method
+  const ratio = c.numberOr(`${path}/stepTransformer/reactanceRatio`, 'ratio', usualReactanceRatio);
+  return behindStep(c, { current, ratio })?.arithmetic;
 };

@@ -48,7 +48,13 @@ const earthingAnswer = (c: Calculation): Answer => {
   const drives = (c.book.line?.drives ?? []).some((drive) => drive.inverter === true);
   const even = evenToEarth.includes(arrangement);
   if (!even) c.note('EARTHING_UNEVEN');
-  if (drives && arrangement === 'tt') c.note('EARTHING_DRIVE_LEAKAGE');
+  if (drives) {
+    const device = `${c.floorPath}/power/protection/residualCurrent`;
+    if (c.number(device, 'current') !== undefined) c.note('EARTHING_DRIVE_DEVICE');
+    else if (arrangement === 'tt') c.note('EARTHING_DRIVE_LEAKAGE');
+    // taken as none, and asked for
+    else c.assume(device);
+  }
   return { verdict: even ? 'carries' : 'short', said: { have } };
 };
 
