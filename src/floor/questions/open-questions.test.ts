@@ -234,6 +234,19 @@ describe('the open questions of a floor', () => {
     expect(unit(without('/floors/1/supply/run/0/bore'), '/floors/1/supply/run/0/bore')).toBe('mm');
   });
 
+  it('ask what a pipe is made of where nobody says it, since what trials foretell hangs on that', () => {
+    const of = (book: Book, floor?: string) =>
+      asked(book, floor)
+        .filter(({ path }) => path.includes('/supply/run/') && path.endsWith('/material'))
+        .map(({ path, why, takes, who }) => ({ path, why, takes, who }));
+    expect(of(demo)).toEqual([]);
+    expect(of(demo, 'OXBOW')).toEqual([
+      { path: '/floors/0/supply/run/1/material', why: 'assumed', takes: 'choice', who: 'site' },
+    ]);
+    const at = '/floors/1/supply/run/0/material';
+    expect(of(without(at))).toEqual([{ path: at, why: 'assumed', takes: 'choice', who: 'site' }]);
+  });
+
   it('do not ask for the tank of a town main', () => {
     const paths = asked(gravity, 'OXBOW').map(({ path }) => path);
     expect(paths.length).toBeGreaterThan(0);

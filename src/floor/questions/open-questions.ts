@@ -3,6 +3,7 @@ import { type Book, kindAt, valueAt } from '../../book/index.ts';
 import { placeAt } from '../../book/place-at.ts';
 import { readEntry } from '../../quantity/read-entry.ts';
 import type { Assessment, FloorAssessment } from '../assessment.ts';
+import { unsaidPipes } from '../fill/unsaid-pipes.ts';
 import type { Figure } from '../finding.ts';
 import type { AnyFinding, Refusal, Utility } from '../utilities/utility-finding.ts';
 import { answerablePlaces, type Takes, takenAt } from './answerable-places.ts';
@@ -101,7 +102,8 @@ export const openQuestions = (
 ): readonly OpenQuestion[] => {
   const floor = assessment.floors.find((one) => one.floor === floorTag);
   if (floor === undefined) return [];
-  const floorPath = `/floors/${(book.floors ?? []).findIndex(({ tag }) => tag === floorTag)}/`;
+  const number = (book.floors ?? []).findIndex(({ tag }) => tag === floorTag);
+  const floorPath = `/floors/${number}/`;
   const { places, at } = gathering();
   const findings: readonly AnyFinding[] = [...floor.findings, ...floor.utilities.findings];
   const assumed = (figure: Figure, utility: Utility | undefined): void => {
@@ -136,6 +138,8 @@ export const openQuestions = (
     }
     assumed(figure, utility);
   }
+  // no finding hangs on it: what trials foretell does, and they are no part of an assessment
+  for (const pipe of unsaidPipes(book, number)) at(`${pipe}/material`, 'assumed', undefined);
   return [...places]
     .map(([path, { settles, share, why, findings: waiting, figures, utility }]): OpenQuestion => {
       const kind = kindAt(path);
