@@ -55,7 +55,10 @@ const answerSchema = z.strictObject({
     .describe('Present where runs were recorded with their stops'),
   missing: paths.describe('Places of the book whose absence makes the bottles of a shift unknown'),
   assumed: paths,
-  unfollowed: z.array(z.string()).describe('Hold rules that a shift does not follow'),
+  unfollowed: z.array(z.string()).describe('Hold rules that are not followed'),
+  notInRate: z
+    .array(z.string())
+    .describe('Hold rules that the shift follows and the running rate does not know'),
   problems: z.array(problemSchema).describe('Why the line cannot be run'),
   shifts: number.int().optional().describe('Shifts that were run'),
   good: shownSchema.optional().describe('Good bottles of a shift; absent is unknown'),
@@ -254,6 +257,7 @@ const answerDocument = (answer: ShiftAnswer): z.infer<typeof answerSchema> => {
     missing: [...bound.missing],
     assumed: [...bound.assumed],
     unfollowed: [...bound.unfollowed],
+    notInRate: [...bound.notInRate],
     problems: bound.problems.map((problem) => problemDocument(problem)),
     minutes: answer.minutes.map((row) => ({ ...row })),
     stations: (figures?.stations ?? []).map(({ station, states, waiting }) => ({

@@ -324,6 +324,9 @@ const answerText = (
     ...(bound.unfollowed.length === 0
       ? []
       : [`  ${words.say('shift.unfollowed', { rules: bound.unfollowed.map(say.name).join('; ') })}`]),
+    ...(bound.notInRate.length === 0
+      ? []
+      : [`  ${words.say('shift.notInRate', { rules: bound.notInRate.map(say.name).join('; ') })}`]),
     ...(bound.assumed.length === 0
       ? []
       : [`  ${words.say('shift.assumed', { places: bound.assumed.map(say.place).join('; ') })}`]),

@@ -37,7 +37,8 @@ export const shiftText: Bundle = {
     'shift.stops.declared': 'stops as declared',
     'shift.stops.logged': 'stops from a log',
     'shift.unfollowed':
-      'not followed in these figures, since a shift knows the washer that waits for the fill alone: hold rules {rules}',
+      'not followed in these figures, since they know washer, fill station and heads that wait for what is behind them alone: hold rules {rules}',
+    'shift.notInRate': 'in the shift, but not in the running rate: hold rules {rules}',
     'shift.stops.partly':
       'stops partly as logged in {n, plural, one {one run} other {# runs}} of {hours}, the others as declared',
     'shift.log.cause':

@@ -2,6 +2,7 @@ import type { LineTimes, WayPiece } from '../line/line-times.ts';
 import { indexPeriod } from '../sheets/rate/index-period.ts';
 import type { BookReader } from './book-reader.ts';
 import { driveStretch } from './drive-stretch.ts';
+import { holdRulesOf } from './hold-rules-of.ts';
 import { stationOf } from './station-of.ts';
 import { delayPlace, type IndexDelay, indexDelay } from './utilities/air/index-delay.ts';
 import type { Where } from './utilities/inquiry.ts';
@@ -99,11 +100,16 @@ export const readLineTimes = (reader: BookReader, where: Where): FloorTimes => {
       takeOffTimes = { station: takeOff.station.tag, rate, room };
     } else reader.assume(`${takeOff.path}/rate`);
   }
-  const washerTag = washer?.station.tag;
-  const fillTag = fill?.station.tag;
-  const holds = (book.line?.holdRules ?? [])
-    .filter((rule) => rule.holds === washerTag && rule.while === fillTag)
-    .map((rule) => ({ rule: rule.tag, until: rule.until ?? 'release' }) as const);
+  const are = {
+    washer: washerTimes !== undefined,
+    fill: fill !== undefined,
+    closing: closingTimes !== undefined,
+    takeOff: takeOffTimes !== undefined,
+  };
+  // a station of whose time nothing is known holds nothing
+  const holds = holdRulesOf(book).holds.filter(
+    ({ holds: held = 'washer', by = 'fill' }) => are[held] && are[by],
+  );
   return {
     stretch,
     delay,

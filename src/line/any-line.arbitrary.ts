@@ -40,7 +40,7 @@ export interface LineShape {
 }
 
 /** What is held lies before what holds. */
-const anyHold = fc.constantFrom<readonly Omit<HoldRule, 'rule'>[]>(
+const anyHold = fc.constantFrom<Omit<HoldRule, 'rule'>>(
   { until: 'fill end' },
   { until: 'release' },
   { by: 'closing', until: 'release' },

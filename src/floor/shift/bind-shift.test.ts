@@ -102,6 +102,56 @@ describe('a floor as a line for a shift', () => {
   });
 });
 
+describe('rows of the cause-and-effect table between other stations', () => {
+  const row = (on: string, state: string, held: string, rest: object = {}) => [
+    { tag: 'IL1', causes: [{ on, state, ...rest }], effects: [{ on: held, effect: 'waits' }] },
+  ];
+  const boundBy = (value: object) => bindShift(patched({ path: '/line/interlocks', value }), larkmoor);
+  const [rule] = ['IL1'];
+
+  it('hold by what lies behind: full, blocked, stopped, at work', () => {
+    const ofRow = (...of: Parameters<typeof row>) =>
+      boundBy(row(...of)).line!.holds.filter((hold) => hold.rule === rule);
+    expect(ofRow('+TAKE', 'full', '-M1')).toEqual([{ rule, by: 'takeOff', until: 'room' }]);
+    expect(ofRow('+CAP', 'Blocked', '+WASH')).toEqual([{ rule, by: 'closing', until: 'way out' }]);
+    expect(ofRow('+CAP', 'stopped', '+FILL')).toEqual([
+      { rule, holds: 'fill', by: 'closing', until: 'running' },
+    ]);
+    expect(ofRow('+TAKE', 'busy', '+CAP')).toEqual([
+      { rule, holds: 'closing', by: 'takeOff', until: 'release' },
+    ]);
+  });
+
+  it('are named where they are not followed, or where the running rate does not know them', () => {
+    expect(boundBy(row('+WASH', 'running', '+FILL')).unfollowed).toEqual([rule]);
+    expect(boundBy(row('+FILL', 'filling', '+WASH', { for: '3 s' })).unfollowed).toEqual([rule]);
+    expect(boundBy(row('+FILL', 'dreaming', '+WASH')).unfollowed).toEqual([rule]);
+    expect(boundBy(row('+LOAD', 'empty', '+FILL')).unfollowed).toEqual([rule]);
+    expect(boundBy(row('+TAKE', 'full', '-M1'))).toMatchObject({ unfollowed: [], notInRate: [rule] });
+    // a lamp holds no bottle
+    expect(boundBy(row('+CAP', 'stopped', '-B21')).unfollowed).toEqual([]);
+  });
+
+  it('let a set wait for the heads in the exact period too', () => {
+    const free = boundBy([]);
+    const held = boundBy(row('+CAP', 'running', '+WASH'));
+    expect(held.period!).toBeGreaterThan(free.period!);
+    expect(held.line!.holds).toContainEqual({ rule, by: 'closing', until: 'release' });
+  });
+
+  it('never let the line go on where a station waits while what it feeds is empty', () => {
+    const { line, problems } = boundBy(row('+FILL', 'empty', '-M1'));
+    expect(line).toBeUndefined();
+    expect(problems).toEqual([
+      {
+        code: 'SHIFT_HOLD_EMPTY',
+        path: '/line/interlocks/0',
+        parts: { rule, station: '+WASH', by: '+FILL' },
+      },
+    ]);
+  });
+});
+
 describe('a line that can not run', () => {
   const codes = (...patches: readonly Patch[]): readonly string[] =>
     bindShift(patched(...patches), larkmoor).problems.map(({ code }) => code);

@@ -5,6 +5,7 @@ import type { LineSolution } from '../../line/solve-line.ts';
 import { bookReader } from '../book-reader.ts';
 import { holdOf } from '../cycle-chart.ts';
 import type { Figure } from '../finding.ts';
+import { holdRulesOf } from '../hold-rules-of.ts';
 import { judgeFloor } from '../judge-floor.ts';
 import { type FloorSolution, solveFloor } from '../solve-floor.ts';
 import type { BoundShift, NextLoop, StepWorth } from './bound-shift.ts';
@@ -76,17 +77,6 @@ const stopsFrom = (
     : 'declared';
 };
 
-/** Rules that neither the exact cycle nor a shift knows to follow; those that wait in a circle are told as problems. */
-const unfollowedIn = (book: Book): readonly string[] => {
-  const stations = book.line?.stations ?? [];
-  const [washer, fill] = (['washer', 'fill'] as const).map(
-    (kind) => stations.find((station) => station.kind === kind)?.tag,
-  );
-  return (book.line?.holdRules ?? []).flatMap((rule) =>
-    rule.holds === washer && rule.while === fill ? [] : [rule.tag],
-  );
-};
-
 const cantRun = (book: Book, line: ShiftLine, { stuck, deadlock, ...solved }: FloorSolution) => {
   const ofBook = shiftProblemsOf(book);
   if (stuck !== undefined) {
@@ -140,6 +130,7 @@ export const bindShift = (
   const { line, log } = loggedLine(book, asDeclared, here, confidence);
   const efficiency = inputs.ratePath.replace(/\/rate$/, '/efficiency');
   const agreedEfficiency = own.number(efficiency, 'ratio');
+  const rules = holdRulesOf(book);
   const rateKnown = solution.line !== undefined;
   const problems = cantRun(book, line, solution);
   const { missing } = own.account;
@@ -168,7 +159,10 @@ export const bindShift = (
       ]),
     ],
     problems,
-    unfollowed: unfollowedIn(book),
+    unfollowed: rules.unfollowed,
+    notInRate: rules.holds
+      .filter(({ until }) => until === 'room' || until === 'way out')
+      .map(({ rule }) => rule),
     worth: solution.line === undefined ? [] : worthOf(solution.line),
     ...(runs ? { line } : {}),
     ...(solution.line === undefined ? {} : paceOf(solution.line)),

@@ -59,8 +59,9 @@ export interface BoundShift {
   /** Places of the book that bottles a shift want, and those for which something was taken. */
   readonly missing: readonly string[];
   readonly assumed: readonly string[];
-  /** Tags of hold rules that a shift does not follow: it knows the washer that waits for the fill alone. */
+  /** Tags of hold rules that are not followed, and of those that a shift follows and the running rate does not know. */
   readonly unfollowed: readonly string[];
+  readonly notInRate: readonly string[];
   /** Why the line can't run, all at once. */
   readonly problems: readonly Problem[];
   readonly hold?: Hold;

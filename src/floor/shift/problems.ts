@@ -4,6 +4,8 @@ import type { Problem } from '../../quantity/problem.ts';
 export const floorShiftProblems = {
   /** Stations that wait for each other by their hold rules. */
   SHIFT_HOLDS_CIRCLE: ['rules', 'stations'],
+  /** A station that waits while what it feeds is empty. */
+  SHIFT_HOLD_EMPTY: ['rule', 'station', 'by'],
   /** A station after which none comes, and which is not the last. */
   SHIFT_ENDS_EARLY: ['station'],
   /** The line branches, and only one way is simulated. */

@@ -1,7 +1,7 @@
 import type { Book, Station } from '../../book/index.ts';
 import type { Source } from '../../hydraulics/system.ts';
 import type { LineTimes } from '../../line/line-times.ts';
-import type { HoldRule, ShiftLine, StopCause } from '../../line/shift/index.ts';
+import type { ShiftLine, StopCause } from '../../line/shift/index.ts';
 import type { BookReader } from '../book-reader.ts';
 import type { FloorInputs } from '../read-floor.ts';
 import type { FloorSolution } from '../solve-floor.ts';
@@ -29,19 +29,6 @@ const endless = Number.POSITIVE_INFINITY;
 
 const numberOf = (book: Book, kind: Station['kind']): number =>
   (book.line?.stations ?? []).findIndex((station) => station.kind === kind);
-
-/** Rows of the cause-and-effect table that let the washer wait for the fill station. */
-const heldByInterlock = (book: Book): readonly HoldRule[] => {
-  const washer = stationOf(book, 'washer')?.station;
-  const fill = stationOf(book, 'fill')?.station;
-  if (washer === undefined || fill === undefined) return [];
-  const held = [washer.tag, ...(washer.drive === undefined ? [] : [washer.drive])];
-  return (book.line?.interlocks ?? []).flatMap(({ tag, causes = [], effects = [] }): HoldRule[] => {
-    const cause = causes.find(({ on }) => on === fill.tag);
-    if (cause === undefined || !effects.some(({ on }) => held.includes(on))) return [];
-    return [{ rule: tag, until: cause.state === 'filling' ? 'fill end' : 'release' }];
-  });
-};
 
 const loadOf = ({ reader, stopsAt }: ShiftGround): ShiftLine['load'] => {
   const found = stationOf(reader.book, 'load');
@@ -195,7 +182,7 @@ export const shiftLineOf = (ground: ShiftGround): ShiftLine => {
     ...(fill === undefined ? {} : { fill }),
     ...(closing === undefined ? {} : { closing }),
     ...(takeOff === undefined ? {} : { takeOff }),
-    holds: [...times.holds, ...heldByInterlock(book)],
+    holds: times.holds,
     lineStops: lineStops(reader),
   };
 };

@@ -2,6 +2,7 @@ import { stationsBefore } from '../../book/flow-order.ts';
 import type { Book } from '../../book/index.ts';
 import { checkShift, type ShiftLine } from '../../line/shift/index.ts';
 import type { Problem } from '../../quantity/problem.ts';
+import { holdRulesOf } from '../hold-rules-of.ts';
 import { floorShiftProblem } from './problems.ts';
 
 /** Hold rules by which stations wait for each other in a circle. */
@@ -97,9 +98,20 @@ const bookPlace = (book: Book, path: string): string => {
 export const lineProblemsOf = (book: Book, line: ShiftLine): readonly Problem[] =>
   checkShift(line).map((problem) => ({ ...problem, path: bookPlace(book, problem.path) }));
 
+/** A station that waits while what it feeds is empty, as a line is at its start. */
+const emptied = (book: Book): readonly Problem[] =>
+  holdRulesOf(book).never.map((parts) =>
+    floorShiftProblem(
+      'SHIFT_HOLD_EMPTY',
+      `/line/interlocks/${(book.line?.interlocks ?? []).findIndex(({ tag }) => tag === parts.rule)}`,
+      { parts },
+    ),
+  );
+
 /** What keeps a line from running for a shift, as far as the book alone tells it; everything at once. */
 export const shiftProblemsOf = (book: Book): readonly Problem[] => [
   ...circles(book),
+  ...emptied(book),
   ...ways(book),
   ...rooms(book),
   ...chutes(book),

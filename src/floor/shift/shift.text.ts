@@ -5,6 +5,8 @@ export const floorShiftText: { readonly en: Readonly<Record<FloorShiftProblemCod
   en: {
     SHIFT_HOLDS_CIRCLE:
       '{path}: the hold rules {rules} let stations wait for each other, so none ever goes on: {stations}.',
+    SHIFT_HOLD_EMPTY:
+      '{path}: by {rule} {station} waits while {by} is empty, and {by} is empty until {station} lets bottles come: neither ever goes on.',
     SHIFT_ENDS_EARLY: '{path}: {station} has no way out: no station comes after it.',
     SHIFT_BRANCHES:
       '{path}: several stations come after {station}; a shift is worked out for one way through the line.',

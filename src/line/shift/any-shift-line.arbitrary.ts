@@ -38,7 +38,7 @@ const stopsOf = (station: string): fc.Arbitrary<StopCause[]> =>
 
 const chance = fc.oneof(fc.constant(0), fc.double({ min: 0, max: 0.2, noNaN: true }));
 
-const keeping = fc.constantFrom<readonly Omit<HoldRule, 'rule'>[]>(
+const keeping = fc.constantFrom<Omit<HoldRule, 'rule'>>(
   { until: 'running' },
   { by: 'closing', until: 'running' },
   { holds: 'fill', by: 'takeOff', until: 'running' },

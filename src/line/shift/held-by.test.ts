@@ -11,7 +11,7 @@ import type { ShiftLine } from './shift-line.ts';
 import { ShiftMachine } from './shift-machine.ts';
 import { shiftOfTimes } from './shift-of-times.ts';
 
-const keeping = fc.constantFrom<readonly Omit<HoldRule, 'rule'>[]>(
+const keeping = fc.constantFrom<Omit<HoldRule, 'rule'>>(
   { by: 'closing', until: 'room' },
   { by: 'takeOff', until: 'room' },
   { until: 'way out' },

@@ -86,11 +86,17 @@ const StopsFrom = ({
   );
 };
 
-const Unfollowed = ({ ground: { unfollowed } }: { readonly ground: BoundShift }): ReactElement | null => {
+const HoldRules = ({ ground: { unfollowed, notInRate } }: { readonly ground: BoundShift }): ReactElement => {
   const { say } = useWords();
   const nameOf = useNames();
-  return unfollowed.length === 0 ? null : (
-    <p className="small problem">{say('cycle.unfollowed', { rules: unfollowed.map(nameOf).join('; ') })}</p>
+  const named = (rules: readonly string[]): { readonly rules: string } => ({
+    rules: rules.map(nameOf).join('; '),
+  });
+  return (
+    <>
+      {unfollowed.length > 0 && <p className="small problem">{say('cycle.unfollowed', named(unfollowed))}</p>}
+      {notInRate.length > 0 && <p className="small problem">{say('cycle.notInRate', named(notInRate))}</p>}
+    </>
   );
 };
 
@@ -99,6 +105,6 @@ export const GroundLines = ({ ground }: { readonly ground: BoundShift }): ReactE
   <>
     <FillFrom ground={ground} />
     <StopsFrom ground={ground} />
-    <Unfollowed ground={ground} />
+    <HoldRules ground={ground} />
   </>
 );

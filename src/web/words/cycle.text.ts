@@ -36,7 +36,8 @@ export const cycleWords: Bundle = {
     'cycle.mean': 'mean of many shifts: {low} to {high} with {share}',
     'cycle.single': 'single shifts gave {low} to {high}',
     'cycle.unfollowed':
-      'Not followed in these figures, since a shift knows the washer that waits for the fill alone: hold rules {rules}',
+      'Not followed in these figures, since they know washer, fill station and heads that wait for what is behind them alone: hold rules {rules}',
+    'cycle.notInRate': 'In the shift, but not in the running rate: hold rules {rules}',
     'cycle.fill.here': 'Fill by {n, plural, one {one trial} other {# trials}} made here:',
     'cycle.fill.foretold': 'Fill foretold from {n, plural, one {one trial} other {# trials}} made at {from}:',
     'cycle.fill.set': 'the slowest lane takes {mean} s ({low} to {high})',
