@@ -48,6 +48,20 @@ describe('SHA-256', () => {
     expect(toHex(sha256(message))).toBe(digest);
   });
 
+  it('a chain of three texts, each hashed behind the hash before it: another program, FIPS 180-4 (computed)', () => {
+    const texts = ['{"n":1,"t":"start"}', '{"n":2,"t":"fill"}', '{"n":3,"t":"stop"}'];
+    let before = '0'.repeat(64);
+    const chain = texts.map((text) => {
+      before = toHex(sha256(fromHex(before), utf8(text)));
+      return before;
+    });
+    expect(chain).toEqual([
+      '0e0b89ddee4c69d144a2aecf8646c8e2a344f6607b425315eb2487cdd57cc07d',
+      '4f48cdd85fc7f87f44645110fd5aa11e599d64a0a30112ee2f8e095a07331757',
+      '0e605f850dc464f0ddac8da9f1094e20f58664a0aaeefd66076161628aa7f7b3',
+    ]);
+  });
+
   it('equals another implementation for every length up to four blocks', () => {
     for (let length = 0; length <= 256; length++) {
       const message = Uint8Array.from({ length }, (_, i) => (i * 151 + length) & 255);
