@@ -247,6 +247,13 @@ describe('the open questions of a floor', () => {
     expect(of(without(at))).toEqual([{ path: at, why: 'assumed', takes: 'choice', who: 'site' }]);
   });
 
+  it('ask nothing twice, once as a whole and once by its parts', () => {
+    for (const floor of ['OXBOW', 'LARKMOOR']) {
+      const paths = asked(demo, floor).map(({ path }) => path);
+      expect(paths.filter((path) => paths.some((each) => each.startsWith(`${path}/`)))).toEqual([]);
+    }
+  });
+
   it('do not ask for the tank of a town main', () => {
     const paths = asked(gravity, 'OXBOW').map(({ path }) => path);
     expect(paths.length).toBeGreaterThan(0);

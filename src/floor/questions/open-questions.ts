@@ -107,7 +107,9 @@ export const openQuestions = (
   const { places, at } = gathering();
   const findings: readonly AnyFinding[] = [...floor.findings, ...floor.utilities.findings];
   const assumed = (figure: Figure, utility: Utility | undefined): void => {
-    for (const path of figure.assumed) at(path, 'assumed', utility);
+    for (const path of figure.assumed) {
+      for (const each of answerablePlaces(book, path)) at(each, 'assumed', utility);
+    }
   };
   for (const finding of findings) {
     const { id, utility } = finding;
