@@ -20,6 +20,7 @@ export const fieldWords: Bundle = {
     'field.head': 'head',
     'field.flow': 'flow',
     'field.set': 'regulator set to',
+    'field.overload.set': 'overload relay set to',
     'field.volume': 'volume',
     'field.precharge': 'precharge',
     'field.cutIn': 'cut in at',
