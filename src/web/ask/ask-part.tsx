@@ -4,6 +4,7 @@ import type { FloorAssessment } from '../../floor/assessment.ts';
 import { openFigure } from '../commands/open-working.ts';
 import { floorClass } from '../floors/floor-class.ts';
 import { figureName } from '../floors/verdict-text.ts';
+import { CommaList } from '../shell/comma-list.tsx';
 import { usePage } from '../state/page-context.ts';
 import { assumedReadings, type FloorReading, floorReadings } from './next-readings.ts';
 import { findingNames, readingPlace, readingSentence } from './reading-text.ts';
@@ -28,18 +29,18 @@ const Reading = ({ book, floor, reading }: FloorProps & { readonly reading: Floo
           percent: words.percent(reading.share ?? 0),
           findings: '',
         })}
-        {reading.findings.map((id, i) => (
-          <span key={id}>
-            {i > 0 && ', '}
+        <CommaList>
+          {reading.findings.map((id) => (
             <button
+              key={id}
               type="button"
               className="link"
               onClick={() => openFigure(page, { floor: floor.floor, id })}
             >
               {figureName(words, id)}
             </button>
-          </span>
-        ))}
+          ))}
+        </CommaList>
       </span>
     </li>
   );

@@ -4,6 +4,7 @@ import { narrowingReadings } from '../ask/next-readings.ts';
 import { readingPlace, readingSentence } from '../ask/reading-text.ts';
 import { figureName, verdictText } from '../floors/verdict-text.ts';
 import { holdText } from '../line/hold-sentence.tsx';
+import { CommaList } from '../shell/comma-list.tsx';
 import { usePagePart, useWords } from '../state/page-context.ts';
 import type { FirstVerdict } from './answers-verdict.ts';
 
@@ -136,14 +137,13 @@ export const VerdictAside = ({ verdict, children }: VerdictAsideProps): ReactEle
         ) : (
           <p className="open">
             {say('first.open', { n: open.length })}{' '}
-            {open.map((id, i) => (
-              <span key={id}>
-                {i > 0 && ', '}
-                <button type="button" className="link" onClick={() => goTo(id)}>
+            <CommaList>
+              {open.map((id) => (
+                <button key={id} type="button" className="link" onClick={() => goTo(id)}>
                   {words.fieldName(id)}
                 </button>
-              </span>
-            ))}
+              ))}
+            </CommaList>
           </p>
         )}
         {alsoShort.length > 0 && (

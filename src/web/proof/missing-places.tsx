@@ -1,4 +1,5 @@
 import type { ReactElement } from 'react';
+import { CommaList } from '../shell/comma-list.tsx';
 import { GoLink } from '../shell/go-link.tsx';
 import { bookPageAddress } from '../shell/route.ts';
 import { usePagePart, useWords } from '../state/page-context.ts';
@@ -14,12 +15,13 @@ export const MissingPlaces = ({ paths }: { readonly paths: readonly string[] }):
   return (
     <>
       {words.say('proving.row.missing')}{' '}
-      {[...new Set(paths)].map((path, i) => (
-        <span key={path}>
-          {i > 0 && ', '}
-          <GoLink to={bookPageAddress(id, partOf(path))}>{words.placeName(book, path)}</GoLink>
-        </span>
-      ))}
+      <CommaList>
+        {[...new Set(paths)].map((path) => (
+          <GoLink key={path} to={bookPageAddress(id, partOf(path))}>
+            {words.placeName(book, path)}
+          </GoLink>
+        ))}
+      </CommaList>
     </>
   );
 };

@@ -1,5 +1,6 @@
 import type { ReactElement } from 'react';
 import type { CheckState } from '../../../proof/index.ts';
+import { CommaList } from '../../shell/comma-list.tsx';
 import { ScrollRegion } from '../../shell/scroll-region.tsx';
 import { useWords } from '../../state/page-context.ts';
 import { useProof } from '../with-proof.tsx';
@@ -105,12 +106,11 @@ export const ProgressPart = (): ReactElement => {
                       <CheckLink id={check} />
                     </th>
                     <td className="words">
-                      {by.slice(0, mostBy).map((id, i) => (
-                        <span key={id}>
-                          {i > 0 && ', '}
-                          <CheckLink id={id} />
-                        </span>
-                      ))}
+                      <CommaList>
+                        {by.slice(0, mostBy).map((id) => (
+                          <CheckLink key={id} id={id} />
+                        ))}
+                      </CommaList>
                       {by.length > mostBy && <> {say('open.blocked.more', { n: by.length - mostBy })}</>}
                     </td>
                   </tr>

@@ -1,6 +1,7 @@
 import type { ReactElement } from 'react';
 import type { ProvedCheck } from '../../../proof/index.ts';
 import { floorClass } from '../../floors/floor-class.ts';
+import { CommaList } from '../../shell/comma-list.tsx';
 import { GoLink } from '../../shell/go-link.tsx';
 import { proofAddress } from '../../shell/route.ts';
 import { usePagePart, useWords } from '../../state/page-context.ts';
@@ -64,17 +65,16 @@ export const RunHead = ({
       {blocked.length > 0 && (
         <p className="small run-blocked">
           {say('proving.run.blocked', { n: blocked.length })}{' '}
-          {blocked.slice(0, 3).map((other, i) => {
-            const found = named.get(other);
-            return (
-              <span key={other}>
-                {i > 0 && ', '}
-                <GoLink to={proofAddress(id, 'run', other)}>
+          <CommaList>
+            {blocked.slice(0, 3).map((other) => {
+              const found = named.get(other);
+              return (
+                <GoLink key={other} to={proofAddress(id, 'run', other)}>
                   {found === undefined ? other : says.name(found)}
                 </GoLink>
-              </span>
-            );
-          })}
+              );
+            })}
+          </CommaList>
           {blocked.length > 3 && ` ${say('proving.run.blocked.more', { n: blocked.length - 3 })}`}
         </p>
       )}
