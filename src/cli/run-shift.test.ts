@@ -154,7 +154,7 @@ describe('shift with what was recorded', () => {
 
   it('takes stops from runs, says so, and names what the book does not know', async () => {
     const { out } = await withFile(records(), ...few, '--brief');
-    expect(out).toContain('stops partly as logged in one run of 1 h, the others as declared');
+    expect(out).toContain('stops as declared and as logged in one run of 1 h, together');
     expect(out).toMatch(
       /logged: cap across in the chute STOP-CAP, one stop, every [\d.]+ min of work .*, 2 min each/,
     );

@@ -44,9 +44,14 @@ const answerSchema = z.strictObject({
           low: number,
           high: number,
           clear: number,
+          taken: z
+            .strictObject({ between: number, clear: number })
+            .describe('What the shift takes: what is declared counts as one stop'),
         }),
       ),
-      unseen: z.array(z.string()).describe('Causes that did not come in the runs: as declared'),
+      unseen: z
+        .array(z.string())
+        .describe('Causes that did not come in the runs: rarer by their hours than declared'),
       unknown: z
         .array(z.strictObject({ cause: z.string(), stops: number.int(), seconds: number }))
         .describe('Causes that the book does not name on this floor: left out'),

@@ -210,7 +210,7 @@ const fillLines = (say: Sayer, { bound }: ShiftAnswer): readonly string[] => {
 };
 
 const logLines = (say: Sayer, { bound: { log } }: ShiftAnswer): readonly string[] => [
-  ...(log?.causes ?? []).map(({ cause, stops, between, low, high, clear }) =>
+  ...(log?.causes ?? []).map(({ cause, stops, between, low, high, clear, taken }) =>
     words.say('shift.log.cause', {
       cause: say.name(cause),
       n: stops,
@@ -218,6 +218,8 @@ const logLines = (say: Sayer, { bound: { log } }: ShiftAnswer): readonly string[
       low: say.minutes(low),
       high: say.minutes(high),
       clear: say.minutes(clear),
+      taken: say.minutes(taken.between),
+      takenClear: say.minutes(taken.clear),
     }),
   ),
   ...(log === undefined || log.unseen.length === 0

@@ -40,10 +40,10 @@ export const shiftText: Bundle = {
       'not followed in these figures, since they know washer, fill station and heads that wait for what is behind them alone: hold rules {rules}',
     'shift.notInRate': 'in the shift, but not in the running rate: hold rules {rules}',
     'shift.stops.partly':
-      'stops partly as logged in {n, plural, one {one run} other {# runs}} of {hours}, the others as declared',
+      'stops as declared and as logged in {n, plural, one {one run} other {# runs}} of {hours}, together',
     'shift.log.cause':
-      'logged: {cause}, {n, plural, one {one stop} other {# stops}}, every {between} of work ({low} … {high}), {clear} each',
-    'shift.log.unseen': 'did not come in these runs, so as declared: {causes}',
+      'logged: {cause}, {n, plural, one {one stop} other {# stops}}, every {between} of work ({low} … {high}), {clear} each; with the declared one every {taken}, {takenClear} each',
+    'shift.log.unseen': 'did not come in these runs, so rarer by their hours than declared: {causes}',
     'shift.log.unknown':
       'left out, since the book names no such cause here: {cause}, {n, plural, one {one stop} other {# stops}}, {time}',
     'shift.fill.here':

@@ -20,7 +20,7 @@ const run = (stops?: LoggedRun['stops'], bottles = 900): LoggedRun => ({
 const bound = (...runs: LoggedRun[]) => bindShift(demoBook, larkmoor, undefined, { runs });
 
 describe('stops that were logged in runs', () => {
-  it('go before what is declared, worked by hand: 900 bottles under the head, three stops of 1, 2 and 3 min', () => {
+  it('weigh against one that is declared, by hand: 900 bottles under the head, three stops of 1, 2 and 3 min', () => {
     const { line, log, stops } = bound(
       run([stop('STOP-CAP', 5, 1), stop('cap across in the chute', 20, 2), stop(' stop-cap', 40, 3)]),
     );
@@ -28,26 +28,37 @@ describe('stops that were logged in runs', () => {
     const found = line!.closing!.stops!.find(({ cause }) => cause === 'STOP-CAP')!;
     // one head: it works the seconds of a bottle for each of 900
     expect(line!.closing!.heads).toBe(1);
-    expect(found.between).toBeCloseTo((900 * seconds) / 3, 9);
-    expect(found.clear).toBeCloseTo(120, 9);
+    expect(seconds).toBe(2.4);
     expect(log!.causes).toHaveLength(1);
+    const [met] = log!.causes;
+    expect(met!.between).toBeCloseTo(720, 9);
+    expect(met!.clear).toBeCloseTo(120, 9);
+    // one in 75 min that takes 1 min is declared: four in 6660 s, and 7 min to clear them
+    expect(found.between).toBeCloseTo(1665, 9);
+    expect(found.clear).toBeCloseTo(105, 9);
+    expect(met!.taken).toEqual({ between: found.between, clear: found.clear });
     // NIST/SEMATECH e-Handbook 8.4.5.1, table of factors for 95 %: 3 failures, time-censored, 0.3422 and 4.8491 (memory)
-    expect(log!.causes[0]!.low / found.between).toBeCloseTo(0.3422, 3);
-    expect(log!.causes[0]!.high / found.between).toBeCloseTo(4.8491, 3);
+    expect(met!.low / met!.between).toBeCloseTo(0.3422, 3);
+    expect(met!.high / met!.between).toBeCloseTo(4.8491, 3);
     expect(stops).toBe('partly');
     expect(log!.unseen).toContain('STOP-HOPPER');
   });
 
-  it('by the clock come in the time less their own: two of 5 min in 60 min are 25 min apart', () => {
+  it('by the clock come in the time less their own: two of 5 min in 60 min are 25 min apart, three in 230 with the declared one', () => {
     const { line } = bound(run([stop('-S2', 10, 5), stop('-S2', 40, 5)]));
     const guard = line!.lineStops.find(({ cause }) => cause === '-S2')!;
-    expect(guard.between).toBeCloseTo(1500, 9);
-    expect(guard.clear).toBeCloseTo(300, 9);
+    // declared: one in 3 h, and 90 s
+    expect(guard.between).toBeCloseTo((10_800 + 2 * 1500) / 3, 9);
+    expect(guard.clear).toBeCloseTo((90 + 600) / 3, 9);
+    // none in an hour: it takes the hour longer
+    const other = line!.lineStops.find(({ cause }) => cause === '-S1')!;
+    expect(other.between).toBeCloseTo(41 * 3600, 9);
+    expect(other.clear).toBeCloseTo(360, 9);
   });
 
   it('count as far as they lie in their run, and are left out by name where the book knows them not', () => {
     const { line, log } = bound(run([stop('-S2', 58, 10), stop('label roll', 1, 2)]));
-    expect(line!.lineStops.find(({ cause }) => cause === '-S2')!.clear).toBeCloseTo(120, 9);
+    expect(line!.lineStops.find(({ cause }) => cause === '-S2')!.clear).toBeCloseTo((90 + 120) / 2, 9);
     expect(log!.unknown).toEqual([{ cause: 'label roll', stops: 1, seconds: 120 }]);
   });
 

@@ -1,6 +1,7 @@
 import type { Book } from '../../book/index.ts';
 import { type LineStop, type ShiftLine, type StopCause, workPerBottle } from '../../line/shift/index.ts';
 import { meanTimeBetweenStops } from '../../sheets/rate/mean-time-between-stops.ts';
+import { learnt } from '../../statistics/event-rate.ts';
 import type { LoggedRun } from './shift-records.ts';
 
 /** A cause as a log of runs has it. */
@@ -9,11 +10,13 @@ export interface LoggedCause {
   readonly stops: number;
   /** s of work, or by the clock, in which they came. */
   readonly running: number;
-  /** Mean s between two, with the interval that holds it; and s to clear one. */
+  /** Mean s between two in these runs, with the interval that holds it; and s to clear one. */
   readonly between: number;
   readonly low: number;
   readonly high: number;
   readonly clear: number;
+  /** s that the shift takes, with what is declared. */
+  readonly taken: { readonly between: number; readonly clear: number };
 }
 
 /** What runs whose stops were written down say of what makes the line stand. */
@@ -22,11 +25,14 @@ export interface StopLog {
   /** s of them, stops and all. */
   readonly seconds: number;
   readonly causes: readonly LoggedCause[];
-  /** Tags of causes that did not come in these runs: they stay as declared. */
+  /** Tags of causes that did not come in these runs: these came free of them after what is declared. */
   readonly unseen: readonly string[];
   /** Causes of the log that the book does not name here, with their stops and s: they are left out. */
   readonly unknown: readonly { readonly cause: string; readonly stops: number; readonly seconds: number }[];
 }
+
+/** Stops as which a declared time counts. */
+const declaredStops = 1;
 
 type Stop = NonNullable<LoggedRun['stops']>[number];
 
@@ -60,15 +66,16 @@ const tagsOf = (book: Book): ReadonlyMap<string, string> => {
 };
 
 /**
- * The line with its stops as runs were logged, in the place of what the book declares.
+ * The line with its stops as runs were logged and as the book declares them, together.
  *
  * Method   of each cause the stops and the time that they took in all runs: between = running/stops, clear = time/stops.
  *          What counts while its station works came in the time that the station works for the bottles of the runs; what
- *          goes by the clock, in the time of the runs less its own stops
+ *          goes by the clock, in the time of the runs less its own stops. What is declared counts as one stop, after the
+ *          time and with the clearing that it names: the rate is (1 + stops)/(declared + running), also where none came
  * Symbols  confidence  of the interval of the time between, two-sided
  * Returns  the line as it was where no run of this floor and format was logged
- * Assumes  a cause that did not come is as declared: a log without it gives no mean
- * Source   `rate/mean-time-between-stops`
+ * Assumes  who declares a time knows it about as well as who met one stop
+ * Source   `learnt`, with the information of one observation; `rate/mean-time-between-stops`
  */
 export const loggedLine = (
   book: Book,
@@ -91,25 +98,35 @@ export const loggedLine = (
   }
   const causes: LoggedCause[] = [];
   const unseen = new Set<string>();
-  const taken = new Set<string>();
+  const told = new Set<string>();
   const asLogged = <S extends StopCause | LineStop>(stop: S, running: number): S => {
     const found = met.get(stop.cause);
+    const known = learnt(
+      { events: declaredStops, exposure: declaredStops * stop.between },
+      { events: found?.stops ?? 0, exposure: Math.max(0, running) },
+    );
+    const between = known.exposure / known.events;
     if (found === undefined || !(running > 0)) {
       unseen.add(stop.cause);
-      return stop;
+      return { ...stop, between };
     }
-    const clear = found.seconds > 0 ? found.seconds / found.stops : stop.clear;
+    const isTimed = found.seconds > 0;
+    const clear = isTimed ? found.seconds / found.stops : stop.clear;
+    const taken = {
+      between,
+      clear: isTimed ? (declaredStops * stop.clear + found.seconds) / known.events : stop.clear,
+    };
     const { mean, low, high } = meanTimeBetweenStops({
       running,
       stops: found.stops,
       endedBy: 'time',
       confidence,
     });
-    if (!taken.has(stop.cause)) {
-      causes.push({ cause: stop.cause, stops: found.stops, running, between: mean, low, high, clear });
+    if (!told.has(stop.cause)) {
+      causes.push({ cause: stop.cause, stops: found.stops, running, between: mean, low, high, clear, taken });
     }
-    taken.add(stop.cause);
-    return { ...stop, between: mean, clear };
+    told.add(stop.cause);
+    return { ...stop, ...taken };
   };
   const byClock = (cause: string): number => seconds - (met.get(cause)?.seconds ?? 0);
   const stopsOf = (stops: readonly StopCause[], work: number | undefined): readonly StopCause[] =>
@@ -147,7 +164,7 @@ export const loggedLine = (
       seconds,
       causes,
       unseen: [...unseen],
-      unknown: [...met].filter(([cause]) => !taken.has(cause)).map(([cause, sum]) => ({ cause, ...sum })),
+      unknown: [...met].filter(([cause]) => !told.has(cause)).map(([cause, sum]) => ({ cause, ...sum })),
     },
   };
 };

@@ -49,7 +49,7 @@ const StopsFrom = ({
         <details className="small">
           <summary>{say('cycle.log', { n: log.causes.length })}</summary>
           <ul>
-            {log.causes.map(({ cause, stops: n, running, between, low, high, clear }) => (
+            {log.causes.map(({ cause, stops: n, running, between, low, high, clear, taken }) => (
               <li key={cause}>
                 {nameOf(cause)}:{' '}
                 <GoLink
@@ -67,6 +67,11 @@ const StopsFrom = ({
                     clear: minutesText(words, clear),
                   })}
                 </GoLink>
+                {'; '}
+                {say('cycle.log.taken', {
+                  between: minutesText(words, taken.between),
+                  clear: minutesText(words, taken.clear),
+                })}
               </li>
             ))}
             {log.unseen.length > 0 && (

@@ -44,12 +44,13 @@ export const cycleWords: Bundle = {
     'cycle.stops.declared': 'stops as the book declares them',
     'cycle.stops.logged': 'stops as they were logged',
     'cycle.stops.partly':
-      'stops partly as logged in {n, plural, one {one run} other {# runs}} of {hours} h, the others as the book declares them',
+      'stops as the book declares them and as logged in {n, plural, one {one run} other {# runs}} of {hours} h, together',
     'cycle.stops.none': 'nothing is declared to make it stand',
     'cycle.log': '{n, plural, one {One cause} other {# causes}} as logged',
     'cycle.log.cause':
       '{n, plural, one {one stop} other {# stops}}, every {between} of work ({low} to {high}), {clear} each',
-    'cycle.log.unseen': 'Did not come in these runs, so as declared: {causes}',
+    'cycle.log.taken': 'with the declared one: every {between}, {clear} each',
+    'cycle.log.unseen': 'Did not come in these runs, so rarer by their hours than declared: {causes}',
     'cycle.log.unknown':
       'Left out, since the book names no such cause here: {cause}, {n, plural, one {one stop} other {# stops}}, {time}',
     'cycle.ranDry':
