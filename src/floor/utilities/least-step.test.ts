@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { type Book, type Patch, patchBook, readBook, tryPatches } from '../../book/index.ts';
-import { judged, stepsAt } from './testing/judged.ts';
+import { carrying, judged, stepsAt } from './testing/judged.ts';
 import { washBook } from './testing/wash-book.ts';
 
 const demo = readBook(readFileSync('src/book/demo/flagon-line.json', 'utf8'));
@@ -115,23 +115,22 @@ const series: readonly (readonly [finding: string, lever: string, book: Book, al
   ],
 ];
 
-const carriesWith = (book: Book, finding: string, patches: readonly Patch[]): boolean =>
-  judged(tryPatches(book, patches), finding).verdict === 'carries';
-
 describe('what would carry a utility', () => {
   it.each(cases)('%s by %s: the least that carries is what the hand gives', (finding, id, book, answer) => {
-    expect(carriesWith(book, finding, [])).toBe(false);
+    const carries = carrying(book, finding);
+    expect(carries([])).toBe(false);
     const steps = stepsAt(book, finding, id);
-    const first = steps.findIndex(({ patches }) => carriesWith(book, finding, patches));
+    const first = steps.findIndex(({ patches }) => carries(patches));
     expect(steps[first]?.text).toBe(answer);
-    if (first > 0) expect(carriesWith(book, finding, steps[first - 1]!.patches)).toBe(false);
+    if (first > 0) expect(carries(steps[first - 1]!.patches)).toBe(false);
   });
   it.each(series)(
     '%s by %s: the answer carries, and the next smaller that can be had does not',
     (finding, id, book, all) => {
-      expect(carriesWith(book, finding, [])).toBe(false);
+      const carries = carrying(book, finding);
+      expect(carries([])).toBe(false);
       const steps = stepsAt(book, finding, id);
-      const first = steps.findIndex(({ patches }) => carriesWith(book, finding, patches));
+      const first = steps.findIndex(({ patches }) => carries(patches));
       expect(first).toBeGreaterThan(0);
       expect(all.indexOf(steps[first]!.text)).toBe(all.indexOf(steps[first - 1]!.text) + 1);
       expect(all).toContain(steps[first - 1]!.text);
@@ -141,11 +140,12 @@ describe('what would carry a utility', () => {
     const book = far('480 V');
     const conductors = stepsAt(book, 'supplyVoltage', 'feederSize');
     expect(conductors.length).toBeGreaterThan(3);
-    expect(conductors.some(({ patches }) => carriesWith(book, 'supplyVoltage', patches))).toBe(false);
+    expect(conductors.some(({ patches }) => carrying(book, 'supplyVoltage')(patches))).toBe(false);
     const { patches } = stepsAt(book, 'supplyVoltage', 'stepTransformer')[0]!;
     expect(patchBook(book, patches).ok).toBe(true);
     const smaller: Patch = on('power/stepTransformer/rating', '25 kVA');
-    expect(carriesWith(book, 'stepTransformer', patches)).toBe(true);
-    expect(carriesWith(book, 'stepTransformer', [...patches, smaller])).toBe(false);
+    const verdict = (all: readonly Patch[]) => judged(tryPatches(book, all), 'stepTransformer').verdict;
+    expect(verdict(patches)).toBe('carries');
+    expect(verdict([...patches, smaller])).toBe('short');
   });
 });

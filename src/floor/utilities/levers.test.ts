@@ -7,7 +7,7 @@ import { makeCalculation } from './calculation.ts';
 import { inquiryOf } from './inquiry.ts';
 import { needId } from './need.ts';
 import { needsOf } from './needs-of.ts';
-import { judged } from './testing/judged.ts';
+import { carrying } from './testing/judged.ts';
 import { washBook } from './testing/wash-book.ts';
 
 const where = { floor: 0, formatPath: '/line/formats/0' } as const;
@@ -15,9 +15,12 @@ const measured = (value: string) => ({ value, standing: 'measured' });
 const room = (field: string, value: unknown): Patch => ({ path: `/floors/0/room/${field}`, value });
 const route = (...pieces: readonly object[]): Patch => room('route', pieces);
 
-/** By the whole assessment, not by the question alone. */
-const verdictOf = (book: Book, finding: string) =>
-  assessBook(book).floors[0]!.utilities.findings.find((each) => each.id === finding)?.verdict;
+/** By the assessment of the book, not by the question alone; its trade answers there as all trades together do. */
+const verdictOf = (book: Book, finding: string) => {
+  const need = needsOf(book, 0).find((each) => needId(each) === finding)!;
+  const { findings } = assessBook(book).floors[0]!.utilities.of(need.utility);
+  return findings.find((each) => each.id === finding)?.verdict;
+};
 
 const leversOf = (book: Book, finding: string) => {
   const need = needsOf(book, 0).find((each) => needId(each) === finding)!;
@@ -139,9 +142,8 @@ describe('what would carry a utility', () => {
           expect(verdictOf(book, finding)).toBe('short');
           const lever = leversOf(book, finding).find((each) => each.id === id)!;
           const steps = lever.steps();
-          const first = steps.findIndex(
-            ({ patches }) => judged(tryPatches(book, patches), finding).verdict === 'carries',
-          );
+          const carries = carrying(book, finding);
+          const first = steps.findIndex(({ patches }) => carries(patches));
           expect(first).toBeGreaterThanOrEqual(0);
           expect(verdictOf(tryPatches(book, steps[first]!.patches), finding)).toBe('carries');
           if (first > 0) {

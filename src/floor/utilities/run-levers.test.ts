@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { type Book, type Patch, readBook, tryPatches } from '../../book/index.ts';
+import { type Book, readBook, tryPatches } from '../../book/index.ts';
 import { bookReader } from '../book-reader.ts';
 import { makeCalculation } from './calculation.ts';
 import { inquiryOf } from './inquiry.ts';
 import { needId } from './need.ts';
 import { needsOf } from './needs-of.ts';
-import { judged } from './testing/judged.ts';
+import { carrying } from './testing/judged.ts';
 
 const demo = readBook(readFileSync('src/book/demo/flagon-line.json', 'utf8'));
 if (!demo.ok) throw new Error('the demo book does not read');
@@ -31,8 +31,7 @@ const runs: readonly (readonly [finding: string, book: Book])[] = [
 it.each(runs)(
   '%s: where no piece alone would do, the whole run of a size does, the least that does',
   (finding, book) => {
-    const carries = (patches: readonly Patch[]) =>
-      judged(tryPatches(book, patches), finding).verdict === 'carries';
+    const carries = carrying(book, finding);
     const levers = leversOf(book, finding);
     const pieces = levers.filter(({ path }) => /\/run\/\d+\//.test(path));
     const alone = pieces.filter(({ id }) => id !== 'runBore');

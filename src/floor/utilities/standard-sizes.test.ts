@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { type Patch, readBook, tryPatches } from '../../book/index.ts';
-import { judged, stepsAt } from './testing/judged.ts';
+import { carrying, stepsAt } from './testing/judged.ts';
 
 const demo = readBook(readFileSync('src/book/demo/flagon-line.json', 'utf8'));
 if (!demo.ok) throw new Error('the demo book does not read');
@@ -80,8 +80,7 @@ it.each(shortages)(
     fc.assert(
       fc.property(fc.double({ min: 0, max: 1, noNaN: true }), (severity) => {
         const book = tryPatches(demo.value, make(severity));
-        const carries = (patches: readonly Patch[]) =>
-          judged(tryPatches(book, patches), finding).verdict === 'carries';
+        const carries = carrying(book, finding);
         expect(carries([])).toBe(false);
         const steps = stepsAt(book, finding, lever);
         const first = steps.findIndex(({ patches }) => carries(patches));

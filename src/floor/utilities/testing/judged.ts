@@ -1,5 +1,5 @@
-import { type Book, tryPatches } from '../../../book/index.ts';
-import { bookReader } from '../../book-reader.ts';
+import { type Book, type Patch, tryPatches } from '../../../book/index.ts';
+import { type BookReader, bookReader } from '../../book-reader.ts';
 import type { Verdict } from '../../finding.ts';
 import { makeTracer } from '../../tracer.ts';
 import { makeCalculation } from '../calculation.ts';
@@ -16,6 +16,19 @@ export const judged = (book: Book, id: string): UtilityFinding => {
   const need = needsOf(book, 0).find((each) => needId(each) === id);
   if (need === undefined) throw new Error(`${id} is not asked`);
   return judgeNeed(need, bookReader(book), inquiryOf(where, makeTracer()));
+};
+
+/** Whether one question carries with some patches, asked as the search for remedies asks it: what is read is kept. */
+export const carrying = (book: Book, id: string): ((patches: readonly Patch[]) => boolean) => {
+  const carries = (reader: BookReader): boolean => {
+    const need = needsOf(reader.book, 0).find((each) => needId(each) === id);
+    if (need === undefined) throw new Error(`${id} is not asked`);
+    return judgeNeed(need, reader, inquiryOf(where)).verdict === 'carries';
+  };
+  const first = bookReader(book);
+  const asItStands = carries(first);
+  return (patches) =>
+    patches.length === 0 ? asItStands : carries(bookReader(tryPatches(book, patches), first.soFar));
 };
 
 /** Ids of all questions that are put to the first floor. */
