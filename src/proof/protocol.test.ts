@@ -254,6 +254,22 @@ describe('a check that asks for a number', () => {
     expect(limitsOf('carryOver +WASH').values).toEqual([['most', 6e-6]]);
   });
 
+  it('of a closure is the range of torque in which it goes on and comes off; one number is none', () => {
+    const [at] = (demo.line?.formats ?? []).flatMap(({ tag }, i) => (tag === 'FLAGON-2L' ? [i] : []));
+    const path = `/line/formats/${at}/applicationTorque`;
+    for (const field of ['applicationTorque', 'removalTorque']) {
+      const said = demoWith({ path: `/line/formats/${at}/${field}`, value: '1.2 to 1.8 N m' });
+      expect(limitsOf(`${field} FLAGON-2L`, said).values).toEqual([
+        ['least', 1.2],
+        ['most', 1.8],
+      ]);
+    }
+    expect(limitsOf('applicationTorque FLAGON-2L', demoWith({ path, value: '1.5 N m' }))).toEqual({
+      values: [],
+      missing: [path],
+    });
+  });
+
   it('of a drain is the range that the site lets in', () => {
     const drains = larkmoor.checks.filter(({ check }) => check.sort === 'drainAcidity');
     expect(drains).toHaveLength(1);

@@ -44,6 +44,7 @@ const usual: Readonly<Record<CheckSort, number>> = {
   perBottle: 30 * minute,
   closing: 30 * minute,
   leak: 30 * minute,
+  applicationTorque: 20 * minute,
   removalTorque: 45 * minute,
   glassBreakage: 45 * minute,
   lineClearance: 30 * minute,

@@ -37,6 +37,7 @@ export const checkSorts = [
   'perBottle',
   'closing',
   'leak',
+  'applicationTorque',
   'removalTorque',
   'glassBreakage',
   'lineClearance',

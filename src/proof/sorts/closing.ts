@@ -1,3 +1,4 @@
+import type { Format } from '../../book/index.ts';
 import { stationOf } from '../../floor/station-of.ts';
 import type { Check } from '../check.ts';
 import { makeCheck } from '../make-check.ts';
@@ -10,7 +11,37 @@ const closures = 10;
 /** A watch stops all caps of a shift; these are enough to see the slow ones among them. Common practice. */
 const timedCaps = 30;
 
-/** The chute between its sensors, the time of a cap, the closure on the neck and the torque that opens it again. */
+/** A torque that the book names, read on some closures: it must lie in the range that is said. */
+const torqueChecks = (
+  c: ProofContext,
+  format: Format,
+  sort: 'applicationTorque' | 'removalTorque',
+): readonly Check[] => {
+  if (format[sort] === undefined) return [];
+  const path = `${c.formatPath}/${sort}`;
+  const torque = placeFigure(c.book, path, 'torque');
+  const ends = torque.low === undefined || torque.high === undefined ? [] : [torque.low, torque.high];
+  return [
+    makeCheck(sort, [format.tag], 'product', {
+      instrument: 'torqueMeter',
+      readings: closures,
+      travels: true,
+      limits:
+        ends.length === 0
+          ? []
+          : [
+              { sense: 'least', figure: { ...torque, value: ends[0]! } },
+              { sense: 'most', figure: { ...torque, value: ends[1]! } },
+            ],
+      // one number is no limit: how far from it a closure may be, the book must say
+      missing: ends.length === 0 ? [path] : [],
+      places: [...new Set([path, `${c.formatPath}/applicationTorque`, `${c.formatPath}/closure`])],
+      conditions: ['bottles', 'caps'],
+    }),
+  ];
+};
+
+/** The chute between its sensors, the time of a cap, the closure on the neck and the torques that close and open it. */
 export const closingChecks = (c: ProofContext): readonly Check[] => {
   const closing = stationOf(c.book, 'closing');
   if (closing === undefined) return [];
@@ -18,9 +49,6 @@ export const closingChecks = (c: ProofContext): readonly Check[] => {
   const { chute } = station;
   const sensors = [chute?.highSensor, chute?.lowSensor].filter((tag) => tag !== undefined);
   const perBottle = placeFigure(c.book, `${path}/perBottle`, 'time');
-  const torquePath = `${c.formatPath}/removalTorque`;
-  const torque = placeFigure(c.book, torquePath, 'torque');
-  const ends = torque.low === undefined || torque.high === undefined ? [] : [torque.low, torque.high];
   return [
     ...(chute === undefined
       ? []
@@ -66,26 +94,8 @@ export const closingChecks = (c: ProofContext): readonly Check[] => {
             places: ['closure', 'neck', 'applicationTorque'].map((field) => `${c.formatPath}/${field}`),
             conditions: ['bottles', 'caps', 'product'],
           }),
-          ...(c.format.removalTorque === undefined
-            ? []
-            : [
-                makeCheck('removalTorque', [c.format.tag], 'product', {
-                  instrument: 'torqueMeter',
-                  readings: closures,
-                  travels: true,
-                  limits:
-                    ends.length === 0
-                      ? []
-                      : [
-                          { sense: 'least', figure: { ...torque, value: ends[0]! } },
-                          { sense: 'most', figure: { ...torque, value: ends[1]! } },
-                        ],
-                  // one number is no limit: how far from it a closure may be, the book must say
-                  missing: ends.length === 0 ? [torquePath] : [],
-                  places: [torquePath, `${c.formatPath}/applicationTorque`, `${c.formatPath}/closure`],
-                  conditions: ['bottles', 'caps'],
-                }),
-              ]),
+          ...torqueChecks(c, c.format, 'applicationTorque'),
+          ...torqueChecks(c, c.format, 'removalTorque'),
         ]),
   ];
 };
