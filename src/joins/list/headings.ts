@@ -1,12 +1,9 @@
+import { smallLetters } from '../../text/small-letters.ts';
 import type { ListField } from './list-fields.ts';
 
 /** A heading as it is compared: small letters without accents, points and brackets. */
 export const plainHeading = (text: string): string =>
-  text
-    .normalize('NFD')
-    .replace(/\p{M}/gu, '')
-    .replace(/ß/g, 'ss')
-    .toLowerCase()
+  smallLetters(text)
     .replace(/\[[^\]]*\]|\([^)]*\)/g, ' ')
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim();

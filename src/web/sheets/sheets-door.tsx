@@ -12,7 +12,7 @@ export const SheetsDoor = ({
 }): ReactElement => (
   <WholeWords>
     {route.page === 'sheets' ? (
-      <SheetsPage />
+      <SheetsPage find={route.find} />
     ) : (
       <SheetPage key={route.sheet} id={route.sheet} inputs={route.inputs} />
     )}

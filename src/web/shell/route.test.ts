@@ -7,6 +7,7 @@ import {
   proofAddress,
   routeOf,
   sheetAddress,
+  sheetsAddress,
   utilitiesAddress,
 } from './route.ts';
 
@@ -22,6 +23,11 @@ describe('an address', () => {
     const [path, query] = bookPageAddress('flagon line', at).split('?');
     expect(routeOf(path ?? '', `?${query}`)).toEqual({ page: 'write', id: 'flagon line', at });
     expect(routeOf('/books/x/book', '')).toEqual({ page: 'write', id: 'x' });
+  });
+  it('of the sheets carries what is looked for', () => {
+    const [path, query] = sheetsAddress('duct & fan').split('?');
+    expect(routeOf(path ?? '', `?${query}`)).toEqual({ page: 'sheets', find: 'duct & fan' });
+    expect(routeOf(sheetsAddress(''), '')).toEqual({ page: 'sheets', find: '' });
   });
   it('of a sheet carries what stands in its fields, and reads it back', () => {
     const inputs = { flow: '12 gal/min', bore: '1 1/2 in', list: '1 m; 2 m' };

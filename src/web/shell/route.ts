@@ -24,7 +24,8 @@ export type Route =
       /** A digest is of a revision that is kept aside. */
       readonly right?: number | string;
     }
-  | { readonly page: 'sheets' }
+  /** With what is looked for among them. */
+  | { readonly page: 'sheets'; readonly find: string }
   | { readonly page: 'sheet'; readonly sheet: string; readonly inputs: Readonly<Record<string, string>> }
   /** Where a phone or tablet is let in. */
   | { readonly page: 'hall' }
@@ -78,7 +79,9 @@ export const routeOf = (pathname: string, search: string): Route => {
     return { page: 'new', form: new URLSearchParams(search).get('from') === 'form' };
   }
   if (steps[0] === 'hall' && steps.length === 1) return { page: 'hall' };
-  if (steps[0] === 'sheets' && steps.length === 1) return { page: 'sheets' };
+  if (steps[0] === 'sheets' && steps.length === 1) {
+    return { page: 'sheets', find: new URLSearchParams(search).get('find') ?? '' };
+  }
   if (steps[0] === 'sheets') {
     const inputs = Object.fromEntries(new URLSearchParams(search));
     return { page: 'sheet', sheet: steps.slice(1).join('/'), inputs };
@@ -91,6 +94,10 @@ export const sheetAddress = (sheet: string, inputs: Readonly<Record<string, stri
   const query = new URLSearchParams(inputs).toString();
   return `/sheets/${sheet}${query === '' ? '' : `?${query}`}`;
 };
+
+/** The address of all sheets, or of those in which a text is found. */
+export const sheetsAddress = (find: string): string =>
+  find === '' ? '/sheets' : `/sheets?${new URLSearchParams({ find })}`;
 
 /** The address at which a part of a book is written. */
 export const bookPageAddress = (id: string, at?: string): string =>

@@ -73,6 +73,9 @@ export const workingWords: Bundle = {
     'field.edit': '{name}, type a value with its unit',
     'sheets.title': 'Sheets',
     'sheets.about': 'Every calculation of this book, each with its formula, source and limits.',
+    'sheets.find': 'Find a sheet by name, result or source',
+    'sheets.found':
+      '{n, plural, =0 {No sheet has all of these words} one {# sheet of {of}} other {# sheets of {of}}}',
     'sheets.discipline.water': 'Water',
     'sheets.discipline.air': 'Air',
     'sheets.discipline.power': 'Power',

@@ -1,0 +1,31 @@
+import { describe, expect, it } from 'vitest';
+import { registry } from '../../sheets/registry.ts';
+import { foundSheets, sheetText } from './found-sheets.ts';
+
+const say = (key: string): string => {
+  const [, id, ...name] = /^sheet\.([^.]+)\.(.*)$/.exec(key) ?? [];
+  return `${registry.get(id ?? '')?.text.en.title ?? ''} ${name.join('.')}`;
+};
+const texts = new Map([...registry.values()].map(({ sheet }) => [sheet.id, sheetText(sheet, say)]));
+
+describe('sheets', () => {
+  it('are all there where nothing is looked for', () => {
+    expect(foundSheets(texts, '  ').size).toBe(registry.size);
+  });
+
+  it('are found by words in any order, in small letters and without accents', () => {
+    expect([...foundSheets(texts, 'VELOCITY pipe')]).toContain('water/pipe-velocity');
+    expect([...foundSheets(texts, 'vélocity')]).toContain('water/pipe-velocity');
+    expect([...foundSheets(texts, 'pipe velocity')]).not.toContain('power/largest-start');
+  });
+
+  it('are found by whom they have it from', () => {
+    const bySource = foundSheets(texts, '60204-1');
+    expect(bySource.size).toBeGreaterThan(0);
+    for (const id of bySource) expect(JSON.stringify(registry.get(id)?.sheet.sources)).toContain('60204-1');
+  });
+
+  it('are none where one of the words is nowhere', () => {
+    expect(foundSheets(texts, 'pipe xyzzy').size).toBe(0);
+  });
+});
