@@ -206,13 +206,13 @@ export const fillAnswerWords: Bundle = {
       'The first bottle gets {by} more than one of a running line, by {n, plural, one {# bottle} other {# bottles, {low} to {high}}} here; the intervals leave it out.',
     'allowance.replace.air-after-stop': 'Weigh a first bottle after a stop',
     'allowance.run-column': 'Liquid in the run while lanes close.',
-    'allowance.column': '{share} ± {deviation} of what a stiff run does, up to {volume},',
-    'allowance.column.by.stiff run': 'by what its pipes are made of.',
-    'allowance.column.by.measured': 'measured.',
+    'allowance.column': '{share} ± {deviation} of what a stiff run does, up to {volume}.',
+    'allowance.column.by.stiff run': 'By what its pipes are made of.',
+    'allowance.column.by.measured': 'Measured.',
     'allowance.column.by.soft run':
-      'a hose gives way more or less: a measurement would take up to {narrower} off the interval of a volume.',
+      'A hose gives way more or less: a measurement would take up to {narrower} off the interval of a volume.',
     'allowance.column.by.not said':
-      'rigid pipe or hose? Nobody says it: rigid pipe would take up to {narrower} off the interval of a volume, a hose leaves it open.',
+      'Rigid pipe or hose? Nobody says it: rigid pipe would take up to {narrower} off the interval of a volume, a hose leaves it open.',
     'allowance.replace.run-column': 'Say what it is made of',
     'allowance.unmoved': 'nothing to allow for',
     'allowance.measured': 'measured:',
