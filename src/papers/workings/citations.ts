@@ -90,15 +90,21 @@ export const placeOfWorking = (floor: number, working: number): string => `w${fl
  * Method   a working of the floor has its place there plus one, or that of the first that is the same; one that a paper
  *          brings along follows them
  * Assumes  a working is one object wherever it is named
+ * Cost     the workings of a floor when the first of them is named: a paper of one floor needs those of no other
  */
 export const makeCitations = (floors: readonly FloorAssessment[], { say }: PaperWords): Citations => {
-  const kept = new Map<string, Kept>(
-    floors.map((floor, place) => {
-      const { all, firsts } = firstsOf(floor.workings);
-      const numbers = new Map(floor.workings.map((working, number) => [working, firsts[number]!]));
-      return [floor.floor, { floor, place, all: [...all], firsts, numbers, named: new Set() }];
-    }),
-  );
+  const kept = new Map<string, Kept>();
+  const keptOf = (tag: string): Kept | undefined => {
+    const known = kept.get(tag);
+    const place = floors.findIndex(({ floor }) => floor === tag);
+    const floor = floors[place];
+    if (known !== undefined || floor === undefined) return known;
+    const { all, firsts } = firstsOf(floor.workings);
+    const numbers = new Map(floor.workings.map((working, number) => [working, firsts[number]!]));
+    const made: Kept = { floor, place, all: [...all], firsts, numbers, named: new Set() };
+    kept.set(tag, made);
+    return made;
+  };
   const sheets = new Set<string>();
   const cite = ({ place, named }: Kept, number: number): Cited => {
     named.add(number);
@@ -112,7 +118,7 @@ export const makeCitations = (floors: readonly FloorAssessment[], { say }: Paper
   };
   return {
     mark: (floor, ...workings) => {
-      const own = kept.get(floor);
+      const own = workings.some((working) => working !== undefined) ? keptOf(floor) : undefined;
       if (own === undefined) return [];
       const numbers = workings.flatMap((working) => {
         if (working === undefined) return [];
@@ -121,7 +127,7 @@ export const makeCitations = (floors: readonly FloorAssessment[], { say }: Paper
       return [...new Set(numbers)].map((number) => cite(own, number));
     },
     worksheet: (floor, steps) => {
-      const own = kept.get(floor);
+      const own = keptOf(floor);
       if (own === undefined) return [];
       const first = own.all.length;
       return steps.map(({ from, ...step }) => {
@@ -137,12 +143,14 @@ export const makeCitations = (floors: readonly FloorAssessment[], { say }: Paper
       return id;
     },
     cited: () => ({
-      floors: [...kept.values()].map(({ floor, place, named, all }) => ({
-        floor,
-        place,
-        named,
-        workings: withThoseBehind({ all, named }),
-      })),
+      floors: [...kept.values()]
+        .sort((a, b) => a.place - b.place)
+        .map(({ floor, place, named, all }) => ({
+          floor,
+          place,
+          named,
+          workings: withThoseBehind({ all, named }),
+        })),
       sheets: [...sheets],
     }),
   };
