@@ -1,3 +1,4 @@
+import { isDeepStrictEqual } from 'node:util';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { assessBook } from '../floor/index.ts';
@@ -95,9 +96,11 @@ describe('a proof over what counts', () => {
         const records = recorded(told(all));
         const whole = bare(proofOfBook(demo, assessment, records));
         const over = (standing: Standing) => bare(proofOfRecords(demo, assessment, standing));
-        expect(over(standingOf(records))).toEqual(whole);
+        const standing = standingOf(records);
+        expect(over(standing)).toEqual(whole);
         const parts = standOn(standOn(nothingStands, records.slice(0, cut)), records.slice(cut));
-        if (!parts.isWanting) expect(over(parts)).toEqual(whole);
+        // of what is the same the proof is the same
+        if (!parts.isWanting && !isDeepStrictEqual(parts, standing)) expect(over(parts)).toEqual(whole);
       }),
       { numRuns: 12 },
     );
