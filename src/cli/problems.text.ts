@@ -27,6 +27,8 @@ export const cliProblemText: { readonly en: Readonly<Record<CliProblemCode, stri
       'A book from standard input has no file to be written into. Give its file, or leave out --write.',
     CLI_NOTHING_TAKEN: 'Nothing was taken from the sheet, so {path} was not changed.',
     CLI_SHEET_UNKNOWN: 'There is no sheet {given}. "twinfloor sheet" lists them.',
+    CLI_SHEET_FOUND:
+      'There is no sheet {given}, but these speak of it: {found}. "twinfloor sheet" lists all.',
     CLI_SHEET_NEAREST: 'There is no sheet {given}. Did you mean {nearest}? "twinfloor sheet" lists them.',
     CLI_SHEET_PAIR:
       '{given} is not an input. Write the name, an equals sign and the value, such as {allowed}.',

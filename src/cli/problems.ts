@@ -26,6 +26,7 @@ export const cliProblems = {
   CLI_WRITE_NOWHERE: [],
   CLI_NOTHING_TAKEN: [],
   CLI_SHEET_UNKNOWN: ['given'],
+  CLI_SHEET_FOUND: ['given', 'found'],
   CLI_SHEET_NEAREST: ['given', 'nearest'],
   CLI_SHEET_PAIR: ['given', 'allowed'],
   CLI_SHEET_TWICE: ['given'],

@@ -1,5 +1,6 @@
 import type { UnitSystem } from '../quantity/index.ts';
 import { accept, type Result, refuse } from '../quantity/problem.ts';
+import { foundSheets, sheetSearchText } from '../sheets/found-sheets.ts';
 import { runSheet, type Sheet } from '../sheets/frame.ts';
 import { loadSheet } from '../sheets/load-sheet.ts';
 import { problemsAsTyped } from '../sheets/problems-as-typed.ts';
@@ -19,6 +20,19 @@ import type { World } from './world.ts';
 const allEntries = async (): Promise<readonly SheetEntry[]> =>
   (await import('../sheets/registry.ts')).sheetEntries;
 
+/** Sheets that are named where none has the name that was given, but the words of it stand in them. */
+const mostNamed = 12;
+
+const speakingOf = (entries: readonly SheetEntry[], id: string): readonly string[] => {
+  const texts = new Map(
+    entries.map(({ sheet, text: { en } }) => [
+      sheet.id,
+      sheetSearchText(sheet, { ...en, outputs: Object.values(en.outputs) }),
+    ]),
+  );
+  return [...foundSheets(texts, id.replace(/[-/]/g, ' '))];
+};
+
 const findEntry = async (id: string): Promise<Result<SheetEntry>> => {
   const alone = await loadSheet(id);
   if (alone !== undefined) return accept(alone);
@@ -28,10 +42,18 @@ const findEntry = async (id: string): Promise<Result<SheetEntry>> => {
   if (found.length === 1 && found[0] !== undefined) return accept(found[0]);
   const ids = entries.map(({ sheet }) => sheet.id);
   const nearest = nearestName(id, id.includes('/') ? ids : ids.map((one) => one.split('/')[1] ?? one));
+  if (nearest !== undefined) {
+    return refuse(cliProblem('CLI_SHEET_NEAREST', id, { given: id, allowed: ids, parts: { nearest } }));
+  }
+  const speaking = speakingOf(entries, id);
   return refuse(
-    nearest === undefined
+    speaking.length === 0 || speaking.length > mostNamed
       ? cliProblem('CLI_SHEET_UNKNOWN', id, { given: id, allowed: ids })
-      : cliProblem('CLI_SHEET_NEAREST', id, { given: id, allowed: ids, parts: { nearest } }),
+      : cliProblem('CLI_SHEET_FOUND', id, {
+          given: id,
+          allowed: ids,
+          parts: { found: speaking.join(', ') },
+        }),
   );
 };
 

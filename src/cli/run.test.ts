@@ -129,6 +129,7 @@ describe('a mistyped word', () => {
     [['assess', demo, '--floor', 'MOON'], 'The book has no floor MOON. It has: OXBOW, LARKMOOR.'],
     [['assess', demo, '--format', 'KEG'], 'The book has no format KEG. It has: FLAGON-2L.'],
     [['sheet', 'water/pipe-los'], 'Did you mean water/pipe-loss?'],
+    [['sheet', 'velocity'], 'these speak of it: water/pipe-velocity, '],
     [['sheet', 'zzzzzz'], 'There is no sheet zzzzzz.'],
     [['open', '--port', 'eighty'], 'The option --port was given eighty; it takes 0 to 65535.'],
   ])('%j is answered in a sentence and status 2', async (argv, sentence) => {

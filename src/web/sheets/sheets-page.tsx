@@ -1,11 +1,11 @@
 import { type ReactElement, useId, useMemo, useState } from 'react';
+import { foundSheets, sheetSearchText } from '../../sheets/found-sheets.ts';
 import { registry } from '../../sheets/registry.ts';
 import { unverifiedOutputs } from '../../sheets/unverified-outputs.ts';
 import { FieldForm } from '../field/field-form.tsx';
 import { GoLink } from '../shell/go-link.tsx';
 import { sheetAddress, sheetsAddress } from '../shell/route.ts';
 import { useWords } from '../state/page-context.ts';
-import { foundSheets, sheetText } from './found-sheets.ts';
 
 /** Every sheet by discipline, or those that somebody looks for. */
 export const SheetsPage = ({ find }: { readonly find: string }): ReactElement => {
@@ -13,7 +13,17 @@ export const SheetsPage = ({ find }: { readonly find: string }): ReactElement =>
   const field = useId();
   const [wanted, setWanted] = useState(find);
   const texts = useMemo(
-    () => new Map([...registry.values()].map(({ sheet }) => [sheet.id, sheetText(sheet, say)])),
+    () =>
+      new Map(
+        [...registry.values()].map(({ sheet }) => [
+          sheet.id,
+          sheetSearchText(sheet, {
+            title: say(`sheet.${sheet.id}.title`),
+            about: say(`sheet.${sheet.id}.about`),
+            outputs: Object.keys(sheet.outputs).map((name) => say(`sheet.${sheet.id}.outputs.${name}`)),
+          }),
+        ]),
+      ),
     [say],
   );
   const found = useMemo(() => foundSheets(texts, wanted), [texts, wanted]);

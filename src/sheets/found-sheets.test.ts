@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { registry } from '../../sheets/registry.ts';
-import { foundSheets, sheetText } from './found-sheets.ts';
+import { foundSheets, sheetSearchText } from './found-sheets.ts';
+import { registry } from './registry.ts';
 
-const say = (key: string): string => {
-  const [, id, ...name] = /^sheet\.([^.]+)\.(.*)$/.exec(key) ?? [];
-  return `${registry.get(id ?? '')?.text.en.title ?? ''} ${name.join('.')}`;
-};
-const texts = new Map([...registry.values()].map(({ sheet }) => [sheet.id, sheetText(sheet, say)]));
+const texts = new Map(
+  [...registry.values()].map(({ sheet, text: { en } }) => [
+    sheet.id,
+    sheetSearchText(sheet, { ...en, outputs: Object.values(en.outputs) }),
+  ]),
+);
 
 describe('sheets', () => {
   it('are all there where nothing is looked for', () => {
