@@ -166,7 +166,7 @@ describe('programs that open one new store at the same moment', () => {
       );
       expect(outcomes).toEqual(['0 ', '0 ', '0 ']);
     }
-  }, 60_000);
+  });
 });
 
 /** Small generator with a fixed seed: offsets are random over the log and the same on each run. */

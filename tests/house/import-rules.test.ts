@@ -58,7 +58,7 @@ describe('the sources', () => {
     expect(modules.filter(({ source }) => source.startsWith('src/')).length).toBeGreaterThan(20);
     expect(summary.totalDependenciesCruised).toBeGreaterThan(20);
     expect(summary.violations.map(({ rule, from, to }) => `${rule.name}: ${from} -> ${to}`)).toEqual([]);
-  }, 60_000);
+  });
 });
 
 /** File, the line it holds, and the rule that must fire on it; no rule: the line is allowed. */
@@ -161,7 +161,7 @@ describe('each rule', () => {
       writeFileSync(join(folder, name), `${text}\n`);
     }
     result = await cruiseUnder(folder);
-  }, 60_000);
+  });
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
   const fired = (file: string): string[] =>
