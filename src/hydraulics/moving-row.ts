@@ -31,6 +31,7 @@ export const movingRow = ({ push, resistance, mass, lanes }: Column): ColumnRow 
   const passed = new Float64Array(n);
   const counted = new Float64Array(n).fill(Number.POSITIVE_INFINITY);
   const through = new Float64Array(n);
+  const opens = new Float64Array(n);
   const by = new Float64Array(n);
   const rates = new Float64Array(n);
   const earlier = new Float64Array(n);
@@ -89,7 +90,7 @@ export const movingRow = ({ push, resistance, mass, lanes }: Column): ColumnRow 
       dt *= 1 + justBeyond;
     }
     const before = flow;
-    const opens = through.slice();
+    opens.set(through);
     let reached = -1;
     for (let tries = 0; tries < mostTries; tries++) {
       const end = time + dt;
