@@ -1,9 +1,19 @@
 import type { Book } from '../book/index.ts';
 import type { Figure, Origin, Working } from '../floor/assessment.ts';
+import { holdRulesOf } from '../floor/hold-rules-of.ts';
 import { stationOf } from '../floor/station-of.ts';
 
+/** Rows of the cause-and-effect table by which stations wait for each other; the others have no part in the pace. */
+const holdRows = (book: Book): readonly string[] => {
+  const { holds, unfollowed } = holdRulesOf(book);
+  const tags = new Set([...holds.map(({ rule }) => rule), ...unfollowed]);
+  return (book.line?.interlocks ?? []).flatMap(({ tag }, i) =>
+    tags.has(tag) ? [`/line/interlocks/${i}`] : [],
+  );
+};
+
 /** Parts of the book behind the pace of a line and behind what its lanes fill: found together by iteration. */
-export const pacePlaces = (floor: number): readonly string[] => [
+export const pacePlaces = (floor: number, book: Book): readonly string[] => [
   `/floors/${floor}/standsAt`,
   `/floors/${floor}/supply`,
   `/floors/${floor}/liquid`,
@@ -14,6 +24,7 @@ export const pacePlaces = (floor: number): readonly string[] => [
   '/line/cylinders',
   '/line/drives',
   '/line/holdRules',
+  ...holdRows(book),
   '/line/formats',
   '/line/products',
 ];
@@ -21,7 +32,7 @@ export const pacePlaces = (floor: number): readonly string[] => [
 /** Parts of the book behind the balance with all lanes open: it knows no counts, no timers and nothing of the washer. */
 const balancePlaces = (floor: number, book: Book): readonly string[] => {
   const fill = stationOf(book, 'fill');
-  if (fill === undefined) return pacePlaces(floor);
+  if (fill === undefined) return pacePlaces(floor, book);
   const lanes = fill.station.lanes ?? [];
   return [
     ...['standsAt', 'supply', 'liquid'].map((field) => `/floors/${floor}/${field}`),
@@ -55,7 +66,7 @@ export const figurePlaces = (
     if ('path' in origin) places.add(origin.path);
     else if ('working' in origin) visit(origin.working);
     else {
-      const parts = origin.solved === 'balance' ? balancePlaces(floor, book) : pacePlaces(floor);
+      const parts = origin.solved === 'balance' ? balancePlaces(floor, book) : pacePlaces(floor, book);
       for (const place of parts) places.add(place);
     }
   };

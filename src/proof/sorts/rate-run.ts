@@ -78,7 +78,7 @@ export const rateRunChecks = (c: ProofContext): readonly Check[] => {
   };
   const conditions = runConditions(c);
   const common = { point: 'witness', conditions } as const;
-  const pace = pacePlaces(c.hereIndex);
+  const pace = pacePlaces(c.hereIndex, c.book);
   const run = ['/agreement/acceptanceRun', '/agreement/allowedStops', c.ratePath, ...pace];
   const duration = length.value === undefined ? {} : { duration: length.value };
   return [
