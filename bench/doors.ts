@@ -1,8 +1,9 @@
-import { execFile, spawn } from 'node:child_process';
+import { execFile } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { spread } from './spread.ts';
+import { startedServer } from './started-server.ts';
 import type { Row } from './table.ts';
 
 const timed = async (work: () => Promise<unknown>): Promise<number> => {
@@ -12,18 +13,7 @@ const timed = async (work: () => Promise<unknown>): Promise<number> => {
 };
 
 /** Starts the server, waits for its address, and ends it. */
-const start = (root: string, data: string): Promise<void> =>
-  new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, [join(root, 'scripts/start.mjs'), '--port', '0', '--data', data]);
-    let said = '';
-    child.stdout.on('data', (chunk) => {
-      const ready = said.includes('Ctrl+C');
-      said += String(chunk);
-      // once: a second signal ends a program that is closing
-      if (!ready && said.includes('Ctrl+C')) child.kill('SIGTERM');
-    });
-    child.once('close', (status) => (status === 0 ? resolve() : reject(new Error(said))));
-  });
+const start = async (root: string, data: string): Promise<void> => (await startedServer(root, data)).end();
 
 const command = (root: string, args: readonly string[]): Promise<void> =>
   new Promise((resolve, reject) => {

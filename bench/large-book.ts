@@ -9,10 +9,10 @@ import { appendRecord, startChain } from '../src/record/append-record.ts';
 import type { Envelope } from '../src/record/envelope.ts';
 import { toHex } from '../src/record/hex.ts';
 import { sha256 } from '../src/record/sha256.ts';
-import { serve } from '../src/server/serve.ts';
 import { openSqliteStore } from '../src/store/sqlite-store.ts';
 import { chromiumOptions } from './chromium-options.ts';
 import { spread } from './spread.ts';
+import { startedServer } from './started-server.ts';
 import type { Row } from './table.ts';
 
 const BOOK = 'large';
@@ -134,14 +134,13 @@ const openProof = async (page: Page, address: string): Promise<Opened> => {
 export const largeBookRows = async (root: string, executablePath: string): Promise<readonly Row[]> => {
   const data = mkdtempSync(join(tmpdir(), 'bench-large-'));
   await fill(data, readFileSync(join(root, 'src/book/demo/flagon-line.json'), 'utf8'));
-  const served = await serve({ host: '127.0.0.1', port: 0, data, allowHosts: [], root });
-  if (!served.ok) throw new Error(served.message);
+  const server = await startedServer(root, data);
   const browser = await chromium.launch({ executablePath, args: chromiumOptions });
   try {
     const opened: Opened[] = [];
     for (let i = 0; i < 5; i += 1) {
       const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
-      opened.push(await openProof(await context.newPage(), served.value.address));
+      opened.push(await openProof(await context.newPage(), server.address));
       await context.close();
     }
     const remark = '100 000 records, 2 000 photographs';
@@ -163,7 +162,7 @@ export const largeBookRows = async (root: string, executablePath: string): Promi
     ];
   } finally {
     await browser.close();
-    await served.value.close();
+    await server.end();
     rmSync(data, { recursive: true, force: true });
   }
 };
