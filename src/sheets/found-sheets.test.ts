@@ -20,6 +20,13 @@ describe('sheets', () => {
     expect([...foundSheets(texts, 'pipe velocity')]).not.toContain('power/largest-start');
   });
 
+  it('are found by how their words begin, and by what is inside them where none begins so', () => {
+    const begun = foundSheets(texts, 'act');
+    expect(begun).toContain('air/actual-flow');
+    for (const id of begun) expect(texts.get(id)).toMatch(/(?<![\p{L}\p{N}])act/u);
+    expect(foundSheets(texts, 'onductance')).toContain('air/tube-conductance');
+  });
+
   it('are found by whom they have it from', () => {
     const bySource = foundSheets(texts, '60204-1');
     expect(bySource.size).toBeGreaterThan(0);

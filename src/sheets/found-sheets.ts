@@ -20,14 +20,25 @@ export const sheetSearchText = ({ id, sources }: Sheet, { title, about, outputs 
     ].join('\n'),
   );
 
+const letter = /[\p{L}\p{N}]/u;
+
+const beginsWordOf = (text: string, word: string): boolean => {
+  for (let at = text.indexOf(word); at >= 0; at = text.indexOf(word, at + 1)) {
+    if (at === 0 || !letter.test(text[at - 1]!)) return true;
+  }
+  return false;
+};
+
 /**
  * The sheets in which every word of a text stands, all where there is none.
  *
+ * Method   words that begin a word of the sheet; where none has them all so, words that stand anywhere in it
  * Symbols  texts  by sheet, as `sheetSearchText` gives them
  */
 export const foundSheets = (texts: ReadonlyMap<string, string>, wanted: string): ReadonlySet<string> => {
   const words = smallLetters(wanted).split(/\s+/).filter(Boolean);
-  return new Set(
-    [...texts].filter(([, text]) => words.every((word) => text.includes(word))).map(([id]) => id),
-  );
+  const idsWhere = (stands: (text: string, word: string) => boolean): ReadonlySet<string> =>
+    new Set([...texts].filter(([, text]) => words.every((word) => stands(text, word))).map(([id]) => id));
+  const begun = idsWhere(beginsWordOf);
+  return begun.size > 0 ? begun : idsWhere((text, word) => text.includes(word));
 };
