@@ -1,7 +1,3 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { FastifyInstance } from 'fastify';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import demoText from '../book/demo/flagon-line.json?raw';
 import { writtenByOthers } from '../media/testing/written-by-others.ts';
@@ -9,43 +5,23 @@ import { readPdf } from '../papers/testing/read-pdf.ts';
 import { toHex } from '../record/hex.ts';
 import { sha256 } from '../record/sha256.ts';
 import { appended, testedBook } from '../record/testing/appended.ts';
-import { openSqliteStore } from '../store/sqlite-store.ts';
-import type { Store } from '../store/store.ts';
 import { loadTranslation } from '../text/index.ts';
 import type { Failure } from './api.ts';
-import { makeServer } from './make-server.ts';
+import { type ServerOverStore, serverOverStore } from './testing/server-over-store.ts';
 
-let folder = '';
-let store: Store;
-let server: FastifyInstance;
+let over: ServerOverStore;
 beforeAll(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'server-papers-'));
-  store = await openSqliteStore(join(folder, 'books.sqlite'));
   const at = '2027-03-01T08:00:00.000Z';
   const write = { author: 'engineer', at };
-  await store.createBook({ ...write, book: 'demo', text: demoText });
-  await store.createBook({ ...write, book: 'blank', text: '{ "twinfloor": 1 }\n' });
-  server = await makeServer({
-    store,
-    now: () => at,
-    makeId: () => 'made-here',
-    pages: join(folder, 'web'),
-    kept: folder,
-    version: '0.0.0',
-    allowHosts: new Set(),
-    onFault: (cause) => {
-      throw cause;
-    },
+  over = await serverOverStore(at, async (store) => {
+    await store.createBook({ ...write, book: 'demo', text: demoText });
+    await store.createBook({ ...write, book: 'blank', text: '{ "twinfloor": 1 }\n' });
   });
 });
-afterAll(async () => {
-  await server.close();
-  await store.close();
-  rmSync(folder, { recursive: true, force: true });
-});
+afterAll(() => over.end());
 
 const read = (url: string, more: Readonly<Record<string, string>> = {}) =>
-  server.inject({ url, headers: { host: '127.0.0.1:4780', ...more } });
+  over.server.inject({ url, headers: { host: '127.0.0.1:4780', ...more } });
 
 it('a paper of the book as it was saved last, with its revision and day, to be looked at', {
   timeout: 90_000,
@@ -86,14 +62,14 @@ it('the schedule with the photographs that have come, and a frame for one that i
   const said = { picture: digest, by: 'fitter' };
   const one = { ...said, box: '+JB2', points: [place('J-4', 'to')] };
   const other = { ...said, picture: 'ab'.repeat(32), box: '+JB3', points: [place('J-20', 'to')] };
-  await store.createBook({
+  await over.store.createBook({
     book: testedBook,
     text: demoText,
     author: 'engineer',
     at: '2027-03-01T08:00:00.000Z',
   });
-  await store.putMedia(testedBook, { sha256: digest, mediaType: 'image/png' }, [png]);
-  await store.appendRecords(
+  await over.store.putMedia(testedBook, { sha256: digest, mediaType: 'image/png' }, [png]);
+  await over.store.appendRecords(
     testedBook,
     appended(appended([], 'phone', { kind: 'placement', body: one }), 'phone', {
       kind: 'placement',

@@ -1,7 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import type { FastifyInstance } from 'fastify';
+import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { bookUnits } from '../book/book-units.ts';
 import demoText from '../book/demo/flagon-line.json?raw';
@@ -14,48 +11,28 @@ import { headsOf } from '../record/heads.ts';
 import { toHex } from '../record/hex.ts';
 import { exportRecords, importRecords } from '../record/record-file.ts';
 import { sha256 } from '../record/sha256.ts';
-import { openSqliteStore } from '../store/sqlite-store.ts';
-import type { Store } from '../store/store.ts';
 import { makeWitnessFile } from '../witness/index.ts';
-import { makeServer } from './make-server.ts';
+import { type ServerOverStore, serverOverStore } from './testing/server-over-store.ts';
 
 const demo = readBook(demoText);
 const example = importRecords(readFileSync('examples/records/protocol.records', 'utf8'));
 if (!demo.ok || !example.ok) throw new Error('the demonstration does not read');
 const { book: id, records } = example.value;
 
-let folder = '';
-let store: Store;
-let server: FastifyInstance;
+let over: ServerOverStore;
 beforeAll(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'server-witness-'));
-  store = await openSqliteStore(join(folder, 'books.sqlite'));
   const at = '2027-04-20T08:00:00.000Z';
-  await store.createBook({ book: id, text: demoText, author: 'engineer', at });
-  await store.appendRecords(id, records);
-  server = await makeServer({
-    store,
-    now: () => at,
-    makeId: () => 'made-here',
-    pages: join(folder, 'web'),
-    kept: folder,
-    version: '0.0.0',
-    allowHosts: new Set(),
-    onFault: (cause) => {
-      throw cause;
-    },
+  over = await serverOverStore(at, async (store) => {
+    await store.createBook({ book: id, text: demoText, author: 'engineer', at });
+    await store.appendRecords(id, records);
   });
 });
-afterAll(async () => {
-  await server.close();
-  await store.close();
-  rmSync(folder, { recursive: true, force: true });
-});
+afterAll(() => over.end());
 
 const headers = { host: '127.0.0.1:4780', origin: 'http://127.0.0.1:4780' };
-const get = (part: string) => server.inject({ url: `/api/books/${id}/${part}`, headers });
+const get = (part: string) => over.server.inject({ url: `/api/books/${id}/${part}`, headers });
 const hold = (heads: unknown) =>
-  server.inject({ method: 'POST', url: `/api/books/${id}/heads`, headers, payload: { heads } });
+  over.server.inject({ method: 'POST', url: `/api/books/${id}/heads`, headers, payload: { heads } });
 
 it('the file of a witness is the one that is made of all records at once', async () => {
   const answer = await get('witness');
@@ -123,7 +100,7 @@ it('of a check that was tried many times a witness sees the last tries and how m
     chain = done.value.chain;
     more.push(done.value.record);
   }
-  await store.appendRecords(id, more);
+  await over.store.appendRecords(id, more);
   const { html } = (await get('witness?language=de')).json();
   expect(html).toContain('<html lang="de">');
   expect(html).toContain('try 24 of the witness');

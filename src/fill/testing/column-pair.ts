@@ -7,6 +7,7 @@ import { conductance, offset } from '../../hydraulics/balance.ts';
 import { full, supplyPressure } from '../../hydraulics/supply.ts';
 import type { FillSystem } from '../../hydraulics/system.ts';
 import { openRun, stiffRun } from '../column-shares.ts';
+import { countedLanes } from './counted-lanes.ts';
 import { pairFilledBy } from './filled-pair.ts';
 import type { FloorPair, PairOptions, TrueRow } from './floor-pair.ts';
 import type { Random } from './random.ts';
@@ -32,41 +33,24 @@ export const columnRow = (system: FillSystem): TrueRow => {
   for (const piece of run) {
     if (piece.kind === 'pipe') mass += (liquid.density * piece.length) / (0.25 * Math.PI * piece.bore ** 2);
   }
-  const passed = lanes.map(() => 0);
-  const counted = lanes.map(() => Number.POSITIVE_INFINITY);
-  const counts = lanes.map(({ preset, pulses, phase }) => preset / pulses - phase);
-  const shutAt = (i: number): number => counted[i]! + lanes[i]!.delay + lanes[i]!.closing;
-  const openShare = (i: number, time: number): number => {
-    const { delay, closing } = lanes[i]!;
-    const opened = Math.min(1, time / closing);
-    const left = Math.min(1, (counted[i]! + delay + closing - time) / closing);
-    return Math.max(0, Math.min(opened, left));
-  };
+  const counted = countedLanes(system);
   let flow = 0;
   for (let time = 0; time < never; ) {
-    const moves = lanes.some(
-      ({ closing, delay }, i) => time < closing || (time >= counted[i]! + delay - coarse && time < shutAt(i)),
-    );
+    const moves = lanes.some((_, i) => counted.moves(i, time, coarse));
     const dt = moves ? fine : coarse;
     time += dt;
-    const through = open.map((c, i) => c * openShare(i, time));
+    const through = open.map((c, i) => c * counted.openShare(i, time));
     const all = through.reduce((sum, c) => sum + c, 0);
     const inertia = mass / dt;
     const push = supplyPressure(system, flow, full) + weight + inertia * flow;
     flow = all > 0 ? (2 * push) / (inertia + Math.sqrt(inertia * inertia + (4 * push) / (all * all))) : 0;
-    lanes.forEach((_, i) => {
-      const by = all > 0 ? (dt * flow * through[i]!) / all : 0;
-      if (counted[i] === Number.POSITIVE_INFINITY && passed[i]! + by >= counts[i]!) {
-        counted[i] = time - dt * (1 - (counts[i]! - passed[i]!) / by);
-      }
-      passed[i] = passed[i]! + by;
-    });
-    if (lanes.every((_, i) => time >= shutAt(i))) {
-      return {
-        volumes: lanes.map(({ afterDrip }, i) => passed[i]! + afterDrip),
-        times: lanes.map((_, i) => shutAt(i)),
-      };
-    }
+    counted.pass(
+      through.map((c) => (all > 0 ? (dt * flow * c) / all : 0)),
+      time,
+      dt,
+    );
+    const row = counted.row(time);
+    if (row !== undefined) return row;
   }
   throw new Error('stuck');
 };

@@ -7,6 +7,7 @@ import { manifoldBalance } from '../../hydraulics/manifold-balance.ts';
 import { full, supplyPressure } from '../../hydraulics/supply.ts';
 import type { FillSystem } from '../../hydraulics/system.ts';
 import { openRun } from '../column-shares.ts';
+import { countedLanes } from './counted-lanes.ts';
 import { pairFilledBy } from './filled-pair.ts';
 import type { FloorPair, PairOptions, TrueRow } from './floor-pair.ts';
 import type { Random } from './random.ts';
@@ -34,20 +35,14 @@ export const waveRow = (system: FillSystem, speed: number): TrueRow => {
   const dt = pipe.length / (speed * reaches);
   const impedance = (liquid.density * speed) / (0.25 * Math.PI * pipe.bore ** 2);
   const open = lanes.map(({ kv }) => conductance(kv, liquid.density));
-  const counts = lanes.map(({ preset, pulses, phase }) => preset / pulses - phase);
-  const passed = lanes.map(() => 0);
-  const counted = lanes.map(() => Number.POSITIVE_INFINITY);
-  const shutAt = (i: number): number => counted[i]! + lanes[i]!.delay + lanes[i]!.closing;
+  const counted = countedLanes(system);
   const push = supplyPressure(system, 0, full) + weight;
   const { flow: steady, pressure: manifoldPressure } = manifoldBalance(system);
   const resistance = (push - weight - manifoldPressure) / (steady * steady);
   let pressure = new Float64Array(reaches + 1).fill(push);
   let flow = new Float64Array(reaches + 1);
   for (let time = dt; time < never; time += dt) {
-    const through = open.map((c, i) => {
-      const { closing } = lanes[i]!;
-      return c * Math.max(0, Math.min(1, time / closing, (shutAt(i) - time) / closing));
-    });
+    const through = open.map((c, i) => c * counted.openShare(i, time));
     const all = through.reduce((sum, c) => sum + c, 0);
     const [p, q] = [new Float64Array(reaches + 1), new Float64Array(reaches + 1)];
     for (let i = 1; i < reaches; i++) {
@@ -67,19 +62,14 @@ export const waveRow = (system: FillSystem, speed: number): TrueRow => {
     q[reaches] = on > 0 ? Math.sqrt(half * half + all * all * on) - half : 0;
     p[reaches] = on - impedance * q[reaches]!;
     [pressure, flow] = [p, q];
-    lanes.forEach((_, i) => {
-      const by = all > 0 ? (dt * flow[reaches]! * through[i]!) / all : 0;
-      if (counted[i] === Number.POSITIVE_INFINITY && passed[i]! + by >= counts[i]!) {
-        counted[i] = time - dt * (1 - (counts[i]! - passed[i]!) / by);
-      }
-      passed[i] = passed[i]! + by;
-    });
-    if (lanes.every((_, i) => time >= shutAt(i))) {
-      return {
-        volumes: lanes.map(({ afterDrip }, i) => passed[i]! + afterDrip),
-        times: lanes.map((_, i) => shutAt(i)),
-      };
-    }
+    const out = flow[reaches]!;
+    counted.pass(
+      through.map((c) => (all > 0 ? (dt * out * c) / all : 0)),
+      time,
+      dt,
+    );
+    const row = counted.row(time);
+    if (row !== undefined) return row;
   }
   throw new Error('stuck');
 };
