@@ -7,7 +7,8 @@ import type { Row } from './table.ts';
 const rounds = 60;
 /** Left out: until then an engine makes code of what runs. */
 const warmUp = 12;
-const shiftsARound = 50;
+/** As in a long run: what is set up for one is little of it. */
+const shiftsARound = 200;
 /** Lists of the young objects of a run are collected whenever the engine likes: this is far above them. */
 const growthOf = (run: () => void): number => {
   const before = process.memoryUsage().heapUsed;
