@@ -28,6 +28,12 @@ export default defineConfig({
         codeSplitting: {
           groups: [
             { name: 'first', tags: ['$initial'], priority: 1 },
+            // what the pages that write records share: a dozen small files would each be asked for
+            {
+              name: 'records',
+              test: /\/src\/(?:web\/(?:proof|joins|shell|state|field|media|pad|commands)|proof|record|joins|media)\//,
+              minShareCount: 2,
+            },
             // what several parts share is put together where it is small, since asking costs more than the bytes; put together
             // further, all sheets with their words would come with pages that open none
             { name: 'shared', minShareCount: 2, entriesAware: true, entriesAwareMergeThreshold: 6_000 },
