@@ -1,5 +1,5 @@
 import type { Book } from '../book/index.ts';
-import type { Doubt, FloorPrediction, Within } from '../fill/index.ts';
+import { type Doubt, type FloorPrediction, shareDeviation, type Within } from '../fill/index.ts';
 import { withinOf } from '../fill/student-sum.ts';
 import type { FillStory, FloorAllowances, GoalPresets } from '../floor/fill/index.ts';
 import { formatNumber } from '../quantity/index.ts';
@@ -44,7 +44,7 @@ const columnLines = (
       `  ${words.say(`fill.column.${column.source}`, {
         floor,
         share: percent(column.share, told.locale, 2),
-        deviation: percent(Math.hypot(column.deviation, column.ofRun ?? 0), told.locale, 2),
+        deviation: percent(shareDeviation(column), told.locale, 2),
         volume: value(column.volume, 'volume', told, 2),
         narrower: percent(ofRuns[of], told.locale, 2),
       })}`,

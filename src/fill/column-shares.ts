@@ -14,3 +14,6 @@ import type { ColumnShare } from './uncertain-floor.ts';
  */
 export const stiffRun: ColumnShare = { share: 1, deviation: 0.1 };
 export const openRun: ColumnShare = { share: 0.5, deviation: 0, ofRun: 0.5 };
+
+/** Standard deviation of a share, of lanes and run together. */
+export const shareDeviation = ({ deviation, ofRun = 0 }: ColumnShare): number => Math.hypot(deviation, ofRun);

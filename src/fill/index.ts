@@ -7,6 +7,7 @@ export {
   type SampledName,
   type SampledQuantity,
 } from './bottle-samples.ts';
+export { shareDeviation } from './column-shares.ts';
 export {
   type EstimateAnswer,
   type EstimateInput,

@@ -62,13 +62,12 @@ export const figurePlaces = (
   const places = new Set<string>([...figure.assumed, ...figure.missing]);
   if (figure.path !== undefined) places.add(figure.path);
   const seen = new Set<number>();
+  /** How values behind it were solved with others: by the balance of flows, or by the pace. */
+  const solved = new Set<'balance' | 'pace'>();
   const follow = (origin: Origin): void => {
     if ('path' in origin) places.add(origin.path);
     else if ('working' in origin) visit(origin.working);
-    else {
-      const parts = origin.solved === 'balance' ? balancePlaces(floor, book) : pacePlaces(floor, book);
-      for (const place of parts) places.add(place);
-    }
+    else solved.add(origin.solved === 'balance' ? 'balance' : 'pace');
   };
   const visit = (number: number): void => {
     const working = workings[number];
@@ -77,5 +76,9 @@ export const figurePlaces = (
     for (const origin of Object.values(working.from)) follow(origin);
   };
   if (figure.working !== undefined) visit(figure.working);
+  for (const how of solved) {
+    const parts = how === 'balance' ? balancePlaces(floor, book) : pacePlaces(floor, book);
+    for (const place of parts) places.add(place);
+  }
   return [...places].sort();
 };

@@ -1,6 +1,7 @@
 import type { Problem, Result } from '../quantity/problem.ts';
 import { type Envelope, type Head, ORIGIN } from './envelope.ts';
 import { hashRecord } from './hash-record.ts';
+import { headDiffers, headMissing } from './head-problems.ts';
 import { recordProblem } from './problems.ts';
 
 /** Records of a writer behind a place of its chain, a handful at a time; none where it ends. */
@@ -26,17 +27,6 @@ const linkProblems = (before: Head | undefined, record: Envelope): readonly Prob
   return [recordProblem('RECORD_CHAIN_BROKEN', `${path}/previous`, rest)];
 };
 
-const missing = (head: Head, last: Head | undefined): Problem => {
-  const path = `/heads/${head.writer}`;
-  const parts = { writer: head.writer, head: head.sequence };
-  return last === undefined
-    ? recordProblem('RECORD_WRITER_MISSING', path, { allowed: head.hash, parts })
-    : recordProblem('RECORD_TRUNCATED', path, {
-        allowed: head.hash,
-        parts: { ...parts, last: last.sequence },
-      });
-};
-
 /** One chain up to the last of its heads. */
 const chainHeld = async (
   readOnward: ReadOnward,
@@ -48,7 +38,7 @@ const chainHeld = async (
   while (left.length > 0) {
     const page = await readOnward(writer, before?.sequence ?? -1);
     if (!page.ok) return page.problems;
-    if (page.value.length === 0) return left.map((head) => missing(head, before));
+    if (page.value.length === 0) return left.map((head) => headMissing(head, before?.sequence));
     for (const record of page.value) {
       const broken = linkProblems(before, record);
       // what follows a break hangs in the air
@@ -57,13 +47,7 @@ const chainHeld = async (
       before = { book, writer, sequence, hash };
       const differs = left.filter((head) => head.sequence === sequence && head.hash !== hash);
       if (differs.length > 0) {
-        return differs.map((head) =>
-          recordProblem('RECORD_HEAD_DIFFERS', `/heads/${writer}`, {
-            given: hash,
-            allowed: head.hash,
-            parts: { writer, sequence },
-          }),
-        );
+        return differs.map((head) => headDiffers(head, hash));
       }
       left = left.filter((head) => head.sequence > sequence);
       if (left.length === 0) return [];

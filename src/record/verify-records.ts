@@ -2,6 +2,7 @@ import type { Problem } from '../quantity/problem.ts';
 import { bodyProblems } from './append-record.ts';
 import { type Envelope, envelopeProblems, type Head, ORIGIN } from './envelope.ts';
 import { hashRecord } from './hash-record.ts';
+import { headDiffers, headMissing } from './head-problems.ts';
 import type { KindRegistry } from './kind-registry.ts';
 import { recordProblem } from './problems.ts';
 import { supersessionProblems } from './supersession.ts';
@@ -77,19 +78,9 @@ const headProblems = (
     const placed = writers.get(head.writer) ?? [];
     const found = placed.filter((one) => one.record.sequence === head.sequence);
     if (found.some((one) => one.record.hash === head.hash)) return [];
-    const path = `/heads/${head.writer}`;
     const last = placed.reduce((most, one) => Math.max(most, one.record.sequence), -1);
-    if (last < 0) {
-      const parts = { writer: head.writer, head: head.sequence };
-      return [recordProblem('RECORD_WRITER_MISSING', path, { allowed: head.hash, parts })];
-    }
-    if (last < head.sequence) {
-      const parts = { writer: head.writer, last, head: head.sequence };
-      return [recordProblem('RECORD_TRUNCATED', path, { allowed: head.hash, parts })];
-    }
-    const parts = { writer: head.writer, sequence: head.sequence };
-    const given = found[0]?.record.hash ?? null;
-    return [recordProblem('RECORD_HEAD_DIFFERS', path, { given, allowed: head.hash, parts })];
+    if (last < head.sequence) return [headMissing(head, last < 0 ? undefined : last)];
+    return [headDiffers(head, found[0]?.record.hash ?? null)];
   });
 
 const idProblems = (placed: readonly Placed[]): readonly Problem[] => {

@@ -13,6 +13,7 @@ import { criticalTime } from '../../sheets/water/surge.ts';
 import { waveSpeed } from '../../sheets/water/wave-speed.ts';
 import type { BookReader } from '../book-reader.ts';
 import type { FloorInputs } from '../read-floor.ts';
+import { isUnsaid } from './unsaid-pipes.ts';
 
 /** How the liquid in the run is counted while lanes close, and what the sheet of it wants. */
 export interface RunColumn extends ColumnShare {
@@ -54,7 +55,7 @@ const wallsOf = (reader: BookReader, { supply }: FloorInputs, system: FillSystem
     const elasticity = reader.number(`${at}/elasticity`, 'elasticModulus');
     const said = valueAt(reader.book, `${at}/material`);
     const material = pipeMaterials[said as PipeMaterial] as (typeof pipeMaterials)[PipeMaterial] | undefined;
-    if (material === undefined && (wall === undefined || elasticity === undefined)) {
+    if (isUnsaid({ material, wall, elasticity })) {
       unsaid.push(at);
       continue;
     }

@@ -1,3 +1,4 @@
+import { shareDeviation } from '../../fill/column-shares.ts';
 import type { Within } from '../../fill/student-sum.ts';
 import type { FillStory } from '../../floor/fill/index.ts';
 import type { Kind } from '../../quantity/index.ts';
@@ -84,7 +85,7 @@ export const foretold = (
         say(`fill.column.${column.source}`, {
           floor: nameOf(floor),
           share: percent(column.share),
-          deviation: percent(Math.hypot(column.deviation, column.ofRun ?? 0)),
+          deviation: percent(shareDeviation(column)),
           volume: paper.quantity(column.volume, 'volume', 2).text,
           narrower: percent(prediction.ofRuns[of]),
         }),

@@ -1,10 +1,10 @@
 import { choiceField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
+import { between, tablePlace } from '../table-place.ts';
 import { shares } from './bounds.ts';
 import { causticFahrenheit, causticMinutes, causticPercent } from './caustic-table.ts';
 import { always, authority, chemicalCaution, heatCaution } from './caution.ts';
 import { causticOrdinance } from './sources.ts';
-import { between, tablePlace } from './table-place.ts';
 
 const toFahrenheit = (kelvin: number): number => kelvin * 1.8 - 459.67;
 

@@ -1,6 +1,7 @@
 import type { Problem } from '../../quantity/problem.ts';
 import { choiceField, numberField } from '../fields.ts';
 import { defineSheet, type Limit } from '../frame.ts';
+import { between, type LookUp, lookUps, tablePlace } from '../table-place.ts';
 import { beyondTable } from '../table-problem.ts';
 import { acidities, logs, temperatures, times } from './bounds.ts';
 import { always, authority, chemicalCaution } from './caution.ts';
@@ -14,7 +15,6 @@ import {
   giardiaTemperatures,
 } from './giardia-table.ts';
 import { cfr141, epaLookUp, epaTables } from './sources.ts';
-import { between, type LookUp, lookUps, tablePlace } from './table-place.ts';
 
 /**
  * CT for 3 logs of Giardia by free chlorine.

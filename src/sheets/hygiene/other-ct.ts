@@ -1,5 +1,6 @@
 import { choiceField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
+import { type LookUp, lookUps } from '../table-place.ts';
 import { logs, temperatures, times } from './bounds.ts';
 import { always, authority, chemicalCaution } from './caution.ts';
 import { type CtAnswer, ctAnswer } from './ct-answer.ts';
@@ -12,7 +13,6 @@ import {
 } from './ct-tables.ts';
 import { celsius } from './ct-units.ts';
 import { epaTables } from './sources.ts';
-import { type LookUp, lookUps } from './table-place.ts';
 import { coldProblems, tableCt } from './virus-chlorine.ts';
 
 interface OtherInputs {

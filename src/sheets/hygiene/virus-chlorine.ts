@@ -1,6 +1,7 @@
 import type { Problem } from '../../quantity/problem.ts';
 import { choiceField, numberField } from '../fields.ts';
 import { defineSheet } from '../frame.ts';
+import { between, type LookUp, lookUps, tablePlace } from '../table-place.ts';
 import { beyondTable } from '../table-problem.ts';
 import { logs, times } from './bounds.ts';
 import { always, authority, chemicalCaution } from './caution.ts';
@@ -8,7 +9,6 @@ import { type CtAnswer, ctAnswer } from './ct-answer.ts';
 import { type CtTable, virusAlkaline, virusNeutral } from './ct-tables.ts';
 import { celsius, kelvin, milligramMinute } from './ct-units.ts';
 import { ctInterpolation, epaTables } from './sources.ts';
-import { between, type LookUp, lookUps, tablePlace } from './table-place.ts';
 
 /**
  * CT of a table over temperature.

@@ -1,5 +1,6 @@
 import { numberField } from '../fields.ts';
 import { defineSheet, type Source } from '../frame.ts';
+import { between, tablePlace } from '../table-place.ts';
 import { always, caution } from './caution.ts';
 
 const factorTable: Source = {
@@ -24,15 +25,6 @@ const factors = [
   [0.82, 0.8, 0.77, 0.74, 0.71, 0.67, 0.63],
 ] as const;
 
-/** Place of a value among the ends of the rows: the row before it, and how far it lies toward the next. */
-const placeOf = (value: number, ends: readonly number[]): readonly [row: number, part: number] => {
-  const row = ends.findLastIndex((end) => end <= value);
-  if (row < 0) return [0, 0];
-  return row === ends.length - 1 ? [row - 1, 1] : [row, (value - ends[row]!) / (ends[row + 1]! - ends[row]!)];
-};
-
-const between = (low: number, high: number, part: number): number => low + part * (high - low);
-
 /**
  * Share of its rating that a motor may give in a warm hall or in thin air.
  *
@@ -45,10 +37,12 @@ const between = (low: number, high: number, part: number): number => low + part 
  * Source   motor maker's application manual, table 1
  */
 export const surroundingsFactor = (ambient: number, altitude: number): number => {
-  const [row, down] = placeOf(ambient, ambients);
-  const [column, along] = placeOf(altitude, altitudes);
-  const at = (r: number): number => between(factors[r]![column]!, factors[r]![column + 1]!, along);
-  return Math.min(1, between(at(row), at(row + 1), down));
+  const row = tablePlace(ambients, ambient, 'interpolated', 'upper');
+  const column = tablePlace(altitudes, altitude, 'interpolated', 'upper');
+  return Math.min(
+    1,
+    between(row, (r) => between(column, (c) => factors[r]![c]!)),
+  );
 };
 
 interface SurroundingsDeratingInputs {
@@ -85,10 +79,5 @@ export const surroundingsDeratingSheet = defineSheet({
     },
   ],
   sources: [factorTable],
-  compute: (i: SurroundingsDeratingInputs) => ({
-    factor: surroundingsFactor(
-      Math.min(i.ambient, ambients.at(-1)!),
-      Math.min(i.altitude, altitudes.at(-1)!),
-    ),
-  }),
+  compute: (i: SurroundingsDeratingInputs) => ({ factor: surroundingsFactor(i.ambient, i.altitude) }),
 });

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { OfRuns } from '../../fill/index.ts';
+import { type OfRuns, shareDeviation } from '../../fill/index.ts';
 import type { FloorRun } from '../../floor/fill/index.ts';
 import type { RecordedAllowance } from '../../record/allowances.ts';
 import { GoLink } from '../shell/go-link.tsx';
@@ -24,7 +24,7 @@ const RunLine = ({
   const units = usePagePart((state) => state.units);
   const book = usePagePart((state) => state.book);
   const { volume: unit } = useBottleUnits();
-  const { source, share, deviation, ofRun = 0, volume, unsaid } = column;
+  const { source, share, volume, unsaid } = column;
   const name = book?.floors?.find(({ tag }) => tag === floor)?.name ?? floor;
   const [first] = unsaid;
   return (
@@ -33,7 +33,7 @@ const RunLine = ({
       <GoLink to={columnSheet(column)}>
         {say('allowance.column', {
           share: percent(share),
-          deviation: percent(Math.hypot(deviation, ofRun)),
+          deviation: percent(shareDeviation(column)),
           volume: words.quantity(volume, 'volume', { units, book, unit, digits: 2 }).text,
         })}
       </GoLink>
